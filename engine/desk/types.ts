@@ -1,0 +1,94 @@
+/** What every adapter sees of the desk. No SDK type, no database type. */
+import type { Conclusion, Entry, Meter, Prompt, Refusal, Reply, Settings } from '../schema.ts';
+
+export type Role = 'technician' | 'senior' | 'dispatcher' | 'owner';
+export interface Person {
+  id: string;
+  name: string;
+  initials: string;
+  roles: readonly Role[];
+  /** EPA 608 certification on file. */
+  certified: boolean;
+  meter: Meter | null;
+  active: boolean;
+}
+
+/** One line of the ticket so far: what was asked, what was answered, and whether it still counts. */
+export interface TicketLine {
+  seq: number;
+  at: string;
+  by: string;
+  /** Heading, e.g. the step's title or what happened. */
+  title: string;
+  /** The answer or event in words, resolved and ready to show. */
+  says: string[];
+  kind: Entry['kind'];
+  /** kept: counts now. set-aside: still recorded, its step is no longer on the way. fallen: voided or withdrawn. event: no answer. */
+  standing: 'kept' | 'set-aside' | 'fallen' | 'event';
+  place: string | null;
+  amendable: boolean;
+}
+
+/** Everything a surface needs to draw a job. */
+export interface JobView {
+  job: string;
+  title: string;
+  training: boolean;
+  prompt: Prompt;
+  ticket: TicketLine[];
+  people: Record<string, { name: string; initials: string }>;
+  /** Words behind the prompt's question, if one is open. */
+  question: string | null;
+  /** Server's clock when this was made; countdowns are relative to it. */
+  now: string;
+}
+
+/** What one reply led to. */
+export interface Turn {
+  view: JobView;
+  /** New entries of this reply, already durable. Empty when refused. */
+  entries: Entry[];
+  refusal: Refusal | null;
+  /** Answer to why, where, help: lines to show, nothing on the record. */
+  info: string[] | null;
+  /** `back`: the last answer as a question again; reply with `amend`. */
+  again: Prompt | null;
+}
+
+export interface JobCard {
+  job: string;
+  title: string;
+  state: 'under-way' | 'held' | 'paused' | 'emergency' | 'finished' | 'signed';
+  where: string;
+  assigned: string[];
+  verdict: string | null;
+  updated: string;
+  isolation: string;
+  training: boolean;
+}
+
+export interface Desk {
+  people(): Promise<Person[]>;
+  person(id: string): Promise<Person | null>;
+  open(by: string, call: { title: string; assign?: string; training?: boolean; client: string }): Promise<Turn>;
+  reply(by: string, job: string, reply: Reply): Promise<Turn>;
+  look(by: string, job: string): Promise<JobView>;
+  jobs(by: string): Promise<JobCard[]>;
+  /** Calls back with each new entry of a job from `after` on (exclusive), in order, without gaps. Returns the unsubscribe. */
+  watch(by: string, job: string, after: number, onEntry: (entry: Entry) => void): Promise<() => void>;
+  settings(): Promise<Settings>;
+}
+
+/** Trouble that is nobody's mistake and nobody's bug: the store could not keep it. The person may send again. */
+export class NotKept extends Error {
+  override name = 'NotKept';
+}
+/** No such job or person, or none that this person may see. */
+export class NotFound extends Error {
+  override name = 'NotFound';
+}
+/** The role table says no. */
+export class NoRight extends Error {
+  override name = 'NoRight';
+}
+export type Concluded = Conclusion;
