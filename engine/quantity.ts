@@ -25,7 +25,7 @@ export const QUANTITIES: Record<Quantity, QuantityRow> = {
 };
 
 /** Digits kept for computed figures that no field carries. */
-export const DIGITS: Record<Unit, number> = { 'µF': 4, V: 2, A: 3, Ω: 3, MΩ: 2, '%': 1, s: 2, J: 2, count: 0 };
+export const DIGITS: Record<Unit, number> = { µF: 4, V: 2, A: 3, Ω: 3, MΩ: 2, '%': 1, s: 2, J: 2, count: 0 };
 
 /** A plain decimal string, half-even, without exponent, without a minus before zero. Throws on NaN or Infinity: those are bugs. */
 export function decimalString(value: Decimal.Value, digits: number): string {

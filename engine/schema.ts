@@ -108,7 +108,19 @@ export type Conclusion = z.infer<typeof Conclusion>;
 export const VoidReason = z.enum(['age', 'power-back', 'lock-off', 'line-voltage', 'offline']);
 export type VoidReason = z.infer<typeof VoidReason>;
 
-const Hazard = z.enum(['shock', 'fire', 'smoke', 'burning', 'explosion', 'gas', 'hurt', 'collapse', 'heat', 'refrigerant', 'other']);
+const Hazard = z.enum([
+  'shock',
+  'fire',
+  'smoke',
+  'burning',
+  'explosion',
+  'gas',
+  'hurt',
+  'collapse',
+  'heat',
+  'refrigerant',
+  'other',
+]);
 export type Hazard = z.infer<typeof Hazard>;
 
 const bodies = {
@@ -140,7 +152,10 @@ const bodies = {
   paused: z.strictObject({ safe: z.optional(Parts) }),
   resumed: z.strictObject({}),
   'handed-over': z.strictObject({ to: id }),
-  raised: z.strictObject({ why: z.enum(['asked', 'not-covered', 'tries', 'approval', 'verdict', 'spent']), text: z.optional(TextRef) }),
+  raised: z.strictObject({
+    why: z.enum(['asked', 'not-covered', 'tries', 'approval', 'verdict', 'spent']),
+    text: z.optional(TextRef),
+  }),
   alarmed: z.strictObject({ hazard: Hazard, text: z.optional(TextRef) }),
   /** A hand-over taken, an emergency seen. */
   acknowledged: z.strictObject({ of: seq }),
@@ -212,7 +227,13 @@ const Option = z.strictObject({ id, label: z.string(), words: z.array(z.string()
 export type Option = z.infer<typeof Option>;
 const common = { key: id, ask: z.string(), optional: z.boolean() };
 export const Part = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('choose'), ...common, several: z.boolean(), options: z.array(Option), remembered: z.array(id) }),
+  z.strictObject({
+    kind: z.literal('choose'),
+    ...common,
+    several: z.boolean(),
+    options: z.array(Option),
+    remembered: z.array(id),
+  }),
   z.strictObject({ kind: z.literal('confirm'), ...common, options: z.array(Option) }),
   z.strictObject({ kind: z.literal('act'), ...common, options: z.array(Option) }),
   z.strictObject({
@@ -261,7 +282,18 @@ export const Prompt = z.strictObject({
   /** seq of the last entry of the record. */
   last: z.number(),
   place: id,
-  kind: z.enum(['step', 'waiting', 'emergency', 'hazard-question', 'stopping', 'paused', 'taking-over', 'held', 'finished', 'signed']),
+  kind: z.enum([
+    'step',
+    'waiting',
+    'emergency',
+    'hazard-question',
+    'stopping',
+    'paused',
+    'taking-over',
+    'held',
+    'finished',
+    'signed',
+  ]),
   class: z.enum(['eyes', 'proving', 'inside', 'control live', 'live']),
   title: z.string(),
   body: z.array(z.string()),
@@ -295,33 +327,92 @@ export const GivenParts = z.record(id, Given);
 export type GivenParts = z.infer<typeof GivenParts>;
 
 export const CommandName = z.enum([
-  'back', 'why', 'where', 'help', 'stop', 'go on', 'senior', 'skip', 'take back', 'hand over', 'take over',
-  'power is back', 'lock is off', 'alarm', 'happening', 'old mark', 'not here', 'seen', 'release', 'approve',
-  'ask', 'reply', 'note', 'sign', 'send back',
+  'back',
+  'why',
+  'where',
+  'help',
+  'stop',
+  'go on',
+  'senior',
+  'skip',
+  'take back',
+  'hand over',
+  'take over',
+  'power is back',
+  'lock is off',
+  'alarm',
+  'happening',
+  'old mark',
+  'not here',
+  'seen',
+  'release',
+  'approve',
+  'ask',
+  'reply',
+  'note',
+  'sign',
+  'send back',
 ]);
 export type CommandName = z.infer<typeof CommandName>;
 
 const client = z.string().check(z.minLength(1), z.maxLength(64));
 const head = { client, said: z.optional(z.nullable(instant)) };
 export const Reply = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('answer'), ...head, seq: z.number(), parts: GivenParts, offline: z.optional(z.literal(true)) }),
+  z.strictObject({
+    kind: z.literal('answer'),
+    ...head,
+    seq: z.number(),
+    parts: GivenParts,
+    offline: z.optional(z.literal(true)),
+  }),
   z.strictObject({ kind: z.literal('amend'), ...head, of: seq, parts: GivenParts, reason: z.optional(z.string()) }),
   z.strictObject({ kind: z.literal('withdraw'), ...head, of: seq, reason: z.optional(z.string()) }),
   /** `text` is the rest of the command: a reason, a name, a question. `of` names an entry where one is meant. */
-  z.strictObject({ kind: z.literal('command'), ...head, name: CommandName, text: z.optional(z.string().check(z.maxLength(10_000))), of: z.optional(seq) }),
-  z.strictObject({ kind: z.literal('text'), ...head, seq: z.number(), text: z.string().check(z.maxLength(10_000)), amends: z.optional(seq) }),
+  z.strictObject({
+    kind: z.literal('command'),
+    ...head,
+    name: CommandName,
+    text: z.optional(z.string().check(z.maxLength(10_000))),
+    of: z.optional(seq),
+  }),
+  z.strictObject({
+    kind: z.literal('text'),
+    ...head,
+    seq: z.number(),
+    text: z.string().check(z.maxLength(10_000)),
+    amends: z.optional(seq),
+    draft: z.optional(GivenParts),
+  }),
 ]);
 export type Reply = z.infer<typeof Reply>;
 
 /** Why a reply changed nothing. A value, never thrown. */
 export const Refusal = z.strictObject({
   code: z.enum([
-    'stale', 'not-a-number', 'out-of-range', 'which-unit', 'which-quantity', 'unknown-option', 'missing', 'unclear', 'gate',
-    'not-holder', 'no-right', 'not-here', 'closed', 'nothing-to-change', 'too-long', 'unknown-person', 'reason-needed', 'held',
+    'stale',
+    'not-a-number',
+    'out-of-range',
+    'which-unit',
+    'which-quantity',
+    'unknown-option',
+    'missing',
+    'unclear',
+    'gate',
+    'not-holder',
+    'no-right',
+    'not-here',
+    'closed',
+    'nothing-to-change',
+    'too-long',
+    'unknown-person',
+    'reason-needed',
+    'held',
   ]),
   /** What was understood, what is needed, what can be typed. */
   text: z.string(),
   /** Keys of the parts it is about. */
   parts: z.array(id),
+  /** What was understood of the reply and is still good; a surface sends it back with the missing rest. */
+  draft: GivenParts,
 });
 export type Refusal = z.infer<typeof Refusal>;
