@@ -1,0 +1,215 @@
+/**
+ * The whole manual as one flat list of places. Pages are put in place where they are included, every `again` is
+ * unrolled into copies, and every target and reference becomes a place's path, so that the machine, the second opinion,
+ * the proof and the printed pages all speak of the same places.
+ */
+import { classOf } from './class.ts';
+import { FlowError } from './errors.ts';
+import type { StepClass } from './schema.ts';
+import type { Flow, IncludeStep, Manual, Step } from './vocabulary.ts';
+
+export type PlainStep = Exclude<Step, IncludeStep>;
+/** A place is a step within the whole manual, named by its path. */
+export interface Place {
+  readonly id: string;
+  readonly page: string;
+  readonly title: string;
+  readonly name: string;
+  readonly step: PlainStep;
+  readonly class: StepClass;
+  readonly cabinet: string;
+  /** True within make-dead: the place is a gate of this cabinet's isolation. */
+  readonly gate: boolean;
+  readonly round: number;
+  /** Position in the order of the pages. Ways lead to higher positions only. */
+  readonly order: number;
+  readonly next: string | null;
+  readonly to: Readonly<Record<string, string>>;
+  readonly cant: string | null;
+  /** Reference as written → place path, `@name`, or null where there is no earlier try. */
+  readonly refs: Readonly<Record<string, string | null>>;
+}
+/** Make-dead of one cabinet. */
+export interface Region {
+  readonly first: string;
+  readonly places: readonly string[];
+  /** Ending of the region → exit's name. */
+  readonly exits: Readonly<Record<string, string>>;
+}
+export interface Plan {
+  readonly manual: Manual;
+  readonly start: string;
+  readonly places: ReadonlyMap<string, Place>;
+  readonly regions: Readonly<Record<string, Region>>;
+  /** `!exit` of the root. */
+  readonly endings: readonly string[];
+}
+
+interface Surroundings {
+  readonly prefix: string;
+  readonly exits: Readonly<Record<string, string>>;
+  readonly needs: Readonly<Record<string, string | null>>;
+  readonly earlier: string | null;
+  readonly cabinet: string;
+  readonly gate: boolean;
+  readonly round: number;
+}
+
+export function flatten(manual: Manual): Plan {
+  const places = new Map<string, Place>();
+  const cabinet = Object.keys(manual.cabinets)[0] ?? 'unit';
+  const start = lay(manual.root, places, {
+    prefix: '',
+    exits: exitsOf(manual.root, ''),
+    needs: {},
+    earlier: null,
+    cabinet,
+    gate: false,
+    round: 1,
+  });
+  const regions: Record<string, Region> = {};
+  for (const name of Object.keys(manual.cabinets)) {
+    const prefix = `dead:${name}/`;
+    const exits = exitsOf(manual.isolation.page, `dead:${name}`);
+    const before = places.size;
+    const first = lay(manual.isolation.page, places, {
+      prefix,
+      exits,
+      needs: {},
+      earlier: null,
+      cabinet: name,
+      gate: true,
+      round: 1,
+    });
+    regions[name] = {
+      first,
+      places: [...places.keys()].slice(before),
+      exits: Object.fromEntries(Object.entries(exits).map(([exit, id]) => [id, exit])),
+    };
+  }
+  return { manual, start, places, regions, endings: manual.root.exits.map((x: string) => `!${x}`) };
+}
+
+const exitsOf = (page: Flow, prefix: string): Record<string, string> =>
+  Object.fromEntries(page.exits.map((x) => [x, `${prefix}!${x}`]));
+
+/** Lays a page's steps into `places` and returns the path of its first one. */
+function lay(page: Flow, places: Map<string, Place>, around: Surroundings): string {
+  const names = Object.keys(page.steps);
+  const entries = new Map(names.map((n) => [n, entryPath(page, n, around.prefix)]));
+  const target = (t: string): string => {
+    const found = t.startsWith('!') ? around.exits[t.slice(1)] : entries.get(t);
+    if (found === undefined) throw new FlowError(`${page.id}: no step or exit "${t}"`);
+    return found;
+  };
+  const ref = (r: string): string | null => {
+    if (r.startsWith('@')) return r;
+    if (r.startsWith('~')) return around.earlier === null ? null : `${around.earlier}${r.slice(1)}`;
+    if (Object.hasOwn(page.steps, r)) return `${around.prefix}${r}`;
+    const need = around.needs[r];
+    if (need === undefined) throw new FlowError(`${page.id}: nothing is called "${r}" here`);
+    return need;
+  };
+  for (const name of names) {
+    const step = page.steps[name];
+    if (!step) continue;
+    if (step.verb === 'include') layInclude(step, name, places, around, target, ref);
+    else places.set(`${around.prefix}${name}`, place(page, name, step, places.size, around, target, ref));
+  }
+  const first = names[0] === undefined ? undefined : entries.get(names[0]);
+  if (first === undefined) throw new FlowError(`${page.id}: a page without steps`);
+  return first;
+}
+
+function entryPath(page: Flow, name: string, prefix: string): string {
+  const step = page.steps[name];
+  if (step?.verb !== 'include') return `${prefix}${name}`;
+  const inner = Object.keys(step.page.steps)[0];
+  if (inner === undefined) throw new FlowError(`${step.page.id}: a page without steps`);
+  return entryPath(step.page, inner, copyPrefix(prefix, name, step, 1));
+}
+const copyPrefix = (prefix: string, name: string, step: IncludeStep, copy: number): string =>
+  `${prefix}${name}${step.again ? `~${copy}` : ''}/`;
+
+function layInclude(
+  step: IncludeStep,
+  name: string,
+  places: Map<string, Place>,
+  around: Surroundings,
+  target: (t: string) => string,
+  ref: (r: string) => string | null,
+): void {
+  const copies = step.again?.times ?? 1;
+  const first = Object.keys(step.page.steps)[0] ?? '';
+  for (let copy = 1; copy <= copies; copy++) {
+    const prefix = copyPrefix(around.prefix, name, step, copy);
+    const exits: Record<string, string> = {};
+    for (const x of step.page.exits as readonly string[]) {
+      const mapped = step.exits[x];
+      if (x === 'again' && step.again) {
+        exits[x] =
+          copy < copies
+            ? entryPath(step.page, first, copyPrefix(around.prefix, name, step, copy + 1))
+            : target(step.again.spent);
+      } else if (mapped === undefined) throw new FlowError(`${step.page.id}: exit "${x}" is not mapped at ${name}`);
+      else exits[x] = target(mapped);
+    }
+    const needs: Record<string, string | null> = {};
+    for (const n of step.page.needs as readonly string[]) {
+      const mapped = step.needs[n];
+      if (mapped === undefined) throw new FlowError(`${step.page.id}: need "${n}" is not met at ${name}`);
+      needs[n] = ref(mapped);
+    }
+    lay(step.page, places, {
+      ...around,
+      prefix,
+      exits,
+      needs,
+      earlier: copy > 1 ? copyPrefix(around.prefix, name, step, copy - 1) : null,
+      round: step.round ? copy : around.round,
+    });
+  }
+}
+
+function place(
+  page: Flow,
+  name: string,
+  step: PlainStep,
+  order: number,
+  around: Surroundings,
+  target: (t: string) => string,
+  ref: (r: string) => string | null,
+): Place {
+  const refs: Record<string, string | null> = {};
+  for (const r of refsOf(step)) refs[r] = ref(r);
+  const ways = 'to' in step && step.to ? step.to : step.verb === 'judge' ? step.then : {};
+  const next = step.verb === 'verdict' ? step.then : 'next' in step ? step.next : undefined;
+  return {
+    id: `${around.prefix}${name}`,
+    page: page.id,
+    title: page.title,
+    name,
+    step,
+    class: classOf(step, around.gate),
+    cabinet: around.cabinet,
+    gate: around.gate,
+    round: around.round,
+    order,
+    next: next === undefined ? null : target(next),
+    to: Object.fromEntries(Object.entries(ways).map(([k, t]) => [k, target(t)])),
+    cant: 'cant' in step && step.cant !== undefined ? target(step.cant) : null,
+    refs,
+  };
+}
+
+function refsOf(step: PlainStep): string[] {
+  const said: (string | null)[] = [];
+  if (step.verb === 'judge') said.push(...Object.values(step.of));
+  if (step.verb === 'verdict') said.push(...step.judged, ...step.evidence);
+  if ('parts' in step) {
+    said.push(...(step.restsOn ?? []));
+    for (const s of step.shows ?? []) said.push(...Object.values(s.of));
+    for (const p of Object.values(step.parts)) if (p.when && 'fact' in p.when) said.push(p.when.fact);
+  }
+  return [...new Set(said.filter((r): r is string => r !== null))];
+}

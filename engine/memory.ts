@@ -1,0 +1,109 @@
+/**
+ * What is known of a job: the fold of its entries. A job stands where the first needed fact is missing, so voiding,
+ * correcting, handing over and restarting all are "forget some facts and go over the page again" (`forget.ts`).
+ */
+import type { Body, Conclusion, Meter, Parts, Settings, TextRef, Value } from './schema.ts';
+
+export interface Fact {
+  readonly seq: number;
+  readonly by: string;
+  /** The older of the server's and the device's time. */
+  readonly at: string;
+  readonly parts: Parts;
+  readonly skipped: boolean;
+  readonly offline: boolean;
+  /** seq of the last amendment. */
+  readonly amended: number | null;
+}
+/** A fact of the whole job, kept by name whichever question brought it. */
+export interface JobFact {
+  readonly seq: number;
+  readonly by: string;
+  readonly part: string;
+  readonly value: Value;
+}
+export interface Isolation {
+  /** Whose lock it is. */
+  readonly holder: string | null;
+  readonly proved: { readonly seq: number; readonly at: string } | null;
+  /** Entered again after its age alone: the lock is confirmed with the proving line. */
+  readonly again: boolean;
+  /** The holder's last accepted answer in this job. */
+  readonly lastAt: string | null;
+}
+/** A complete line that was not accepted. */
+export interface Failed {
+  readonly cabinet: string;
+  readonly exit: string;
+  readonly seq: number;
+  readonly parts: Parts;
+}
+export interface Memory {
+  /** seq and time of the last entry; seq since which the present question stands. */
+  readonly last: number;
+  readonly at: string;
+  readonly since: number;
+  readonly title: TextRef | null;
+  readonly training: boolean;
+  readonly facts: Readonly<Record<string, Fact>>;
+  readonly job: Readonly<Record<string, JobFact>>;
+  /** Answers that fell with an isolation: the chips stay filled. */
+  readonly remembered: Readonly<Record<string, Parts>>;
+  readonly concluded: Readonly<Record<string, { readonly seq: number; readonly body: Conclusion }>>;
+  readonly isolations: Readonly<Record<string, Isolation>>;
+  readonly failed: readonly Failed[];
+  readonly triesOpened: number;
+  readonly approvals: readonly string[];
+  readonly assigned: readonly string[];
+  readonly handover: { readonly seq: number; readonly from: string; readonly to: string } | null;
+  readonly alarm: { readonly seq: number; readonly by: string; readonly hazard: Body<'alarmed'>['hazard']; readonly seen: readonly string[] } | null;
+  readonly hazard: { readonly seq: number; readonly by: string } | null;
+  readonly stop: 'asked' | 'paused' | null;
+  readonly raised: readonly Body<'raised'>['why'][];
+  readonly question: { readonly seq: number; readonly text: TextRef } | null;
+  readonly signed: boolean;
+  readonly settings: Settings;
+  readonly meters: Readonly<Record<string, Meter>>;
+  /** What just happened, by code, until the next accepted answer. */
+  readonly notices: readonly string[];
+  /** seqs of answers that were withdrawn or fell with an isolation. */
+  readonly fallen: readonly number[];
+}
+
+/** Assumed where a person's meter is not known, and said so (our setting: ±(3 % + 5 counts) at 0.1 µF). */
+export const ASSUMED_METER: Meter = { percent: '3', counts: 5, fine: '0.1', coarse: '0.1', split: '10', known: false };
+export const DEFAULT_SETTINGS: Settings = {
+  hertz: '60',
+  rule: 'doubt',
+  emergencyNumber: '911',
+  tagWithExtraMeasure: true,
+};
+
+export const BLANK: Memory = {
+  last: 0,
+  at: '1970-01-01T00:00:00.000Z',
+  since: 0,
+  title: null,
+  training: false,
+  facts: {},
+  job: {},
+  remembered: {},
+  concluded: {},
+  isolations: {},
+  failed: [],
+  triesOpened: 0,
+  approvals: [],
+  assigned: [],
+  handover: null,
+  alarm: null,
+  hazard: null,
+  stop: null,
+  raised: [],
+  question: null,
+  signed: false,
+  settings: DEFAULT_SETTINGS,
+  meters: {},
+  notices: [],
+  fallen: [],
+};
+export const NO_ISOLATION: Isolation = { holder: null, proved: null, again: false, lastAt: null };

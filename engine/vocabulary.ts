@@ -1,0 +1,405 @@
+/**
+ * What a flow is written in. Every constructor returns plain data: no functions, so a flow can be hashed, drawn, walked
+ * and sent to a browser. Targets and references are typed: a misspelt step, exit, outcome or judgement doesn't compile.
+ *
+ * Targets: a step of the same page, or `!exit`. References: a step of the same page, a need of the page, `@name` (a fact
+ * of the whole job), `~step` (the same step in the try before).
+ */
+import type { JudgementId, LimitsOf, OutcomeOf, TakesOf } from './judgements/index.ts';
+import type { Limit } from './judgements/judgement.ts';
+import type { Circuit, Quantity } from './quantity.ts';
+import type { Callout } from './schema.ts';
+
+export type { Limit };
+
+/** The closed list of acts. Each puts hands inside, so each asks for a standing isolation. */
+export type ActName = 'wires off' | 'spin' | 'tug' | 'fit' | 'rewire' | 'part out';
+export type Target<S extends string, X extends string> = S | `!${X}`;
+export type Ref<S extends string, N extends string> = S | N | `@${string}` | `~${S}`;
+
+/** A part that is asked only sometimes. `part`: another part of the same question; `fact`: an earlier answer. */
+export type When<R extends string> =
+  | { readonly part: string; readonly is: readonly string[] }
+  | { readonly fact: R; readonly part: string; readonly is?: readonly string[]; readonly not?: readonly string[] }
+  | { readonly fact: R; readonly part: string; readonly above: Limit; readonly below?: Limit }
+  /** Only when the isolation is entered again after its age alone. */
+  | { readonly again: true };
+
+interface PartBase<R extends string> {
+  readonly ask: string;
+  readonly optional?: boolean;
+  readonly when?: When<R>;
+  /** Kept as a fact of the whole job under this name; a question whose parts are all known so is passed over. */
+  readonly as?: string;
+  readonly words?: readonly string[];
+}
+export interface FieldPart<R extends string = string> extends PartBase<R> {
+  readonly part: 'field';
+  readonly quantity: Quantity;
+  readonly over: boolean;
+  readonly unitNeeded: boolean;
+  readonly signed: boolean;
+}
+export interface OptionSpec {
+  readonly label: string;
+  readonly words?: readonly string[];
+}
+export interface ChoosePart<R extends string = string> extends PartBase<R> {
+  readonly part: 'choose';
+  readonly several: boolean;
+  readonly options: Readonly<Record<string, OptionSpec>>;
+}
+export interface PlainPart<R extends string = string> extends PartBase<R> {
+  readonly part: 'confirm' | 'act' | 'label' | 'photo' | 'note';
+  readonly options?: Readonly<Record<string, OptionSpec>>;
+}
+export type PartSpec<R extends string = string> = FieldPart<R> | ChoosePart<R> | PlainPart<R>;
+
+/** A computed line shown with the question (hold time, energy): a judgement whose findings are printed. */
+export interface Shown<R extends string = string> {
+  readonly judgement: JudgementId;
+  readonly of: Readonly<Record<string, R | null>>;
+  readonly limits: Readonly<Record<string, Limit>>;
+}
+
+interface Said {
+  readonly say: string;
+  readonly body?: readonly string[];
+  readonly why?: string;
+  readonly source?: readonly string[];
+  readonly callouts?: readonly Callout[];
+}
+export interface AskStep<T extends string = string, R extends string = string> extends Said {
+  readonly verb: 'choose' | 'confirm' | 'act' | 'measure' | 'label' | 'photo' | 'note' | 'form';
+  readonly circuit: Circuit;
+  readonly act?: ActName;
+  readonly parts: Readonly<Record<string, PartSpec<R>>>;
+  readonly next?: T;
+  /** Where an answer decides the way: option id → target, by the part named. */
+  readonly by?: string;
+  readonly to?: Readonly<Record<string, T>>;
+  /** Where "can't" and "skip" lead. Without it they lead to `next`. */
+  readonly cant?: T;
+  readonly restsOn?: readonly R[];
+  readonly shows?: readonly Shown<R>[];
+  /** Exempt from skipping: a gate outside make-dead (an act's confirmation is one by itself). */
+  readonly gate?: boolean;
+}
+export interface JudgeStep<T extends string = string, R extends string = string> {
+  readonly verb: 'judge';
+  readonly judgement: JudgementId;
+  readonly of: Readonly<Record<string, R | null>>;
+  readonly limits: Readonly<Record<string, Limit>>;
+  readonly then: Readonly<Record<string, T>>;
+}
+export interface VerdictStep<T extends string = string, R extends string = string> {
+  readonly verb: 'verdict';
+  readonly verdict: string;
+  readonly title: string;
+  readonly says: readonly string[];
+  readonly next: readonly string[];
+  readonly who: 'junior' | 'senior' | 'certified';
+  /** Judge steps whose findings are printed, and answers it rests on. */
+  readonly judged: readonly R[];
+  readonly evidence: readonly R[];
+  readonly raises?: 'not-covered' | 'verdict';
+  readonly then: T;
+}
+/** Rests until a senior or owner approves. */
+export interface ApprovalStep<T extends string = string> extends Said {
+  readonly verb: 'approval';
+  readonly what: 'lock-alternative';
+  readonly next: T;
+}
+export interface IncludeStep<T extends string = string, R extends string = string> {
+  readonly verb: 'include';
+  // biome-ignore lint/suspicious/noExplicitAny: pages of every shape are included; exits and needs are typed at the call.
+  readonly page: Flow<any, any, any>;
+  readonly exits: Readonly<Record<string, T>>;
+  readonly needs: Readonly<Record<string, R>>;
+  readonly again?: { readonly times: number; readonly spent: T };
+  readonly round?: boolean;
+}
+export type Step<T extends string = string, R extends string = string> =
+  | AskStep<T, R>
+  | JudgeStep<T, R>
+  | VerdictStep<T, R>
+  | ApprovalStep<T>
+  | IncludeStep<T, R>;
+
+/** A page of the manual. X its exits, N the facts it needs from outside, S its steps. */
+export interface Flow<X extends string = string, N extends string = string, S extends string = string> {
+  readonly id: string;
+  readonly version: number;
+  readonly title: string;
+  readonly exits: readonly X[];
+  readonly needs: readonly N[];
+  readonly steps: Readonly<Record<S, Step>>;
+}
+
+/** A page: first step first, every target further down. */
+export function flow<const S extends string, const X extends string, const N extends string = never>(page: {
+  readonly id: string;
+  readonly version: number;
+  readonly title: string;
+  readonly exits: readonly X[];
+  readonly needs?: readonly N[];
+  readonly steps: { readonly [K in S]: Step<Target<NoInfer<S>, NoInfer<X>>, Ref<NoInfer<S>, NoInfer<N>>> };
+}): Flow<X, N, S> {
+  return { ...page, needs: page.needs ?? [] } as unknown as Flow<X, N, S>;
+}
+
+// ------------------------------------------------------------------------------------------------------------- asks
+
+/** One option of several; the answer decides the way. */
+export const choose = <const T extends string, const R extends string = never>(
+  spec: Said & {
+    readonly options: Readonly<Record<string, OptionSpec & { readonly to: T }>>;
+    readonly as?: string;
+    readonly restsOn?: readonly R[];
+  },
+): AskStep<T, R> => {
+  const { options, as, ...rest } = spec;
+  const bare = Object.fromEntries(Object.entries(options).map(([k, { to: _, ...o }]) => [k, o]));
+  const part: ChoosePart<R> = { part: 'choose', ask: spec.say, several: false, options: bare, ...(as ? { as } : {}) };
+  return {
+    verb: 'choose',
+    circuit: 'none',
+    ...rest,
+    parts: { choice: part },
+    by: 'choice',
+    to: Object.fromEntries(Object.entries(options).map(([k, o]) => [k, o.to])),
+  };
+};
+
+interface YesNo<T extends string, R extends string> extends Said {
+  readonly yes: string;
+  readonly no?: { readonly label: string; readonly to: T };
+  readonly cant?: { readonly label: string; readonly to: T };
+  readonly next: T;
+  readonly restsOn?: readonly R[];
+}
+const yesNo = <T extends string, R extends string>(
+  spec: YesNo<T, R>,
+  yesId: 'yes' | 'done',
+  part: 'confirm' | 'act',
+): Pick<AskStep<T, R>, 'parts' | 'by' | 'to'> => ({
+  parts: {
+    ok: {
+      part,
+      ask: spec.say,
+      options: {
+        [yesId]: { label: spec.yes },
+        ...(spec.no ? { no: { label: spec.no.label } } : {}),
+        ...(spec.cant ? { cant: { label: spec.cant.label } } : {}),
+      },
+    },
+  },
+  by: 'ok',
+  to: {
+    [yesId]: spec.next,
+    ...(spec.no ? { no: spec.no.to } : {}),
+    ...(spec.cant ? { cant: spec.cant.to } : {}),
+  },
+});
+
+/** Yes, and where it matters no or can't. */
+export const confirm = <const T extends string, const R extends string = never>(spec: YesNo<T, R>): AskStep<T, R> => {
+  const { yes: _y, no: _n, cant: _c, next: _x, ...said } = spec;
+  return { verb: 'confirm', circuit: 'none', ...said, ...yesNo(spec, 'yes', 'confirm') };
+};
+
+/** Hands inside. */
+export const act = <const T extends string, const R extends string = never>(
+  name: ActName,
+  spec: YesNo<T, R> & { readonly also?: Readonly<Record<string, PartSpec<R>>> },
+): AskStep<T, R> => {
+  const { yes: _y, no: _n, cant: _c, next: _x, also, ...said } = spec;
+  const core = yesNo(spec, 'done', 'act');
+  return { verb: 'act', circuit: 'part', act: name, ...said, ...core, parts: { ...(also ?? {}), ...core.parts } };
+};
+
+interface Asked<T extends string, R extends string> extends Said {
+  readonly next: T;
+  readonly cant?: T;
+  readonly restsOn?: readonly R[];
+  readonly shows?: readonly Shown<R>[];
+  readonly gate?: boolean;
+}
+/** Readings of a meter. The circuit and the fields' quantities decide the step's class. */
+export const measure = <const T extends string, const R extends string = never>(
+  spec: Asked<T, R> & { readonly circuit: Circuit; readonly fields: Readonly<Record<string, PartSpec<R>>> },
+): AskStep<T, R> => {
+  const { fields, ...rest } = spec;
+  return { verb: 'measure', ...rest, parts: fields };
+};
+/** Several kinds of parts in one question, nothing measured on a circuit. */
+export const form = <const T extends string, const R extends string = never>(
+  spec: Asked<T, R> & { readonly parts: Readonly<Record<string, PartSpec<R>>> },
+): AskStep<T, R> => ({ verb: 'form', circuit: 'none', ...spec });
+
+/** The print on a part, typed as on the label; kept for the whole job under `as`. */
+export const label = <const T extends string, const R extends string = never>(
+  spec: Asked<T, R> & { readonly as: string },
+): AskStep<T, R> => {
+  const { as, ...rest } = spec;
+  return { verb: 'label', circuit: 'none', ...rest, parts: { print: { part: 'label', ask: spec.say, as } } };
+};
+export const photo = <const T extends string, const R extends string = never>(spec: Asked<T, R>): AskStep<T, R> => ({
+  verb: 'photo',
+  circuit: 'none',
+  ...spec,
+  parts: { photo: { part: 'photo', ask: spec.say } },
+});
+export const note = <const T extends string, const R extends string = never>(spec: Asked<T, R>): AskStep<T, R> => ({
+  verb: 'note',
+  circuit: 'none',
+  ...spec,
+  parts: { note: { part: 'note', ask: spec.say } },
+});
+
+// ------------------------------------------------------------------------------------------------------ judge, verdict
+
+/** A named computation decides the way. Every outcome has a target. */
+export const judge = <
+  const Id extends JudgementId,
+  const Of extends Readonly<Record<TakesOf<Id>, string | null>>,
+  const Then extends Readonly<Record<OutcomeOf<Id>, string>>,
+>(
+  judgement: Id,
+  spec: { readonly of: Of; readonly limits: Readonly<Record<LimitsOf<Id>, Limit>>; readonly then: Then },
+): JudgeStep<Then[keyof Then] & string, Exclude<Of[keyof Of], null> & string> =>
+  ({ verb: 'judge', judgement, ...spec }) as unknown as JudgeStep<
+    Then[keyof Then] & string,
+    Exclude<Of[keyof Of], null> & string
+  >;
+
+/** Shown with a question, decides nothing. */
+export const shown = <const Id extends JudgementId, const Of extends Readonly<Record<TakesOf<Id>, string | null>>>(
+  judgement: Id,
+  spec: { readonly of: Of; readonly limits: Readonly<Record<LimitsOf<Id>, Limit>> },
+): Shown<Exclude<Of[keyof Of], null> & string> => ({ judgement, ...spec }) as never;
+
+export const verdict = <const T extends string, const R extends string = never>(
+  spec: Omit<VerdictStep<T, R>, 'verb'>,
+): VerdictStep<T, R> => ({ verb: 'verdict', ...spec });
+
+export const approval = <const T extends string>(spec: Omit<ApprovalStep<T>, 'verb'>): ApprovalStep<T> => ({
+  verb: 'approval',
+  ...spec,
+});
+
+/** Puts a page in place. With `again`, the page's exit `again` leads to the next copy, and after the last to `spent`. */
+export const include = <
+  const X extends string,
+  const N extends string,
+  const E extends Readonly<Record<Exclude<X, A extends undefined ? never : 'again'>, string>>,
+  const M extends Readonly<Record<N, string>>,
+  const A extends { readonly times: number; readonly spent: string } | undefined = undefined,
+>(
+  page: Flow<X, N, string>,
+  spec: { readonly exits: E; readonly needs: M; readonly again?: A; readonly round?: boolean },
+): IncludeStep<(E[keyof E] & string) | (A extends { spent: infer P } ? P & string : never), M[keyof M] & string> =>
+  ({ verb: 'include', page, ...spec }) as never;
+
+// ------------------------------------------------------------------------------------------------------------ fields
+
+type FieldOptions<R extends string> = {
+  readonly words?: readonly string[];
+  readonly optional?: boolean;
+  readonly when?: When<R>;
+  readonly as?: string;
+  /** False: only a number will do. */
+  readonly over?: boolean;
+  readonly unitNeeded?: boolean;
+  readonly signed?: boolean;
+};
+const field =
+  (quantity: Quantity) =>
+  <const R extends string = never>(ask: string, o: FieldOptions<R> = {}): FieldPart<R> => ({
+    part: 'field',
+    ask,
+    quantity,
+    over: o.over ?? true,
+    unitNeeded: o.unitNeeded ?? false,
+    signed: o.signed ?? false,
+    ...(o.words ? { words: o.words } : {}),
+    ...(o.optional ? { optional: true } : {}),
+    ...(o.when ? { when: o.when } : {}),
+    ...(o.as ? { as: o.as } : {}),
+  });
+export const microfarads = field('capacitance');
+export const volts = field('voltage');
+export const amps = field('current');
+export const ohms = field('resistance');
+export const megohms = field('insulation');
+export const count = field('count');
+
+type ChooseOptions<R extends string> = { readonly optional?: boolean; readonly when?: When<R>; readonly as?: string };
+const chooser =
+  (several: boolean) =>
+  <const R extends string = never>(
+    ask: string,
+    options: Readonly<Record<string, OptionSpec>>,
+    o: ChooseOptions<R> = {},
+  ): ChoosePart<R> => ({ part: 'choose', ask, several, options, ...o });
+export const one = chooser(false);
+export const several = chooser(true);
+export const printed = <const R extends string = never>(ask: string, o: ChooseOptions<R> = {}): PlainPart<R> => ({
+  part: 'label',
+  ask,
+  ...o,
+});
+export const noted = <const R extends string = never>(ask: string, o: ChooseOptions<R> = {}): PlainPart<R> => ({
+  part: 'note',
+  ask,
+  ...o,
+});
+export const pictured = <const R extends string = never>(ask: string, o: ChooseOptions<R> = {}): PlainPart<R> => ({
+  part: 'photo',
+  ask,
+  ...o,
+});
+export const sure = <const R extends string = never>(ask: string, yes: string, o: ChooseOptions<R> = {}): PlainPart<R> => ({
+  part: 'confirm',
+  ask,
+  options: { yes: { label: yes } },
+  ...o,
+});
+
+// -------------------------------------------------------------------------------------------------- manual, isolation
+
+/** What each way out of make-dead means. `proved` alone sets the isolation proved. */
+export interface Leaving<S extends string = string> {
+  /** This step and all after it are asked again. */
+  readonly forget: S;
+  readonly notice: string;
+  /** The line counts as a try of the job; after `times` the job is held until a senior or owner opens as many again. */
+  readonly tries?: { readonly times: number; readonly held: string };
+}
+export interface IsolationRules<X extends string = string, S extends string = string> {
+  readonly page: Flow<X, string, S>;
+  readonly leaving: Readonly<Record<Exclude<X, 'proved'>, Leaving<S>>>;
+  /** Where make-dead is entered again: after the age alone, after any other end, by a new holder. */
+  readonly reentry: { readonly age: S; readonly void: S; readonly holder: S };
+  readonly minutes: Limit;
+  /** A fact of the job whose rise ends the isolation: one more capacitor than was proved discharged. */
+  readonly grows: { readonly step: S; readonly part: string };
+}
+export const isolation = <const X extends string, const S extends string>(
+  rules: IsolationRules<X, S>,
+): IsolationRules<X, S> => rules;
+
+export interface Manual {
+  readonly id: string;
+  readonly version: number;
+  readonly title: string;
+  // biome-ignore lint/suspicious/noExplicitAny: the shelf holds manuals of every shape.
+  readonly root: Flow<any, never, any>;
+  // biome-ignore lint/suspicious/noExplicitAny: as above.
+  readonly isolation: IsolationRules<any, any>;
+  readonly cabinets: Readonly<Record<string, string>>;
+  /** What each exit of the root means for the job. */
+  readonly endings: Readonly<Record<string, { readonly title: string; readonly says: string }>>;
+}
+export const manual = (of: Manual): Manual => of;
