@@ -1,10 +1,13 @@
 import { defineConfig } from 'vitest/config';
+import { Tally } from './tally.ts';
 
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+    // Type tests: vitest runs tsc over the whole tree once, so a type error in any source fails the run as well.
     typecheck: { enabled: true, tsconfig: './tsconfig.json', include: ['tests/**/*.test-d.ts'] },
+    reporters: ['default', new Tally()],
     testTimeout: 30_000,
     hookTimeout: 60_000,
     maxWorkers: 2,
