@@ -1,7 +1,8 @@
 /** The class of a step, derived from what it does. No author types it, so none can be forgotten or talked down. */
-import type { AskStep, Step } from './vocabulary.ts';
+
 import type { Quantity } from './quantity.ts';
 import type { StepClass } from './schema.ts';
+import type { AskStep, Step } from './vocabulary.ts';
 
 const LEADS_ON_DEAD_PARTS: readonly Quantity[] = ['capacitance', 'resistance', 'insulation'];
 const PRESENT: readonly Quantity[] = ['voltage', 'current'];

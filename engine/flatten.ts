@@ -90,6 +90,10 @@ export function flatten(manual: Manual): Plan {
   return { manual, start, places, regions, endings: manual.root.exits.map((x: string) => `!${x}`) };
 }
 
+/** `round:` names are facts of one round: the next one begins without them. */
+export const jobName = (name: string, round: number): string =>
+  name.startsWith('round:') ? `${name}~${round}` : name;
+
 const exitsOf = (page: Flow, prefix: string): Record<string, string> =>
   Object.fromEntries(page.exits.map((x) => [x, `${prefix}!${x}`]));
 
@@ -103,7 +107,7 @@ function lay(page: Flow, places: Map<string, Place>, around: Surroundings): stri
     return found;
   };
   const ref = (r: string): string | null => {
-    if (r.startsWith('@')) return r;
+    if (r.startsWith('@')) return `@${jobName(r.slice(1), around.round)}`;
     if (r.startsWith('~')) return around.earlier === null ? null : `${around.earlier}${r.slice(1)}`;
     if (Object.hasOwn(page.steps, r)) return `${around.prefix}${r}`;
     const need = around.needs[r];

@@ -56,7 +56,12 @@ export interface Memory {
   readonly approvals: readonly string[];
   readonly assigned: readonly string[];
   readonly handover: { readonly seq: number; readonly from: string; readonly to: string } | null;
-  readonly alarm: { readonly seq: number; readonly by: string; readonly hazard: Body<'alarmed'>['hazard']; readonly seen: readonly string[] } | null;
+  readonly alarm: {
+    readonly seq: number;
+    readonly by: string;
+    readonly hazard: Body<'alarmed'>['hazard'];
+    readonly seen: readonly string[];
+  } | null;
   readonly hazard: { readonly seq: number; readonly by: string } | null;
   readonly stop: 'asked' | 'paused' | null;
   readonly raised: readonly Body<'raised'>['why'][];

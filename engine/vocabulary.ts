@@ -91,6 +91,8 @@ export interface JudgeStep<T extends string = string, R extends string = string>
   readonly of: Readonly<Record<string, R | null>>;
   readonly limits: Readonly<Record<string, Limit>>;
   readonly then: Readonly<Record<string, T>>;
+  /** What the person reads, before the next question, where the outcome needs a word. */
+  readonly says?: Readonly<Record<string, string>>;
 }
 export interface VerdictStep<T extends string = string, R extends string = string> {
   readonly verb: 'verdict';
@@ -267,7 +269,12 @@ export const judge = <
   const Then extends Readonly<Record<OutcomeOf<Id>, string>>,
 >(
   judgement: Id,
-  spec: { readonly of: Of; readonly limits: Readonly<Record<LimitsOf<Id>, Limit>>; readonly then: Then },
+  spec: {
+    readonly of: Of;
+    readonly limits: Readonly<Record<LimitsOf<Id>, Limit>>;
+    readonly then: Then;
+    readonly says?: Readonly<Partial<Record<OutcomeOf<Id>, string>>>;
+  },
 ): JudgeStep<Then[keyof Then] & string, Exclude<Of[keyof Of], null> & string> =>
   ({ verb: 'judge', judgement, ...spec }) as unknown as JudgeStep<
     Then[keyof Then] & string,
@@ -360,7 +367,11 @@ export const pictured = <const R extends string = never>(ask: string, o: ChooseO
   ask,
   ...o,
 });
-export const sure = <const R extends string = never>(ask: string, yes: string, o: ChooseOptions<R> = {}): PlainPart<R> => ({
+export const sure = <const R extends string = never>(
+  ask: string,
+  yes: string,
+  o: ChooseOptions<R> = {},
+): PlainPart<R> => ({
   part: 'confirm',
   ask,
   options: { yes: { label: yes } },
@@ -399,6 +410,8 @@ export interface Manual {
   // biome-ignore lint/suspicious/noExplicitAny: as above.
   readonly isolation: IsolationRules<any, any>;
   readonly cabinets: Readonly<Record<string, string>>;
+  /** Taken where a label prints none, in percent. */
+  readonly labelTolerance: Limit;
   /** What each exit of the root means for the job. */
   readonly endings: Readonly<Record<string, { readonly title: string; readonly says: string }>>;
 }

@@ -1,0 +1,148 @@
+/**
+ * The manual as an xstate machine, and the only file that knows xstate.
+ *
+ * A place is a state. It rests while its fact is missing and has one eventless transition for each known way out. Every
+ * entry is one event, handled once at the root: it is folded into the context, and where facts may have been forgotten
+ * the machine goes over the page again from its start. The compiler, not the author, puts make-dead before every inside
+ * place and ends the isolation at every live one.
+ */
+import { type AnyMachineSnapshot, assign, createMachine, initialTransition, transition } from 'xstate';
+import { TranscriptMismatch } from './errors.ts';
+import { flatten, jobName, type Place, type Plan } from './flatten.ts';
+import { energise, fold, leave, onlyAdds, spentTries } from './fold.ts';
+import { isBegun } from './forget.ts';
+import { isKnown, judged } from './known.ts';
+import { BLANK, type Memory } from './memory.ts';
+import type { Entry } from './schema.ts';
+import type { Manual } from './vocabulary.ts';
+
+/** Where a job rests when no place of the manual has the word. In order of precedence. */
+export const HALTS = ['!emergency', '!hazard', '!stopping', '!paused', '!taking-over', '!held'] as const;
+export type Halt = (typeof HALTS)[number];
+export const isHalt = (place: string): place is Halt => (HALTS as readonly string[]).includes(place);
+
+export interface Machine {
+  readonly plan: Plan;
+  /** The first position, before any entry. */
+  readonly initial: Position;
+  /** One entry more. Throws TranscriptMismatch where the machine has no answer to it. */
+  step(position: Position, entry: Entry): Position;
+}
+export interface Position {
+  readonly place: string;
+  readonly memory: Memory;
+  /** xstate's own snapshot; opaque outside this file. */
+  readonly snapshot: unknown;
+}
+
+interface Context {
+  readonly memory: Memory;
+}
+type Event = { type: 'entry'; entry: Entry };
+type Guard = (args: { context: Context }) => boolean;
+
+const halted: Record<Halt, (plan: Plan, memory: Memory) => boolean> = {
+  '!emergency': (_, m) => m.alarm !== null,
+  '!hazard': (_, m) => m.hazard !== null,
+  '!stopping': (_, m) => m.stop === 'asked',
+  '!paused': (_, m) => m.stop === 'paused',
+  '!taking-over': (_, m) => m.handover !== null,
+  '!held': (plan, m) => spentTries(plan, m) !== null,
+};
+
+const mutate = (change: (memory: Memory) => Memory) =>
+  assign(({ context }: { context: Context }) => ({ memory: change(context.memory) }));
+
+export function compile(manual: Manual): Machine {
+  const plan = flatten(manual);
+  const states: Record<string, object> = {
+    start: {
+      always: [...HALTS.map((h) => way(h, ({ context }) => halted[h](plan, context.memory))), { target: plan.start }],
+    },
+  };
+  for (const h of HALTS) states[h] = {};
+  for (const ending of plan.endings) states[ending] = {};
+  for (const place of plan.places.values()) states[place.id] = { always: waysOf(plan, place) };
+  for (const [cabinet, region] of Object.entries(plan.regions)) {
+    for (const [ending, exit] of Object.entries(region.exits)) {
+      states[ending] = { always: [{ target: 'start', actions: mutate((m) => leave(plan, m, cabinet, exit)) }] };
+    }
+  }
+  const take = assign(({ context, event }: { context: Context; event: Event }) => ({
+    memory: fold(plan, context.memory, event.entry),
+  }));
+  const machine = createMachine({
+    id: manual.id,
+    initial: 'start',
+    context: { memory: BLANK },
+    states,
+    on: {
+      entry: [
+        { guard: ({ event }: { event: Event }) => onlyAdds(event.entry), actions: take },
+        { target: '.start', actions: take },
+      ],
+    },
+    options: { maxIterations: 20 * plan.places.size + 200 },
+  } as never);
+
+  const position = (snapshot: AnyMachineSnapshot): Position => ({
+    place: snapshot.value as string,
+    memory: (snapshot.context as Context).memory,
+    snapshot,
+  });
+  const [first] = initialTransition(machine);
+  if (first.status === 'error') throw first.error;
+  return {
+    plan,
+    initial: position(first),
+    step(at, entry) {
+      const before = at.snapshot as AnyMachineSnapshot;
+      const [after] = transition(machine, before as never, { type: 'entry', entry } as never);
+      if ((after as unknown) === before)
+        throw new TranscriptMismatch(`nothing takes the entry ${entry.seq} ${entry.kind}`);
+      return position(after as unknown as AnyMachineSnapshot);
+    },
+  };
+}
+
+const way = (target: string, guard: Guard) => ({ target, guard });
+
+/** The known ways out of a place, in order: its gate, its energising, then one for each answer or outcome. */
+function waysOf(plan: Plan, place: Place): object[] {
+  const unknown: Guard = ({ context }) => !isKnown(place, context.memory);
+  const ways: object[] = [];
+  if (place.class === 'inside' || place.class === 'control live') {
+    const first = plan.regions[place.cabinet]?.first ?? 'start';
+    const bare: Guard = (a) => unknown(a) && a.context.memory.isolations[place.cabinet]?.proved == null;
+    ways.push(way(first, bare));
+  }
+  if (place.class === 'live') {
+    const standing: Guard = (a) =>
+      unknown(a) && Object.keys(plan.regions).some((c) => isBegun(plan, a.context.memory, c));
+    ways.push({ target: 'start', guard: standing, actions: mutate((m) => energise(plan, m)) });
+  }
+  const known: Guard = (a) => !unknown(a);
+  const { step } = place;
+  if (step.verb === 'judge') {
+    for (const [outcome, target] of Object.entries(place.to)) {
+      ways.push(way(target, ({ context }) => judged(place, context.memory).outcome === outcome));
+    }
+    return ways;
+  }
+  if ('parts' in step) {
+    const skip = place.cant ?? place.next;
+    if (skip !== null) ways.push(way(skip, (a) => known(a) && a.context.memory.facts[place.id]?.skipped === true));
+    for (const [option, target] of Object.entries(place.to)) {
+      ways.push(way(target, (a) => known(a) && hasChosen(a.context.memory, place, option)));
+    }
+  }
+  if (place.next !== null) ways.push(way(place.next, known));
+  return ways;
+}
+
+function hasChosen(memory: Memory, place: Place, option: string): boolean {
+  if (!('parts' in place.step) || place.step.by === undefined) return false;
+  const spec = place.step.parts[place.step.by];
+  const value = memory.facts[place.id]?.parts[place.step.by] ?? (spec?.as ? memory.job[jobName(spec.as, place.round)]?.value : undefined);
+  return value?.kind === 'choice' && value.chosen[0] === option;
+}

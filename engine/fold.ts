@@ -1,0 +1,229 @@
+/** One entry more: Memory → Memory. Says what each kind of entry adds or makes forgotten; where that leaves the job is the machine's. */
+import { Decimal } from 'decimal.js';
+import { unreachable } from './errors.ts';
+import { jobName, type Place, type Plan } from './flatten.ts';
+import { reopen, voidAll, withdraw } from './forget.ts';
+import { isTaken } from './known.ts';
+import { type Fact, type Memory, NO_ISOLATION } from './memory.ts';
+import type { Entry, Parts } from './schema.ts';
+
+export const older = (at: string, said: string | null): string => (said !== null && said < at ? said : at);
+
+/** True where the entry only adds: the job goes on from where it stands. Else the page is gone over from its start. */
+export const onlyAdds = (entry: Entry): boolean =>
+  entry.kind === 'answered' || entry.kind === 'concluded' || entry.kind === 'raised' || entry.kind === 'asked';
+
+export function fold(plan: Plan, before: Memory, entry: Entry): Memory {
+  const memory: Memory = { ...before, last: entry.seq, at: entry.at };
+  const moved: Memory = { ...memory, since: entry.seq };
+  switch (entry.kind) {
+    case 'opened':
+      return { ...moved, title: entry.body.title, training: entry.body.training };
+    case 'set':
+      if (entry.body.what === 'settings') return { ...moved, settings: entry.body.settings };
+      return { ...moved, meters: { ...memory.meters, [entry.body.person]: entry.body.meter } };
+    case 'assigned':
+      return { ...memory, assigned: withOne(memory.assigned, entry.body.to) };
+    case 'answered':
+      return answered(plan, { ...moved, notices: [] }, entry);
+    case 'amended':
+      return amended(plan, moved, entry);
+    case 'withdrawn': {
+      const place = placeOf(moved, entry.body.of);
+      return place === null ? moved : noticed(withdraw(plan, moved, place), 'withdrawn');
+    }
+    case 'voided':
+      return noticed(voidAll(plan, moved, entry.body.reason === 'age' ? 'age' : 'void'), `void:${entry.body.reason}`);
+    case 'concluded':
+      return { ...moved, concluded: { ...memory.concluded, [entry.body.place]: { seq: entry.seq, body: entry.body } } };
+    case 'paused':
+      return { ...moved, stop: entry.body.safe ? 'paused' : 'asked' };
+    case 'resumed':
+      return { ...moved, stop: null };
+    case 'handed-over':
+      return handedOver(plan, moved, entry);
+    case 'acknowledged':
+      return acknowledged(moved, memory, entry);
+    case 'raised':
+      return { ...memory, raised: [...memory.raised, entry.body.why] };
+    case 'alarmed': {
+      const alarm = { seq: entry.seq, by: entry.by, hazard: entry.body.hazard, seen: [] };
+      return noticed({ ...voidAll(plan, moved, 'void'), alarm, hazard: null }, 'void:emergency');
+    }
+    case 'released':
+      return { ...moved, alarm: null };
+    case 'asked':
+      return { ...memory, question: { seq: entry.seq, text: entry.body.text } };
+    case 'replied':
+      return { ...memory, question: null };
+    case 'approved':
+      if (entry.body.what === 'tries') return { ...moved, triesOpened: memory.triesOpened + 1 };
+      return { ...moved, approvals: withOne(memory.approvals, entry.body.what) };
+    case 'signed':
+      return { ...moved, signed: true };
+    case 'sent-back':
+      return { ...moved, signed: false, question: { seq: entry.seq, text: entry.body.reason } };
+    case 'counted':
+      return memory;
+    case 'noted':
+      if (entry.body.as === 'hazard') return { ...moved, hazard: { seq: entry.seq, by: entry.by } };
+      if (entry.body.as === 'old-mark') return { ...moved, hazard: null };
+      return memory;
+    default:
+      return unreachable(entry);
+  }
+}
+
+const withOne = (list: readonly string[], one: string): readonly string[] =>
+  list.includes(one) ? list : [...list, one];
+export const noticed = (memory: Memory, code: string): Memory => ({
+  ...memory,
+  notices: withOne(memory.notices, code),
+});
+
+/** The place whose standing answer came with this entry. */
+export function placeOf(memory: Memory, seq: number): string | null {
+  for (const [place, fact] of Object.entries(memory.facts)) if (fact.seq === seq) return place;
+  return null;
+}
+
+function answered(plan: Plan, memory: Memory, entry: Entry & { kind: 'answered' }): Memory {
+  const { place: id, parts, skipped, offline } = entry.body;
+  const place = plan.places.get(id);
+  if (!place || !('parts' in place.step)) throw new Error(`no question at ${id}`);
+  const at = older(entry.at, entry.said);
+  const fact: Fact = {
+    seq: entry.seq,
+    by: entry.by,
+    at,
+    parts,
+    skipped: skipped !== undefined,
+    offline: offline === true,
+    amended: null,
+  };
+  const kept = { ...memory, facts: { ...memory.facts, [id]: fact }, job: jobFacts(place, memory.job, parts, entry) };
+  return heldSince(kept, place, entry.by, at);
+}
+
+/** Answers kept by name for the whole job; what was not taken overwrites nothing. */
+function jobFacts(place: Place, job: Memory['job'], parts: Parts, entry: Entry): Memory['job'] {
+  if (!('parts' in place.step)) return job;
+  const out = { ...job };
+  for (const [key, spec] of Object.entries(place.step.parts)) {
+    const value = parts[key];
+    if (spec.as !== undefined && isTaken(value)) out[jobName(spec.as, place.round)] = { seq: entry.seq, by: entry.by, part: key, value };
+  }
+  return out;
+}
+
+/** The first to answer a gate holds the lock; the holder's answers, and only theirs, keep the isolation young. */
+function heldSince(memory: Memory, place: Place, by: string, at: string): Memory {
+  const isolations = { ...memory.isolations };
+  for (const cabinet of new Set([...Object.keys(isolations), ...(place.gate ? [place.cabinet] : [])])) {
+    const now = isolations[cabinet] ?? NO_ISOLATION;
+    const holder = now.holder ?? (place.gate && place.cabinet === cabinet ? by : null);
+    if (holder !== by) continue;
+    isolations[cabinet] = { ...now, holder, lastAt: now.lastAt !== null && now.lastAt > at ? now.lastAt : at };
+  }
+  return { ...memory, isolations };
+}
+
+/**
+ * The same observation with another figure. What came later stays and is judged anew. A gate's figure carries its
+ * isolation: a line of readings is taken again whole, a chip keeps its new value and what follows it is asked again.
+ */
+function amended(plan: Plan, memory: Memory, entry: Entry & { kind: 'amended' }): Memory {
+  const id = placeOf(memory, entry.body.of);
+  const fact = id === null ? undefined : memory.facts[id];
+  const place = id === null ? undefined : plan.places.get(id);
+  if (!fact || !place || !('parts' in place.step)) return memory;
+  const parts: Parts = { ...fact.parts, ...entry.body.parts };
+  const next: Fact = { ...fact, parts, amended: entry.seq };
+  const out: Memory = noticed(
+    {
+      ...memory,
+      facts: { ...memory.facts, [place.id]: next },
+      job: jobFacts(place, memory.job, entry.body.parts, entry),
+    },
+    'amended',
+  );
+  if (!place.gate || !endsIsolation(plan, place, fact.parts, entry.body.parts)) return out;
+  if (place.class === 'proving') return noticed(reopen(plan, out, place.cabinet, place.name), 'void:amended');
+  const following = plan.regions[place.cabinet]?.places ?? [];
+  const after = plan.places.get(following[following.indexOf(place.id) + 1] ?? '');
+  return noticed(after ? reopen(plan, out, place.cabinet, after.name) : out, 'void:amended');
+}
+
+/** A print or a look doesn't carry the isolation (the residual decided); one more capacitor does, one fewer doesn't. */
+function endsIsolation(plan: Plan, place: Place, was: Parts, changed: Parts): boolean {
+  if (!('parts' in place.step)) return false;
+  const { grows } = plan.manual.isolation;
+  for (const [key, value] of Object.entries(changed)) {
+    if (JSON.stringify(was[key]) === JSON.stringify(value)) continue;
+    if (
+      place.step.parts[key]?.as !== undefined &&
+      place.class === 'eyes' &&
+      place.name === grows.step &&
+      key !== grows.part
+    )
+      continue;
+    if (place.name === grows.step && key === grows.part) {
+      const [from, to] = [was[key], value];
+      if (from?.kind === 'figure' && to.kind === 'figure' && new Decimal(to.value).lte(from.value)) continue;
+    }
+    return true;
+  }
+  return false;
+}
+
+/** The lock changes hands: nothing of the old isolation counts for the new holder, who starts from the first prompt. */
+function handedOver(plan: Plan, memory: Memory, entry: Entry & { kind: 'handed-over' }): Memory {
+  const out = voidAll(plan, memory, 'holder');
+  const isolations = Object.fromEntries(
+    Object.entries(out.isolations).map(([k, i]) => [k, { ...i, holder: null, lastAt: null }]),
+  );
+  const handover = { seq: entry.seq, from: entry.by, to: entry.body.to };
+  return noticed({ ...out, isolations, handover }, 'void:hand-over');
+}
+
+function acknowledged(moved: Memory, still: Memory, entry: Entry & { kind: 'acknowledged' }): Memory {
+  if (still.handover?.seq === entry.body.of) {
+    const isolations = Object.fromEntries(
+      Object.entries(still.isolations).map(([k, i]) => [k, { ...i, holder: entry.by }]),
+    );
+    return { ...moved, handover: null, isolations, assigned: withOne(still.assigned, entry.by) };
+  }
+  if (still.alarm?.seq !== entry.body.of) return still;
+  return { ...still, alarm: { ...still.alarm, seen: withOne(still.alarm.seen, entry.by) } };
+}
+
+/** What leaving make-dead by this exit means. Only `proved` proves. */
+export function leave(plan: Plan, memory: Memory, cabinet: string, exit: string): Memory {
+  const was = memory.isolations[cabinet] ?? NO_ISOLATION;
+  if (exit === 'proved') {
+    const proved = { seq: memory.last, at: memory.at };
+    return { ...memory, isolations: { ...memory.isolations, [cabinet]: { ...was, proved, again: false } } };
+  }
+  const leaving = plan.manual.isolation.leaving[exit];
+  if (!leaving) throw new Error(`make-dead's exit ${exit} has no meaning`);
+  const line = Object.values(memory.facts).find((f) => f.seq === memory.last);
+  const out = noticed(
+    reopen(plan, memory, cabinet, leaving.forget, was.again && leaving.forget === plan.manual.isolation.reentry.age),
+    `leaving:${exit}`,
+  );
+  if (!leaving.tries) return out;
+  return { ...out, failed: [...out.failed, { cabinet, exit, seq: memory.last, parts: line?.parts ?? {} }] };
+}
+
+/** A live place ends every isolation before it is shown: power comes back for it. */
+export const energise = (plan: Plan, memory: Memory): Memory => noticed(voidAll(plan, memory, 'void'), 'void:live');
+
+/** The kind of line whose tries are used up, or null. */
+export function spentTries(plan: Plan, memory: Memory): string | null {
+  for (const [exit, leaving] of Object.entries(plan.manual.isolation.leaving)) {
+    const { tries } = leaving as { tries?: { times: number } };
+    if (!tries) continue;
+    if (memory.failed.filter((f) => f.exit === exit).length >= tries.times * (1 + memory.triesOpened)) return exit;
+  }
+  return null;
+}

@@ -1,0 +1,77 @@
+/** Forgetting: every way in which an isolation, an answer, or what rests on it stops counting. The record keeps it all. */
+import type { Plan } from './flatten.ts';
+import { type Memory, NO_ISOLATION } from './memory.ts';
+import type { Parts } from './schema.ts';
+
+export type Reentry = 'age' | 'void' | 'holder';
+
+/** Drops the places named and remembers their answers for the chips. */
+export function drop(memory: Memory, places: readonly string[]): Memory {
+  const facts = { ...memory.facts };
+  const remembered: Record<string, Parts> = { ...memory.remembered };
+  const fallen = [...memory.fallen];
+  for (const id of places) {
+    const fact = facts[id];
+    if (!fact) continue;
+    remembered[id] = fact.parts;
+    fallen.push(fact.seq);
+    delete facts[id];
+  }
+  return fallen.length === memory.fallen.length ? memory : { ...memory, facts, remembered, fallen };
+}
+
+/** From this step of make-dead on, everything is asked again, and nothing is proved. */
+export function reopen(plan: Plan, memory: Memory, cabinet: string, step: string, again = false): Memory {
+  const places = plan.regions[cabinet]?.places ?? [];
+  const from = places.indexOf(`dead:${cabinet}/${step}`);
+  if (from < 0) throw new Error(`make-dead has no step ${step}`);
+  const dropped = drop(memory, places.slice(from));
+  const before = dropped.isolations[cabinet] ?? NO_ISOLATION;
+  return {
+    ...dropped,
+    isolations: { ...dropped.isolations, [cabinet]: { ...before, proved: null, again } },
+  };
+}
+
+/** Whether anything of the lock or what follows it has been answered: only then is there something to void. */
+export function isBegun(plan: Plan, memory: Memory, cabinet: string): boolean {
+  const places = plan.regions[cabinet]?.places ?? [];
+  const from = places.indexOf(`dead:${cabinet}/${plan.manual.isolation.reentry.void}`);
+  return memory.isolations[cabinet]?.proved != null || places.slice(from).some((id) => memory.facts[id] !== undefined);
+}
+
+/** Ends every isolation of the job. `age` keeps the chips and the lock, which is then confirmed with the proving line. */
+export function voidAll(plan: Plan, memory: Memory, how: Reentry): Memory {
+  let out = memory;
+  for (const cabinet of Object.keys(plan.regions)) {
+    if (how !== 'holder' && !isBegun(plan, out, cabinet)) continue;
+    out = reopen(plan, out, cabinet, plan.manual.isolation.reentry[how], how === 'age');
+  }
+  return out;
+}
+
+/** An answer and all that rests on it, directly or through others. */
+export function withdraw(plan: Plan, memory: Memory, place: string): Memory {
+  const falling = new Set([place]);
+  for (let grew = true; grew; ) {
+    grew = false;
+    for (const p of plan.places.values()) {
+      if (falling.has(p.id) || !('restsOn' in p.step)) continue;
+      if ((p.step.restsOn ?? []).some((r: string) => falling.has(p.refs[r] ?? ''))) {
+        falling.add(p.id);
+        grew = true;
+      }
+    }
+  }
+  let out = memory;
+  const fact = memory.facts[place];
+  if (fact) {
+    const job = Object.fromEntries(Object.entries(out.job).filter(([, f]) => f.seq !== fact.seq));
+    out = { ...out, job };
+  }
+  for (const id of falling) {
+    const p = plan.places.get(id);
+    out = p?.gate ? reopen(plan, out, p.cabinet, p.name) : drop(out, [id]);
+  }
+  return out;
+}

@@ -1,0 +1,61 @@
+/**
+ * Where a job stands, said a second time in plain code: a second opinion on the machine of `compile.ts`, compared with it
+ * at every state of the proof's walk and after every turn of the tests. It shares the facts, not the way of walking.
+ */
+
+import { jobName, type Place, type Plan } from './flatten.ts';
+import { energise, leave, spentTries } from './fold.ts';
+import { isBegun } from './forget.ts';
+import { isKnown, judged } from './known.ts';
+import type { Memory } from './memory.ts';
+
+/** From the first page downwards to the first missing fact. Returns the place and the memory with what the way forgot. */
+export function route(plan: Plan, from: Memory): { place: string; memory: Memory } {
+  let memory = from;
+  let here = plan.start;
+  for (let hops = 0; hops < 10_000; hops++) {
+    const halt = haltOf(plan, memory);
+    if (halt !== null) return { place: halt, memory };
+    const place = plan.places.get(here);
+    if (!place) {
+      const left = Object.entries(plan.regions).find(([, r]) => r.exits[here] !== undefined);
+      if (!left) return { place: here, memory };
+      memory = leave(plan, memory, left[0], left[1].exits[here] ?? '');
+      here = plan.start;
+      continue;
+    }
+    if (isKnown(place, memory)) {
+      here = onward(place, memory);
+      continue;
+    }
+    const dead = place.class === 'eyes' || place.class === 'proving' || place.class === 'live';
+    if (!dead && !memory.isolations[place.cabinet]?.proved) here = plan.regions[place.cabinet]?.first ?? here;
+    else if (place.class === 'live' && Object.keys(plan.regions).some((c) => isBegun(plan, memory, c))) {
+      memory = energise(plan, memory);
+      here = plan.start;
+    } else return { place: here, memory };
+  }
+  throw new Error('the page has no end');
+}
+
+function haltOf(plan: Plan, m: Memory): string | null {
+  if (m.alarm) return '!emergency';
+  if (m.hazard) return '!hazard';
+  if (m.stop) return m.stop === 'asked' ? '!stopping' : '!paused';
+  if (m.handover) return '!taking-over';
+  return spentTries(plan, m) === null ? null : '!held';
+}
+
+function onward(place: Place, memory: Memory): string {
+  const { step } = place;
+  if (step.verb === 'judge') return place.to[judged(place, memory).outcome] ?? '';
+  const fact = memory.facts[place.id];
+  if (fact?.skipped) return place.cant ?? place.next ?? '';
+  if ('parts' in step && step.by !== undefined) {
+    const as = step.parts[step.by]?.as;
+    const value = fact?.parts[step.by] ?? (as === undefined ? undefined : memory.job[jobName(as, place.round)]?.value);
+    const target = value?.kind === 'choice' ? place.to[value.chosen[0] ?? ''] : undefined;
+    if (target !== undefined) return target;
+  }
+  return place.next ?? '';
+}

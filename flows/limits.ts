@@ -1,0 +1,55 @@
+/** Every limit of the manual, once, with its unit and where it comes from. Flows hand them to judgements by name. */
+import type { Limit } from '../engine/vocabulary.ts';
+
+const limit = (value: string, unit: string, source: string): Limit => ({ value, unit, source });
+const OURS = 'our setting';
+const PRACTICE = 'common practice, no single source';
+
+const known = {
+  sourceMin: limit('100', 'V', `${OURS}: a known AC source reads at least this`),
+  sourceWithin: limit('10', '%', `${OURS}: and this close to what it should be`),
+  outlet: limit('120', 'V', 'nominal voltage of a US outlet, ANSI C84.1'),
+  line208: limit('208', 'V', 'nominal system voltage, ANSI C84.1'),
+  line230: limit('230', 'V', 'equipment rated voltage for a 240 V system, ANSI C84.1'),
+  line240: limit('240', 'V', 'nominal system voltage, ANSI C84.1'),
+  unit120: limit('120', 'V', 'print on the proving unit'),
+  unit240: limit('240', 'V', 'print on the proving unit'),
+};
+const dead = limit('5', 'V', `${OURS}: absence of voltage; OSHA 1910.333(a)(1) speaks of 50 V to ground`);
+const live = limit('50', 'V', '29 CFR 1910.333(a)(1), Note: below 50 V to ground need not be de-energised');
+
+export const LIMITS = {
+  absence: { dead, live, ...known },
+  bridge: { dead, ...known },
+  residual: {
+    batteryMin: limit('7', 'V', `${OURS}: a 9 V battery that proves a meter`),
+    batteryMax: limit('10', 'V', `${OURS}: a 9 V battery that proves a meter`),
+    residual: limit('5', 'V', `${OURS}: residual DC of a discharged capacitor`),
+    agree: limit('0.5', 'V', `${OURS}: the three residuals of a dual part agree`),
+  },
+  hold: {
+    residual: limit('5', 'V', `${OURS}: residual DC of a discharged capacitor`),
+    ohms: limit('20000', 'Ω', `discharge resistor, ${PRACTICE}`),
+    floor: limit('5', 's', `${OURS}: never held shorter`),
+    unknown: limit('10', 's', `${OURS}: run capacitor of unknown rating`),
+    watts: limit('5', 'W', `${OURS}; 2 W is ${PRACTICE}`),
+  },
+  label: { tolerance: limit('6', '%', `where the label prints none: ${PRACTICE}`) },
+  sections: {
+    openShare: limit('2', '%', `${OURS}: a section reading below this share of its rating is open`),
+    habit: limit('10', '%', `the trade's habit, ${PRACTICE}; shown, never decides`),
+  },
+  shell: {
+    fail: limit('1', 'MΩ', `${OURS}: leak from a terminal to the case`),
+    clear: limit('20', 'MΩ', `${OURS}: no leak to the case`),
+  },
+  ohms: { shorted: limit('2', 'Ω', `${OURS}: steady near zero`) },
+  restart: {
+    low: limit('197', 'V', 'single-phase 208/230 V hermetic, a compressor maker’s nameplate-voltage bulletin (secondary source)'),
+    high: limit('253', 'V', 'single-phase 208/230 V hermetic, a compressor maker’s nameplate-voltage bulletin (secondary source)'),
+    nearLocked: limit('80', '%', `${OURS}: share of LRA from which a compressor counts as not starting`),
+    running: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
+  },
+  count: { one: limit('1', 'count', 'one part'), two: limit('2', 'count', 'two parts'), three: limit('3', 'count', 'three parts') },
+  isolation: { minutes: limit('30', 'min', `${OURS}: without an answer of the holder`) },
+} as const;
