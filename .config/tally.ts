@@ -36,5 +36,5 @@ export class Tally implements Reporter {
   }
 }
 
-export const tallyLine = (passed: number, failed: number, skipped: number): string =>
+const tallyLine = (passed: number, failed: number, skipped: number): string =>
   `${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`;
