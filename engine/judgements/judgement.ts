@@ -2,7 +2,7 @@
  * A judgement is a named computation with closed outcomes. Flows name it and give it facts and limits; it never asks,
  * never remembers, never reads a clock. `id@semantics` is part of a flow's fingerprint: a changed computation shows.
  */
-import type { Meter, Parts, Settings, Finding } from '../schema.ts';
+import type { Finding, Meter, Parts, Settings } from '../schema.ts';
 
 /** A limit with its unit and where it comes from. All limits live in flows/limits.ts. */
 export interface Limit {

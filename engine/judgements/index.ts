@@ -1,0 +1,36 @@
+/** Every judgement by its id. Flows name them by these ids; the types of a page's outcomes, facts and limits come from here. */
+import { absence } from './absence.ts';
+import { alternative } from './alternative.ts';
+import { bridge } from './bridge.ts';
+import { capacitors } from './capacitors.ts';
+import { caseLeak } from './case-leak.ts';
+import { hold } from './hold.ts';
+import { known } from './known.ts';
+import { residual } from './residual.ts';
+import { restart } from './restart.ts';
+import { sectionOhms } from './section-ohms.ts';
+import { sectionValues } from './section-values.ts';
+import { sight } from './sight.ts';
+import { tabs } from './tabs.ts';
+
+export const judgements = {
+  absence,
+  bridge,
+  residual,
+  hold,
+  capacitors,
+  known,
+  sight,
+  tabs,
+  'section-values': sectionValues,
+  'case-leak': caseLeak,
+  'section-ohms': sectionOhms,
+  restart,
+  alternative,
+} as const;
+
+export type JudgementId = keyof typeof judgements;
+type At<Id extends JudgementId> = (typeof judgements)[Id];
+export type OutcomeOf<Id extends JudgementId> = At<Id>['outcomes'][number];
+export type TakesOf<Id extends JudgementId> = At<Id>['takes'][number];
+export type LimitsOf<Id extends JudgementId> = At<Id>['limits'][number];
