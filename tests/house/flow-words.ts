@@ -37,13 +37,15 @@ const propertiesOf = (object: unknown): Map<string, unknown> =>
       : [],
   );
 
-/** Ids of the pages and their steps, as far as they can be told from plain words. */
+/** Ids of the pages, their steps and their verdicts, as far as they can be told from plain words. */
 export function flowIds(flows: readonly Source[], contract: readonly Source[]): Set<string> {
   const ids = new Set<string>();
   for (const source of flows)
     walk(parse(source).program, (node) => {
       if (node.type !== 'ObjectExpression') return undefined;
       const page = propertiesOf(node);
+      const verdict = literal(page.get('verdict'));
+      if (verdict !== null) ids.add(verdict);
       if (!page.has('steps') && !page.has('root')) return undefined;
       const id = literal(page.get('id'));
       if (id !== null) ids.add(id);

@@ -4,7 +4,7 @@ import { committed, read, type Source } from './source.ts';
 /** Folders that exist on one machine only. Pieced together, so that this file doesn't carry what it looks for. */
 const folders = ['work', 'root', 'home', 'Users', 'tmp/scratch'].map((name) => `/${name}/`);
 const MACHINE = new RegExp(`(?<![\\w.~/-])(${folders.join('|')})|[A-Z]:\\\\\\\\?Users|${['..', 'shared'].join('/')}`);
-/** The container images and lock files carry no host: a registry is the reader's own choice. */
+/** The lock file carries no host: a registry is the reader's own choice. */
 const REGISTRY = /"resolved":\s*"https?:/;
 const LEFT_OVER = new RegExp(`\\b(${['TO', 'FIX', 'X'].map((a, i) => a + ['DO', 'ME', 'XX'][i]).join('|')})\\b`);
 
@@ -25,7 +25,7 @@ describe('nothing committed leads back to the machine it was written on', () => 
     ['README.md', `see ${folders[0]}notes`],
     ['engine/a.ts', `// from ${['..', 'shared', 'x.md'].join('/')}`],
     ['bot/a.ts', `open('${folders[2]}me/a')`],
-    ['package-lock.json', '"resolved": "https://registry.example/a.tgz"'],
+    ['package-lock.json', `"resolved":${' '}"https://registry.example/a.tgz"`],
     ['engine/a.ts', `// ${'TO'}${'DO'} later`],
   ])('caught in %s: %s', (path, text) => {
     expect(tracesIn({ path, text })).toHaveLength(1);
