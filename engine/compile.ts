@@ -8,7 +8,7 @@
  */
 import { type AnyMachineSnapshot, assign, createMachine, initialTransition, transition } from 'xstate';
 import { TranscriptMismatch } from './errors.ts';
-import { flatten, jobName, type Place, type Plan } from './flatten.ts';
+import { flatten, jobName, type Place, type Plan, skipTarget } from './flatten.ts';
 import { energise, fold, leave, onlyAdds, spentTries } from './fold.ts';
 import { isBegun } from './forget.ts';
 import { isKnown, judged } from './known.ts';
@@ -130,7 +130,7 @@ function waysOf(plan: Plan, place: Place): object[] {
     return ways;
   }
   if ('parts' in step) {
-    const skip = place.cant ?? place.next;
+    const skip = skipTarget(place);
     if (skip !== null) ways.push(way(skip, (a) => known(a) && a.context.memory.facts[place.id]?.skipped === true));
     for (const [option, target] of Object.entries(place.to)) {
       ways.push(way(target, (a) => known(a) && hasChosen(a.context.memory, place, option)));
@@ -143,6 +143,8 @@ function waysOf(plan: Plan, place: Place): object[] {
 function hasChosen(memory: Memory, place: Place, option: string): boolean {
   if (!('parts' in place.step) || place.step.by === undefined) return false;
   const spec = place.step.parts[place.step.by];
-  const value = memory.facts[place.id]?.parts[place.step.by] ?? (spec?.as ? memory.job[jobName(spec.as, place.round)]?.value : undefined);
+  const value =
+    memory.facts[place.id]?.parts[place.step.by] ??
+    (spec?.as ? memory.job[jobName(spec.as, place.round)]?.value : undefined);
   return value?.kind === 'choice' && value.chosen[0] === option;
 }

@@ -26,8 +26,8 @@ export interface Place {
   readonly next: string | null;
   readonly to: Readonly<Record<string, string>>;
   readonly cant: string | null;
-  /** Reference as written → place path, `@name`, or null where there is no earlier try. */
-  readonly refs: Readonly<Record<string, string | null>>;
+  /** Reference as written → place paths or `@name`; the first that has a fact counts. Empty where there is no earlier try. */
+  readonly refs: Readonly<Record<string, readonly string[]>>;
 }
 /** Make-dead of one cabinet. */
 export interface Region {
@@ -48,8 +48,9 @@ export interface Plan {
 interface Surroundings {
   readonly prefix: string;
   readonly exits: Readonly<Record<string, string>>;
-  readonly needs: Readonly<Record<string, string | null>>;
-  readonly earlier: string | null;
+  readonly needs: Readonly<Record<string, readonly string[]>>;
+  /** Prefixes of the earlier tries of this page, the nearest first. */
+  readonly earlier: readonly string[];
   readonly cabinet: string;
   readonly gate: boolean;
   readonly round: number;
@@ -62,7 +63,7 @@ export function flatten(manual: Manual): Plan {
     prefix: '',
     exits: exitsOf(manual.root, ''),
     needs: {},
-    earlier: null,
+    earlier: [],
     cabinet,
     gate: false,
     round: 1,
@@ -76,7 +77,7 @@ export function flatten(manual: Manual): Plan {
       prefix,
       exits,
       needs: {},
-      earlier: null,
+      earlier: [],
       cabinet: name,
       gate: true,
       round: 1,
@@ -90,9 +91,11 @@ export function flatten(manual: Manual): Plan {
   return { manual, start, places, regions, endings: manual.root.exits.map((x: string) => `!${x}`) };
 }
 
+/** Where "can't" and "skip" lead; null where a question can't be left out. */
+export const skipTarget = (place: Place): string | null => place.cant ?? place.to.cant ?? place.next;
+
 /** `round:` names are facts of one round: the next one begins without them. */
-export const jobName = (name: string, round: number): string =>
-  name.startsWith('round:') ? `${name}~${round}` : name;
+export const jobName = (name: string, round: number): string => (name.startsWith('round:') ? `${name}~${round}` : name);
 
 const exitsOf = (page: Flow, prefix: string): Record<string, string> =>
   Object.fromEntries(page.exits.map((x) => [x, `${prefix}!${x}`]));
@@ -106,10 +109,10 @@ function lay(page: Flow, places: Map<string, Place>, around: Surroundings): stri
     if (found === undefined) throw new FlowError(`${page.id}: no step or exit "${t}"`);
     return found;
   };
-  const ref = (r: string): string | null => {
-    if (r.startsWith('@')) return `@${jobName(r.slice(1), around.round)}`;
-    if (r.startsWith('~')) return around.earlier === null ? null : `${around.earlier}${r.slice(1)}`;
-    if (Object.hasOwn(page.steps, r)) return `${around.prefix}${r}`;
+  const ref = (r: string): readonly string[] => {
+    if (r.startsWith('@')) return [`@${jobName(r.slice(1), around.round)}`];
+    if (r.startsWith('~')) return around.earlier.map((prefix) => `${prefix}${r.slice(1)}`);
+    if (Object.hasOwn(page.steps, r)) return [`${around.prefix}${r}`];
     const need = around.needs[r];
     if (need === undefined) throw new FlowError(`${page.id}: nothing is called "${r}" here`);
     return need;
@@ -141,7 +144,7 @@ function layInclude(
   places: Map<string, Place>,
   around: Surroundings,
   target: (t: string) => string,
-  ref: (r: string) => string | null,
+  ref: (r: string) => readonly string[],
 ): void {
   const copies = step.again?.times ?? 1;
   const first = Object.keys(step.page.steps)[0] ?? '';
@@ -158,7 +161,7 @@ function layInclude(
       } else if (mapped === undefined) throw new FlowError(`${step.page.id}: exit "${x}" is not mapped at ${name}`);
       else exits[x] = target(mapped);
     }
-    const needs: Record<string, string | null> = {};
+    const needs: Record<string, readonly string[]> = {};
     for (const n of step.page.needs as readonly string[]) {
       const mapped = step.needs[n];
       if (mapped === undefined) throw new FlowError(`${step.page.id}: need "${n}" is not met at ${name}`);
@@ -169,7 +172,7 @@ function layInclude(
       prefix,
       exits,
       needs,
-      earlier: copy > 1 ? copyPrefix(around.prefix, name, step, copy - 1) : null,
+      earlier: Array.from({ length: copy - 1 }, (_, i) => copyPrefix(around.prefix, name, step, copy - 1 - i)),
       round: step.round ? copy : around.round,
     });
   }
@@ -182,9 +185,9 @@ function place(
   order: number,
   around: Surroundings,
   target: (t: string) => string,
-  ref: (r: string) => string | null,
+  ref: (r: string) => readonly string[],
 ): Place {
-  const refs: Record<string, string | null> = {};
+  const refs: Record<string, readonly string[]> = {};
   for (const r of refsOf(step)) refs[r] = ref(r);
   const ways = 'to' in step && step.to ? step.to : step.verb === 'judge' ? step.then : {};
   const next = step.verb === 'verdict' ? step.then : 'next' in step ? step.next : undefined;

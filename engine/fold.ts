@@ -3,7 +3,7 @@ import { Decimal } from 'decimal.js';
 import { unreachable } from './errors.ts';
 import { jobName, type Place, type Plan } from './flatten.ts';
 import { reopen, voidAll, withdraw } from './forget.ts';
-import { isTaken } from './known.ts';
+import { isTaken, judged } from './known.ts';
 import { type Fact, type Memory, NO_ISOLATION } from './memory.ts';
 import type { Entry, Parts } from './schema.ts';
 
@@ -25,7 +25,7 @@ export function fold(plan: Plan, before: Memory, entry: Entry): Memory {
     case 'assigned':
       return { ...memory, assigned: withOne(memory.assigned, entry.body.to) };
     case 'answered':
-      return answered(plan, { ...moved, notices: [] }, entry);
+      return answered(plan, { ...moved, notices: [], explained: [] }, entry);
     case 'amended':
       return amended(plan, moved, entry);
     case 'withdrawn': {
@@ -111,7 +111,8 @@ function jobFacts(place: Place, job: Memory['job'], parts: Parts, entry: Entry):
   const out = { ...job };
   for (const [key, spec] of Object.entries(place.step.parts)) {
     const value = parts[key];
-    if (spec.as !== undefined && isTaken(value)) out[jobName(spec.as, place.round)] = { seq: entry.seq, by: entry.by, part: key, value };
+    if (spec.as !== undefined && isTaken(value))
+      out[jobName(spec.as, place.round)] = { seq: entry.seq, by: entry.by, part: key, value };
   }
   return out;
 }
@@ -206,13 +207,25 @@ export function leave(plan: Plan, memory: Memory, cabinet: string, exit: string)
   }
   const leaving = plan.manual.isolation.leaving[exit];
   if (!leaving) throw new Error(`make-dead's exit ${exit} has no meaning`);
+  const explained = explain(plan, memory, cabinet);
   const line = Object.values(memory.facts).find((f) => f.seq === memory.last);
   const out = noticed(
     reopen(plan, memory, cabinet, leaving.forget, was.again && leaving.forget === plan.manual.isolation.reentry.age),
     `leaving:${exit}`,
   );
-  if (!leaving.tries) return out;
-  return { ...out, failed: [...out.failed, { cabinet, exit, seq: memory.last, parts: line?.parts ?? {} }] };
+  if (!leaving.tries) return { ...out, explained };
+  return { ...out, explained, failed: [...out.failed, { cabinet, exit, seq: memory.last, parts: line?.parts ?? {} }] };
+}
+
+/** The findings of the judges that read the line just typed: they say which figure was in the way. */
+function explain(plan: Plan, memory: Memory, cabinet: string): string[] {
+  const typed = Object.keys(memory.facts).find((id) => memory.facts[id]?.seq === memory.last);
+  if (typed === undefined) return [];
+  return (plan.regions[cabinet]?.places ?? []).flatMap((id) => {
+    const place = plan.places.get(id);
+    if (place?.step.verb !== 'judge' || !Object.values(place.refs).some((r) => r.includes(typed))) return [];
+    return judged(place, memory).findings.map((f) => f.text);
+  });
 }
 
 /** A live place ends every isolation before it is shown: power comes back for it. */

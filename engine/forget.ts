@@ -57,7 +57,7 @@ export function withdraw(plan: Plan, memory: Memory, place: string): Memory {
     grew = false;
     for (const p of plan.places.values()) {
       if (falling.has(p.id) || !('restsOn' in p.step)) continue;
-      if ((p.step.restsOn ?? []).some((r: string) => falling.has(p.refs[r] ?? ''))) {
+      if ((p.step.restsOn ?? []).some((r: string) => (p.refs[r] ?? []).some((id) => falling.has(id)))) {
         falling.add(p.id);
         grew = true;
       }

@@ -7,21 +7,25 @@ import { ASSUMED_METER, type Memory } from './memory.ts';
 import type { Conclusion, Finding, Parts, Value } from './schema.ts';
 import type { AskStep, PartSpec, Shown, When } from './vocabulary.ts';
 
-/** The answer behind a resolved reference: `@name` or a place. */
-export function partsAt(memory: Memory, ref: string | null): Parts | undefined {
-  if (ref === null) return undefined;
-  if (!ref.startsWith('@')) return memory.facts[ref]?.parts;
-  const fact = memory.job[ref.slice(1)];
-  return fact && { [fact.part]: fact.value };
+/** The answer behind a resolved reference: the first of its places or `@name` facts that has one. */
+export function partsAt(memory: Memory, refs: readonly string[]): Parts | undefined {
+  const found = factAt(memory, refs);
+  return found?.parts;
 }
-const byAt = (memory: Memory, ref: string | null): string | undefined =>
-  ref === null ? undefined : ref.startsWith('@') ? memory.job[ref.slice(1)]?.by : memory.facts[ref]?.by;
 /** seq of the entry an answer rests on, the last amendment counting. */
-export function seqAt(memory: Memory, ref: string | null): number | undefined {
-  if (ref === null) return undefined;
-  if (ref.startsWith('@')) return memory.job[ref.slice(1)]?.seq;
-  const fact = memory.facts[ref];
-  return fact && (fact.amended ?? fact.seq);
+export const seqAt = (memory: Memory, refs: readonly string[]): number | undefined => factAt(memory, refs)?.seq;
+
+function factAt(memory: Memory, refs: readonly string[]): { seq: number; by: string; parts: Parts } | undefined {
+  for (const ref of refs) {
+    if (ref.startsWith('@')) {
+      const fact = memory.job[ref.slice(1)];
+      if (fact) return { seq: fact.seq, by: fact.by, parts: { [fact.part]: fact.value } };
+    } else {
+      const fact = memory.facts[ref];
+      if (fact) return { seq: fact.amended ?? fact.seq, by: fact.by, parts: fact.parts };
+    }
+  }
+  return undefined;
 }
 
 export const isTaken = (v: Value | undefined): v is Value => v !== undefined && v.kind !== 'untaken';
@@ -32,7 +36,7 @@ export function isAsked(place: Place, part: PartSpec, memory: Memory, answer: Pa
   if (!when) return true;
   if ('again' in when) return memory.isolations[place.cabinet]?.again ?? false;
   if (!('fact' in when)) return chosen(answer[when.part]).some((c) => when.is.includes(c));
-  const value = partsAt(memory, place.refs[when.fact] ?? null)?.[when.part];
+  const value = partsAt(memory, place.refs[when.fact] ?? [])?.[when.part];
   if ('above' in when) {
     if (value?.kind !== 'figure') return false;
     const size = new Decimal(value.value).abs();
@@ -68,7 +72,7 @@ const knownByJob = (place: Place, step: AskStep, memory: Memory): boolean =>
 /** seqs of the answers a verdict rests on, ascending, without those that were not given. */
 export function evidenceOf(place: Place, memory: Memory): number[] {
   if (place.step.verb !== 'verdict') return [];
-  const seqs = place.step.evidence.flatMap((r) => seqAt(memory, place.refs[r] ?? null) ?? []);
+  const seqs = place.step.evidence.flatMap((r) => seqAt(memory, place.refs[r] ?? []) ?? []);
   return [...new Set(seqs)].sort((a, b) => a - b);
 }
 
@@ -108,9 +112,9 @@ function compute(
   const given: Record<string, Parts | undefined> = {};
   let taker: string | undefined;
   for (const [name, ref] of Object.entries(what.of)) {
-    const resolved = ref === null ? null : (place.refs[ref] ?? null);
+    const resolved = ref === null ? [] : (place.refs[ref] ?? []);
     given[name] = partsAt(memory, resolved);
-    if (name === 'readings') taker = byAt(memory, resolved);
+    if (name === 'readings') taker = factAt(memory, resolved)?.by;
   }
   const force: Force = {
     settings: memory.settings,
@@ -124,7 +128,7 @@ export function conclude(plan: Plan, place: Place, memory: Memory): Conclusion {
   const { step } = place;
   if (step.verb !== 'verdict') throw new Error(`${place.id} is no verdict`);
   const findings = step.judged.flatMap((r) => {
-    const at = plan.places.get(place.refs[r] ?? '');
+    const at = plan.places.get(place.refs[r]?.[0] ?? '');
     return at ? [...judged(at, memory).findings] : [];
   });
   return {

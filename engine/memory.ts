@@ -71,6 +71,8 @@ export interface Memory {
   readonly meters: Readonly<Record<string, Meter>>;
   /** What just happened, by code, until the next accepted answer. */
   readonly notices: readonly string[];
+  /** What was computed of the line that was last not accepted. */
+  readonly explained: readonly string[];
   /** seqs of answers that were withdrawn or fell with an isolation. */
   readonly fallen: readonly number[];
 }
@@ -109,6 +111,7 @@ export const BLANK: Memory = {
   settings: DEFAULT_SETTINGS,
   meters: {},
   notices: [],
+  explained: [],
   fallen: [],
 };
 export const NO_ISOLATION: Isolation = { holder: null, proved: null, again: false, lastAt: null };

@@ -3,28 +3,31 @@
  * at every state of the proof's walk and after every turn of the tests. It shares the facts, not the way of walking.
  */
 
-import { jobName, type Place, type Plan } from './flatten.ts';
+import { jobName, type Place, type Plan, skipTarget } from './flatten.ts';
 import { energise, leave, spentTries } from './fold.ts';
 import { isBegun } from './forget.ts';
 import { isKnown, judged } from './known.ts';
 import type { Memory } from './memory.ts';
 
-/** From the first page downwards to the first missing fact. Returns the place and the memory with what the way forgot. */
-export function route(plan: Plan, from: Memory): { place: string; memory: Memory } {
+/** From the first page downwards to the first missing fact. Returns the place, the memory with what the way forgot, and the places passed. */
+export function route(plan: Plan, from: Memory): { place: string; memory: Memory; passed: readonly Place[] } {
   let memory = from;
   let here = plan.start;
+  let passed: Place[] = [];
   for (let hops = 0; hops < 10_000; hops++) {
     const halt = haltOf(plan, memory);
-    if (halt !== null) return { place: halt, memory };
+    if (halt !== null) return { place: halt, memory, passed };
     const place = plan.places.get(here);
     if (!place) {
       const left = Object.entries(plan.regions).find(([, r]) => r.exits[here] !== undefined);
-      if (!left) return { place: here, memory };
+      if (!left) return { place: here, memory, passed };
       memory = leave(plan, memory, left[0], left[1].exits[here] ?? '');
       here = plan.start;
+      passed = [];
       continue;
     }
     if (isKnown(place, memory)) {
+      passed.push(place);
       here = onward(place, memory);
       continue;
     }
@@ -33,7 +36,8 @@ export function route(plan: Plan, from: Memory): { place: string; memory: Memory
     else if (place.class === 'live' && Object.keys(plan.regions).some((c) => isBegun(plan, memory, c))) {
       memory = energise(plan, memory);
       here = plan.start;
-    } else return { place: here, memory };
+      passed = [];
+    } else return { place: here, memory, passed };
   }
   throw new Error('the page has no end');
 }
@@ -50,7 +54,7 @@ function onward(place: Place, memory: Memory): string {
   const { step } = place;
   if (step.verb === 'judge') return place.to[judged(place, memory).outcome] ?? '';
   const fact = memory.facts[place.id];
-  if (fact?.skipped) return place.cant ?? place.next ?? '';
+  if (fact?.skipped) return skipTarget(place) ?? '';
   if ('parts' in step && step.by !== undefined) {
     const as = step.parts[step.by]?.as;
     const value = fact?.parts[step.by] ?? (as === undefined ? undefined : memory.job[jobName(as, place.round)]?.value);

@@ -3,7 +3,7 @@
  * and sent to a browser. Targets and references are typed: a misspelt step, exit, outcome or judgement doesn't compile.
  *
  * Targets: a step of the same page, or `!exit`. References: a step of the same page, a need of the page, `@name` (a fact
- * of the whole job), `~step` (the same step in the try before).
+ * of the whole job, `@round:name` of one round), `~step` (the same step in the nearest earlier try that has it).
  */
 import type { JudgementId, LimitsOf, OutcomeOf, TakesOf } from './judgements/index.ts';
 import type { Limit } from './judgements/judgement.ts';
@@ -42,6 +42,8 @@ export interface FieldPart<R extends string = string> extends PartBase<R> {
 }
 export interface OptionSpec {
   readonly label: string;
+  /** Contradicts every other option of the same part. */
+  readonly alone?: boolean;
   readonly words?: readonly string[];
 }
 export interface ChoosePart<R extends string = string> extends PartBase<R> {
@@ -180,6 +182,7 @@ interface YesNo<T extends string, R extends string> extends Said {
   readonly cant?: { readonly label: string; readonly to: T };
   readonly next: T;
   readonly restsOn?: readonly R[];
+  readonly as?: string;
 }
 const yesNo = <T extends string, R extends string>(
   spec: YesNo<T, R>,
@@ -190,6 +193,7 @@ const yesNo = <T extends string, R extends string>(
     ok: {
       part,
       ask: spec.say,
+      ...(spec.as ? { as: spec.as } : {}),
       options: {
         [yesId]: { label: spec.yes },
         ...(spec.no ? { no: { label: spec.no.label } } : {}),
@@ -207,7 +211,7 @@ const yesNo = <T extends string, R extends string>(
 
 /** Yes, and where it matters no or can't. */
 export const confirm = <const T extends string, const R extends string = never>(spec: YesNo<T, R>): AskStep<T, R> => {
-  const { yes: _y, no: _n, cant: _c, next: _x, ...said } = spec;
+  const { yes: _y, no: _n, cant: _c, next: _x, as: _a, ...said } = spec;
   return { verb: 'confirm', circuit: 'none', ...said, ...yesNo(spec, 'yes', 'confirm') };
 };
 
@@ -216,7 +220,7 @@ export const act = <const T extends string, const R extends string = never>(
   name: ActName,
   spec: YesNo<T, R> & { readonly also?: Readonly<Record<string, PartSpec<R>>> },
 ): AskStep<T, R> => {
-  const { yes: _y, no: _n, cant: _c, next: _x, also, ...said } = spec;
+  const { yes: _y, no: _n, cant: _c, next: _x, as: _a, also, ...said } = spec;
   const core = yesNo(spec, 'done', 'act');
   return { verb: 'act', circuit: 'part', act: name, ...said, ...core, parts: { ...(also ?? {}), ...core.parts } };
 };
@@ -390,12 +394,14 @@ export interface Leaving<S extends string = string> {
 }
 export interface IsolationRules<X extends string = string, S extends string = string> {
   readonly page: Flow<X, string, S>;
-  readonly leaving: Readonly<Record<Exclude<X, 'proved'>, Leaving<S>>>;
+  readonly leaving: Readonly<Record<Exclude<X, 'proved'>, Leaving<NoInfer<S>>>>;
   /** Where make-dead is entered again: after the age alone, after any other end, by a new holder. */
-  readonly reentry: { readonly age: S; readonly void: S; readonly holder: S };
+  readonly reentry: { readonly age: NoInfer<S>; readonly void: NoInfer<S>; readonly holder: NoInfer<S> };
   readonly minutes: Limit;
+  /** The prompts that a straight way asks, for "being proved, n of m". */
+  readonly prompts: readonly NoInfer<S>[];
   /** A fact of the job whose rise ends the isolation: one more capacitor than was proved discharged. */
-  readonly grows: { readonly step: S; readonly part: string };
+  readonly grows: { readonly step: NoInfer<S>; readonly part: string };
 }
 export const isolation = <const X extends string, const S extends string>(
   rules: IsolationRules<X, S>,

@@ -45,11 +45,24 @@ export const LIMITS = {
   },
   ohms: { shorted: limit('2', 'Ω', `${OURS}: steady near zero`) },
   restart: {
-    low: limit('197', 'V', 'single-phase 208/230 V hermetic, a compressor maker’s nameplate-voltage bulletin (secondary source)'),
-    high: limit('253', 'V', 'single-phase 208/230 V hermetic, a compressor maker’s nameplate-voltage bulletin (secondary source)'),
-    nearLocked: limit('80', '%', `${OURS}: share of LRA from which a compressor counts as not starting`),
-    running: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
+    low: limit(
+      '197',
+      'V',
+      'single-phase 208/230 V hermetic, a compressor maker’s nameplate-voltage bulletin (secondary source)',
+    ),
+    high: limit(
+      '253',
+      'V',
+      'single-phase 208/230 V hermetic, a compressor maker’s nameplate-voltage bulletin (secondary source)',
+    ),
+    ratedWithin: limit('10', '%', 'NEMA MG 1-12.44.1: rated voltage ±10 %'),
+    nearLocked: limit('0.8', 'share of LRA', `${OURS}: from here a compressor counts as not starting`),
+    idle: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
   },
-  count: { one: limit('1', 'count', 'one part'), two: limit('2', 'count', 'two parts'), three: limit('3', 'count', 'three parts') },
+  count: {
+    one: limit('1', 'count', 'one part'),
+    two: limit('2', 'count', 'two parts'),
+    three: limit('3', 'count', 'three parts'),
+  },
   isolation: { minutes: limit('30', 'min', `${OURS}: without an answer of the holder`) },
 } as const;

@@ -1,10 +1,27 @@
-import { approval, confirm, count, flow, form, isolation, judge, measure, one, pictured, printed, several, shown, sure, volts } from '../engine/vocabulary.ts';
+import {
+  approval,
+  confirm,
+  count,
+  flow,
+  form,
+  isolation,
+  judge,
+  measure,
+  one,
+  pictured,
+  printed,
+  several,
+  shown,
+  sure,
+  volts,
+} from '../engine/vocabulary.ts';
 import { LIMITS } from './limits.ts';
 
 const gateVolts = (ask: string, words: readonly string[]) => volts(ask, { over: false, words });
 const between = { above: LIMITS.absence.dead, below: LIMITS.absence.live };
 const OSHA = '29 CFR 1910.333(b)(2): isolate, lock and tag, discharge, verify, in this order';
-const PROVE = 'Live-dead-live: DOE-HDBK-1092 recommends it below 600 V too; NFPA 70E 120.5 asks for it at any voltage (secondary source)';
+const PROVE =
+  'Live-dead-live: DOE-HDBK-1092 recommends it below 600 V too; NFPA 70E 120.5 asks for it at any voltage (secondary source)';
 
 /** Make it dead and prove it: six prompts, four by tapping, two typed lines. */
 export const makeDead = flow({
@@ -23,10 +40,16 @@ export const makeDead = flow({
       ],
       callouts: [
         { level: 'warning', text: 'No electrical work in rain or standing water.' },
-        { level: 'notice', text: 'Qualified people only. Your employer’s program, the maker’s instructions and local codes govern.' },
+        {
+          level: 'notice',
+          text: 'Qualified people only. Your employer’s program, the maker’s instructions and local codes govern.',
+        },
       ],
       why: 'A wet stance, a bare hand or a meter below the circuit’s category turns a slip into an injury.',
-      source: ['29 CFR 1910.334(c): qualified persons, instruments inspected and rated', 'CAT III 600 V: common practice, no single source'],
+      source: [
+        '29 CFR 1910.334(c): qualified persons, instruments inspected and rated',
+        'CAT III 600 V: common practice, no single source',
+      ],
       yes: 'Yes, all of it',
       no: { label: 'No, something is missing', to: 'unfit' },
       next: 'means',
@@ -49,7 +72,9 @@ export const makeDead = flow({
     }),
     means: form({
       say: 'Thermostat OFF. What opens this unit, and what else could feed it?',
-      body: ['An open contactor or a thermostat at OFF is never isolation: a single-pole contactor leaves one leg hot.'],
+      body: [
+        'An open contactor or a thermostat at OFF is never isolation: a single-pole contactor leaves one leg hot.',
+      ],
       callouts: [{ level: 'danger', text: 'The line side of an opened disconnect stays live.' }],
       why: 'Every source has to be open, and the meter has to be proved on a source that you know.',
       source: ['29 CFR 1910.333(b)(2)(ii)(B): all sources; interlocks and selector switches are not the sole means'],
@@ -62,7 +87,7 @@ export const makeDead = flow({
           plug: { label: 'Plug' },
         }),
         feeds: several('Any second feed', {
-          none: { label: 'No other feed', words: ['no other feed', 'none', 'no second feed'] },
+          none: { label: 'No other feed', alone: true, words: ['no other feed', 'none', 'no second feed'] },
           indoor: { label: 'Indoor unit' },
           heater: { label: 'Crankcase or defrost heater', words: ['heater'] },
           pump: { label: 'Pump' },
@@ -102,7 +127,11 @@ export const makeDead = flow({
       cant: { label: 'No lock fits', to: 'alternative' },
       next: 'look',
     }),
-    alternative: judge('alternative', { of: {}, limits: {}, then: { allowed: 'tag', ask: 'approve', undecided: 'approve' } }),
+    alternative: judge('alternative', {
+      of: {},
+      limits: {},
+      then: { allowed: 'tag', ask: 'approve', undecided: 'approve' },
+    }),
     tag: confirm({
       say: 'Tag it and take one extra measure.',
       body: [
@@ -124,22 +153,29 @@ export const makeDead = flow({
     }),
     look: form({
       say: 'Cover off, eyes only. What do you see, and how many capacitors?',
-      body: ['Touch nothing yet. A start assist may hide behind the wrap.', 'The print gives the hold time; leave it out if you can’t read it.'],
+      body: [
+        'Touch nothing yet. A start assist may hide behind the wrap.',
+        'The print gives the hold time; leave it out if you can’t read it.',
+      ],
       callouts: [{ level: 'danger', text: 'Capacitors may be charged. Keep fingers and tools out.' }],
       why: 'The number of capacitors sets how many residual readings are due.',
       parts: {
-        condition: several('What you see', {
-          clean: { label: 'Clean, nothing odd', words: ['cover off clean', 'clean', 'ok', 'nothing'] },
-          bulged: { label: 'Bulged top', words: ['swollen', 'bulging', 'domed'] },
-          oil: { label: 'Oil', words: ['oily', 'leaking oil'] },
-          vented: { label: 'Vent or disc popped', words: ['popped', 'vent open'] },
-          'burnt-through': { label: 'Terminal burnt through', words: ['tab burnt off'] },
-          scorched: { label: 'Scorched wire or tab, old mark', words: ['scorched'] },
-          loose: { label: 'Loose connection' },
-          rust: { label: 'Rust, dirt or age', words: ['rusty', 'dirty', 'old'] },
-          wet: { label: 'Wet inside' },
-          chewed: { label: 'Chewed wires', words: ['mice', 'ants'] },
-        }, { as: 'condition' }),
+        condition: several(
+          'What you see',
+          {
+            clean: { label: 'Clean, nothing odd', alone: true, words: ['cover off clean', 'clean', 'ok', 'nothing'] },
+            bulged: { label: 'Bulged top', words: ['swollen', 'bulging', 'domed'] },
+            oil: { label: 'Oil', words: ['oily', 'leaking oil'] },
+            vented: { label: 'Vent or disc popped', words: ['popped', 'vent open'] },
+            'burnt-through': { label: 'Terminal burnt through', words: ['tab burnt off'] },
+            scorched: { label: 'Scorched wire or tab, old mark', words: ['scorched'] },
+            loose: { label: 'Loose connection' },
+            rust: { label: 'Rust, dirt or age', words: ['rusty', 'dirty', 'old'] },
+            wet: { label: 'Wet inside' },
+            chewed: { label: 'Chewed wires', words: ['mice', 'ants'] },
+          },
+          { as: 'condition' },
+        ),
         count: count('Number of capacitors', { over: false, words: ['cap', 'caps', 'capacitor', 'capacitors'] }),
         print: printed('Print of the dual run capacitor', { optional: true, as: 'label' }),
         photo: pictured('Photo', { optional: true }),
@@ -158,19 +194,61 @@ export const makeDead = flow({
       source: [OSHA, PROVE],
       circuit: 'line',
       fields: {
-        still: sure('Your lock is still on and the means is still open', 'Still locked and open', { when: { again: true } }),
+        still: sure('Your lock is still on and the means is still open', 'Still locked and open', {
+          when: { again: true },
+        }),
         before: gateVolts('Known source, before', ['source', 'known']),
-        l1l2: volts('L1 to L2', { over: false, words: ['l1-l2'], when: { fact: 'means', part: 'supply', is: ['two-legs'] } }),
-        l1g: volts('L1 to ground', { over: false, words: ['l1-g'], when: { fact: 'means', part: 'supply', is: ['two-legs'] } }),
-        l2g: volts('L2 to ground', { over: false, words: ['l2-g'], when: { fact: 'means', part: 'supply', is: ['two-legs'] } }),
-        hn: volts('Hot to neutral', { over: false, words: ['h-n'], when: { fact: 'means', part: 'supply', is: ['neutral'] } }),
-        hg: volts('Hot to ground', { over: false, words: ['h-g'], when: { fact: 'means', part: 'supply', is: ['neutral'] } }),
-        ng: volts('Neutral to ground', { over: false, words: ['n-g'], when: { fact: 'means', part: 'supply', is: ['neutral'] } }),
+        l1l2: volts('L1 to L2', {
+          over: false,
+          words: ['l1-l2'],
+          when: { fact: 'means', part: 'supply', is: ['two-legs'] },
+        }),
+        l1g: volts('L1 to ground', {
+          over: false,
+          words: ['l1-g'],
+          when: { fact: 'means', part: 'supply', is: ['two-legs'] },
+        }),
+        l2g: volts('L2 to ground', {
+          over: false,
+          words: ['l2-g'],
+          when: { fact: 'means', part: 'supply', is: ['two-legs'] },
+        }),
+        hn: volts('Hot to neutral', {
+          over: false,
+          words: ['h-n'],
+          when: { fact: 'means', part: 'supply', is: ['neutral'] },
+        }),
+        hg: volts('Hot to ground', {
+          over: false,
+          words: ['h-g'],
+          when: { fact: 'means', part: 'supply', is: ['neutral'] },
+        }),
+        ng: volts('Neutral to ground', {
+          over: false,
+          words: ['n-g'],
+          when: { fact: 'means', part: 'supply', is: ['neutral'] },
+        }),
         t1g: gateVolts('T1 to ground, load side', ['t1-g']),
-        t2g: volts('T2 to ground, load side', { over: false, words: ['t2-g'], when: { fact: 'means', part: 'supply', is: ['two-legs'] } }),
-        x12: volts('Second feed, across', { over: false, words: ['x1-x2'], when: { fact: 'means', part: 'feeds', not: ['none'] } }),
-        x1g: volts('Second feed, first wire to ground', { over: false, words: ['x1-g'], when: { fact: 'means', part: 'feeds', not: ['none'] } }),
-        x2g: volts('Second feed, second wire to ground', { over: false, words: ['x2-g'], when: { fact: 'means', part: 'feeds', not: ['none'] } }),
+        t2g: volts('T2 to ground, load side', {
+          over: false,
+          words: ['t2-g'],
+          when: { fact: 'means', part: 'supply', is: ['two-legs'] },
+        }),
+        x12: volts('Second feed, across', {
+          over: false,
+          words: ['x1-x2'],
+          when: { fact: 'means', part: 'feeds', not: ['none'] },
+        }),
+        x1g: volts('Second feed, first wire to ground', {
+          over: false,
+          words: ['x1-g'],
+          when: { fact: 'means', part: 'feeds', not: ['none'] },
+        }),
+        x2g: volts('Second feed, second wire to ground', {
+          over: false,
+          words: ['x2-g'],
+          when: { fact: 'means', part: 'feeds', not: ['none'] },
+        }),
         after: gateVolts('The same source, after', ['again']),
       },
       next: 'absence',
@@ -178,11 +256,22 @@ export const makeDead = flow({
     absence: judge('absence', {
       of: { line: 'proving', means: 'means' },
       limits: LIMITS.absence,
-      then: { dead: 'capacitors', live: '!live', 'lost-leg': '!lost-leg', 'first-proving': '!before', 'second-proving': '!after', ghost: 'bridge', undecided: '!line' },
+      then: {
+        dead: 'capacitors',
+        live: '!live',
+        'lost-leg': '!lost-leg',
+        'first-proving': '!before',
+        'second-proving': '!after',
+        ghost: 'bridge',
+        undecided: '!line',
+      },
     }),
     bridge: measure({
       say: 'Put the 20 kΩ tool across each pair that shows volts, and read across it.',
-      body: ['Known source first, then the pairs asked, then the same source again.', 'Insulated probes. The tool stays on while you read.'],
+      body: [
+        'Known source first, then the pairs asked, then the same source again.',
+        'Insulated probes. The tool stays on while you read.',
+      ],
       callouts: [{ level: 'danger', text: 'Treat the pair as live until the reading collapses.' }],
       why: 'Induced volts collapse under a load of 20 kΩ. A real source holds.',
       source: ['0.125 W in 20 kΩ at 50 V: arithmetic', 'our setting: 5 V accepted'],
@@ -194,12 +283,21 @@ export const makeDead = flow({
         l2g: volts('L2 to ground across the tool', { over: false, when: { fact: 'proving', part: 'l2g', ...between } }),
         hn: volts('Hot to neutral across the tool', { over: false, when: { fact: 'proving', part: 'hn', ...between } }),
         hg: volts('Hot to ground across the tool', { over: false, when: { fact: 'proving', part: 'hg', ...between } }),
-        ng: volts('Neutral to ground across the tool', { over: false, when: { fact: 'proving', part: 'ng', ...between } }),
+        ng: volts('Neutral to ground across the tool', {
+          over: false,
+          when: { fact: 'proving', part: 'ng', ...between },
+        }),
         t1g: volts('T1 to ground across the tool', { over: false, when: { fact: 'proving', part: 't1g', ...between } }),
         t2g: volts('T2 to ground across the tool', { over: false, when: { fact: 'proving', part: 't2g', ...between } }),
         x12: volts('Second feed across the tool', { over: false, when: { fact: 'proving', part: 'x12', ...between } }),
-        x1g: volts('Second feed, first wire to ground across the tool', { over: false, when: { fact: 'proving', part: 'x1g', ...between } }),
-        x2g: volts('Second feed, second wire to ground across the tool', { over: false, when: { fact: 'proving', part: 'x2g', ...between } }),
+        x1g: volts('Second feed, first wire to ground across the tool', {
+          over: false,
+          when: { fact: 'proving', part: 'x1g', ...between },
+        }),
+        x2g: volts('Second feed, second wire to ground across the tool', {
+          over: false,
+          when: { fact: 'proving', part: 'x2g', ...between },
+        }),
         after: gateVolts('The same source, after', ['again']),
       },
       cant: '!no-tool',
@@ -210,7 +308,11 @@ export const makeDead = flow({
       limits: LIMITS.bridge,
       then: { induced: 'capacitors', real: '!real', proving: '!after', undecided: '!line' },
     }),
-    capacitors: judge('capacitors', { of: { look: 'look' }, limits: {}, then: { none: '!proved', some: 'residual', undecided: '!line' } }),
+    capacitors: judge('capacitors', {
+      of: { look: 'look' },
+      limits: {},
+      then: { none: '!proved', some: 'residual', undecided: '!line' },
+    }),
     residual: measure({
       say: 'Discharge every capacitor through the resistor tool, then measure what is left.',
       body: [
@@ -223,7 +325,11 @@ export const makeDead = flow({
         { level: 'warning', text: 'Fingers stay off the terminals until this line is accepted.' },
       ],
       why: 'A wired capacitor usually empties through the windings. It holds its charge exactly where a wire or a winding is open.',
-      source: ['29 CFR 1910.333(b)(2)(ii)(C): capacitors discharged', '20 kΩ resistor: common practice, no single source', 'our setting: 5 V DC'],
+      source: [
+        '29 CFR 1910.333(b)(2)(ii)(C): capacitors discharged',
+        '20 kΩ resistor: common practice, no single source',
+        'our setting: 5 V DC',
+      ],
       circuit: 'part',
       shows: [shown('hold', { of: { label: '@label', look: 'look' }, limits: LIMITS.hold })],
       fields: {
@@ -231,9 +337,21 @@ export const makeDead = flow({
         hc: volts('HERM to C', { over: false, signed: true, words: ['h-c', 'herm', 'herm-c'] }),
         fc: volts('FAN to C', { over: false, signed: true, words: ['f-c', 'fan', 'fan-c'] }),
         hf: volts('HERM to FAN', { over: false, signed: true, words: ['h-f', 'herm-fan'] }),
-        c2: volts('Second capacitor', { over: false, signed: true, when: { fact: 'look', part: 'count', above: LIMITS.count.one } }),
-        c3: volts('Third capacitor', { over: false, signed: true, when: { fact: 'look', part: 'count', above: LIMITS.count.two } }),
-        c4: volts('Fourth capacitor', { over: false, signed: true, when: { fact: 'look', part: 'count', above: LIMITS.count.three } }),
+        c2: volts('Second capacitor', {
+          over: false,
+          signed: true,
+          when: { fact: 'look', part: 'count', above: LIMITS.count.one },
+        }),
+        c3: volts('Third capacitor', {
+          over: false,
+          signed: true,
+          when: { fact: 'look', part: 'count', above: LIMITS.count.two },
+        }),
+        c4: volts('Fourth capacitor', {
+          over: false,
+          signed: true,
+          when: { fact: 'look', part: 'count', above: LIMITS.count.three },
+        }),
         batteryAfter: volts('Battery, after', { over: false, words: ['again'] }),
       },
       cant: '!no-resistor',
@@ -242,7 +360,13 @@ export const makeDead = flow({
     left: judge('residual', {
       of: { line: 'residual', look: 'look' },
       limits: LIMITS.residual,
-      then: { discharged: '!proved', 'too-high': '!residual', battery: '!residual', disagree: '!residual', undecided: '!residual' },
+      then: {
+        discharged: '!proved',
+        'too-high': '!residual',
+        battery: '!residual',
+        disagree: '!residual',
+        undecided: '!residual',
+      },
     }),
   },
 });
@@ -251,18 +375,46 @@ const CLOSE = 'Close up. Go back to the means.';
 export const dead = isolation({
   page: makeDead,
   leaving: {
-    fed: { forget: 'means', notice: 'Something still starts: another source feeds this unit. Find it before you go on.' },
-    before: { forget: 'proving', notice: 'The meter did not prove on the known source. Check leads, range and battery, then take the whole line again.' },
-    after: { forget: 'proving', notice: 'The second proving failed, so the readings between it don’t count. Take the whole line again.' },
+    fed: {
+      forget: 'means',
+      notice: 'Something still starts: another source feeds this unit. Find it before you go on.',
+    },
+    before: {
+      forget: 'proving',
+      notice:
+        'The meter did not prove on the known source. Check leads, range and battery, then take the whole line again.',
+    },
+    after: {
+      forget: 'proving',
+      notice: 'The second proving failed, so the readings between it don’t count. Take the whole line again.',
+    },
     line: { forget: 'proving', notice: 'The line is not complete. Take it again whole.' },
     live: { forget: 'means', notice: `This is live. ${CLOSE}` },
-    'lost-leg': { forget: 'means', notice: `This is live with a lost leg: both legs show volts to ground. ${CLOSE} The lost leg is a finding.` },
+    'lost-leg': {
+      forget: 'means',
+      notice: `This is live with a lost leg: both legs show volts to ground. ${CLOSE} The lost leg is a finding.`,
+    },
     real: { forget: 'means', notice: `The volts hold under the tool, so a real source feeds them. ${CLOSE}` },
-    'no-tool': { forget: 'proving', notice: 'Without the tool these volts are not explained. Fetch the resistor lead from the truck, or type senior.' },
-    residual: { forget: 'residual', notice: 'Discharge again on bare metal, then take the whole line again.', tries: { times: 3, held: 'Three residual lines were not accepted. Close up. The lock stays on. A senior or the owner opens another three.' } },
-    'no-resistor': { forget: 'residual', notice: 'No discharge tool, no hands inside. Use the resistor lead from the truck, or a meter’s low-impedance mode where its manual and your shop allow it. Else type senior.' },
+    'no-tool': {
+      forget: 'proving',
+      notice: 'Without the tool these volts are not explained. Fetch the resistor lead from the truck, or type senior.',
+    },
+    residual: {
+      forget: 'residual',
+      notice: 'Discharge again on bare metal, then take the whole line again.',
+      tries: {
+        times: 3,
+        held: 'Three residual lines were not accepted. Close up. The lock stays on. A senior or the owner opens another three.',
+      },
+    },
+    'no-resistor': {
+      forget: 'residual',
+      notice:
+        'No discharge tool, no hands inside. Use the resistor lead from the truck, or a meter’s low-impedance mode where its manual and your shop allow it. Else type senior.',
+    },
   },
   reentry: { age: 'proving', void: 'locked', holder: 'fit' },
   minutes: LIMITS.isolation.minutes,
+  prompts: ['fit', 'means', 'locked', 'look', 'proving', 'residual'],
   grows: { step: 'look', part: 'count' },
 });

@@ -1,0 +1,191 @@
+/**
+ * A reply becomes new entries or a refusal. Order, from any state: emergency, stop, everything else. Pure: time, salts
+ * and rights are handed in.
+ */
+import { isHalt } from '../compile.ts';
+import { conclude } from '../known.ts';
+import { prompt } from '../prompt.ts';
+import { memoryOf, overdue, placeIdOf, planOf, type Standing, take } from '../replay.ts';
+import type { Draft, Entry, GivenParts, Prompt, Reply } from '../schema.ts';
+import { readCommand, readHazard, readLine } from '../understand/index.ts';
+import { decideAmend, decideWithdraw } from './amend.ts';
+import { decideAnswer, haltAnswer } from './answer.ts';
+import { decideCommand } from './command.ts';
+import { type Context, type Decision, refuse, type Scribe, scribe, type Wish } from './types.ts';
+
+const LONGEST = 4_000;
+
+export function decide(standing: Standing, reply: Reply, c: Context): Decision {
+  const keep = scribe(c);
+  const since = overdue(standing, c.at);
+  const due: Draft[] = since === null ? [] : [{ kind: 'voided', body: { reason: 'age', since } }];
+  const now = due.reduce((s, d) => pretend(s, d, c), standing);
+  const wish = wished(now, reply, c, keep);
+  const drafts = [...(wish.drafts ?? [])];
+  const follow = following(now, drafts, c);
+  const texts = keep.texts.filter((t) => JSON.stringify([...drafts, ...follow]).includes(`"${t.ref}"`));
+  return {
+    drafts: [...due, ...drafts, ...follow],
+    texts,
+    refusal: wish.refusal ?? null,
+    info: wish.info ?? null,
+    again: wish.again ?? null,
+  };
+}
+
+/** What the standing would be with one draft more. Never stored. */
+export function pretend(s: Standing, draft: Draft, c: Pick<Context, 'by' | 'at' | 'said' | 'client'>): Standing {
+  const entry = {
+    v: 1,
+    job: s.job,
+    seq: memoryOf(s).last + 1,
+    by: c.by,
+    at: c.at,
+    said: c.said,
+    client: c.client,
+    prev: '',
+    hash: '',
+    ...draft,
+  };
+  return { ...take(s, entry as Entry), lastHash: s.lastHash };
+}
+
+/** What the engine itself puts on the record after an answer: verdicts reached, and what goes to a senior. */
+function following(before: Standing, drafts: readonly Draft[], c: Context): Draft[] {
+  const out: Draft[] = [];
+  let s = drafts.reduce((x, d) => pretend(x, d, c), before);
+  const add = (d: Draft): void => {
+    out.push(d);
+    s = pretend(s, d, c);
+  };
+  for (let i = 0; i < 20; i++) {
+    const here = placeIdOf(s);
+    const place = planOf(s).places.get(here);
+    if (place?.step.verb === 'verdict') {
+      add({ kind: 'concluded', body: conclude(planOf(s), place, memoryOf(s)) });
+      if (place.step.raises) add({ kind: 'raised', body: { why: place.step.raises } });
+      continue;
+    }
+    if (here === placeIdOf(before)) break;
+    if (here === '!held') add({ kind: 'raised', body: { why: 'tries' } });
+    else if (place?.step.verb === 'approval') add({ kind: 'raised', body: { why: 'approval' } });
+    break;
+  }
+  return out;
+}
+
+function wished(s: Standing, reply: Reply, c: Context, keep: Scribe): Wish {
+  const p = prompt(s, c.at);
+  const hazard = hazardIn(s, reply, p, keep);
+  if (hazard) return hazard;
+  switch (reply.kind) {
+    case 'command':
+      return decideCommand(s, { name: reply.name, text: reply.text ?? '', of: reply.of ?? null }, c, keep);
+    case 'text':
+      return decideText(s, reply, p, c, keep);
+    case 'answer': {
+      if (reply.seq !== p.seq) return stale();
+      return answered(s, reply.parts, reply.offline === true, c, keep);
+    }
+    case 'amend':
+      return (
+        barredByHalt(s) ??
+        decideAmend(s, { of: reply.of, parts: reply.parts, ...(reply.reason ? { reason: reply.reason } : {}) }, c, keep)
+      );
+    case 'withdraw':
+      return decideWithdraw(s, reply.of, reply.reason ? keep.keep(reply.reason) : undefined, c);
+  }
+}
+
+const stale = (): Wish =>
+  refuse('stale', 'The job has moved on since that question. Nothing was changed. This is what stands now.');
+
+function barredByHalt(s: Standing): Wish | null {
+  const here = placeIdOf(s);
+  if (!isHalt(here) || here === '!paused' || here === '!held') return null;
+  return refuse('held', 'First the card that is open now.');
+}
+
+function answered(s: Standing, parts: GivenParts, offline: boolean, c: Context, keep: Scribe): Wish {
+  if (!isHalt(placeIdOf(s))) return decideAnswer(s, parts, offline, c, keep);
+  const answer = haltAnswer(s, parts);
+  if (answer.command === undefined) return answer;
+  return decideCommand(
+    s,
+    { name: answer.command, text: '', of: null, ...(answer.safe ? { safe: answer.safe } : {}) },
+    c,
+    keep,
+  );
+}
+
+/** R4: a hazard wins, in whatever a person typed. Only an offered option and nothing else isn't scanned. */
+function hazardIn(s: Standing, reply: Reply, p: Prompt, keep: Scribe): Wish | null {
+  const memory = memoryOf(s);
+  if (reply.kind === 'command' && ['why', 'where', 'help'].includes(reply.name)) return null;
+  const offered = p.parts.flatMap((part) =>
+    'options' in part ? part.options.flatMap((o) => [o.id, o.label, ...o.words]) : [],
+  );
+  for (const words of wordsOf(reply)) {
+    const found = readHazard(words, offered);
+    if (!found) continue;
+    const text = keep.keep(words);
+    if (found.level === 'now') {
+      if (memory.alarm) return { drafts: [{ kind: 'noted', body: { as: 'note', text } }] };
+      return { drafts: [{ kind: 'alarmed', body: { hazard: found.hazard, text } }] };
+    }
+    if (memory.alarm || memory.hazard) return { drafts: [{ kind: 'noted', body: { as: 'note', text } }] };
+    return { drafts: [{ kind: 'noted', body: { as: 'hazard', text } }] };
+  }
+  return null;
+}
+function wordsOf(reply: Reply): string[] {
+  switch (reply.kind) {
+    case 'text':
+      return [reply.text];
+    case 'command':
+      return reply.text ? [reply.text] : [];
+    case 'withdraw':
+      return reply.reason ? [reply.reason] : [];
+    case 'answer':
+      return Object.values(reply.parts).filter((g): g is string => typeof g === 'string');
+    case 'amend':
+      return [
+        ...Object.values(reply.parts).filter((g): g is string => typeof g === 'string'),
+        ...(reply.reason ? [reply.reason] : []),
+      ];
+  }
+}
+
+function decideText(s: Standing, reply: Reply & { kind: 'text' }, p: Prompt, c: Context, keep: Scribe): Wish {
+  const text = reply.text.trim();
+  if (text === '') return refuse('unclear', 'Nothing was typed.');
+  const command = readCommand(text);
+  if (command)
+    return decideCommand(s, { name: command.name, text: command.text ?? '', of: reply.amends ?? null }, c, keep);
+  if (text.length > LONGEST)
+    return refuse(
+      'too-long',
+      `That is ${text.length} characters. Up to ${LONGEST} are kept; send the first part alone.`,
+    );
+  if (reply.amends !== undefined) return decideAmend(s, { of: reply.amends, text }, c, keep);
+  const { given, unread } = readLine(text, p.parts);
+  if (Object.keys(given).length === 0) return unclear(p, text, unread, keep);
+  if (reply.seq !== p.seq)
+    return { ...stale(), drafts: [{ kind: 'noted', body: { as: 'unclear', text: keep.keep(text) } }] };
+  return answered(s, { ...(reply.draft ?? {}), ...given }, false, c, keep);
+}
+
+/** Not understood: says what is taken here, keeps the words, changes nothing. */
+function unclear(p: Prompt, text: string, unread: readonly string[], keep: Scribe): Wish {
+  const choices = p.parts.flatMap((part) => ('options' in part ? part.options.map((o) => o.label) : []));
+  const takes =
+    p.line !== null
+      ? `Type the whole line: ${p.line}.`
+      : choices.length > 0
+        ? `Type one of: ${choices.slice(0, 8).join(' · ')}.`
+        : 'Type help for the words that work here.';
+  const counted = unread.length > 1 && p.line !== null ? `${unread.length} values do not fill this line. ` : '';
+  return refuse('unclear', `Not understood here. ${counted}${takes} Your words are kept as a note.`, {
+    drafts: [{ kind: 'noted', body: { as: 'unclear', text: keep.keep(text) } }],
+  });
+}

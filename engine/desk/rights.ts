@@ -1,0 +1,51 @@
+/** Who may do what: one table, role × use case, for every adapter. The desk asks it before anything is decided. */
+import type { Relation, UseCase } from '../decide/types.ts';
+import type { Role } from './types.ts';
+
+/** How a person stands to a job besides their role. */
+export interface Standing extends Relation {
+  readonly participates: boolean;
+}
+type Rule = (to: Standing) => boolean;
+const always: Rule = () => true;
+const taking: Rule = (to) => to.participates;
+const holding: Rule = (to) => to.holder;
+const ownOrHolding: Rule = (to) => to.own || to.holder;
+/** A senior or owner may change another's answer with a reason, but a gate they only take back. */
+const seniorAmends: Rule = (to) => to.own || to.holder || (to.reason && !to.gate);
+const seniorWithdraws: Rule = (to) => to.own || to.holder || to.reason;
+const notHolding: Rule = (to) => !to.holder;
+
+export type DeskUse = 'open' | 'see' | 'assign' | 'crew' | 'settings';
+type Row = Partial<Record<Role, Rule>>;
+
+export const RIGHTS: Readonly<Record<UseCase | DeskUse, Row>> = {
+  open: { technician: always, senior: always, dispatcher: always, owner: always },
+  see: { technician: taking, senior: always, dispatcher: always, owner: always },
+  assign: { senior: always, dispatcher: always, owner: always },
+  crew: { owner: always },
+  settings: { owner: always },
+  answer: { technician: taking, senior: always, owner: always },
+  // Gates, acts, inside, control and live steps: the holder; who answers the first gate becomes it.
+  hold: { technician: taking, senior: taking, owner: taking },
+  amend: { technician: ownOrHolding, senior: seniorAmends, owner: seniorAmends },
+  withdraw: { technician: ownOrHolding, senior: seniorWithdraws, owner: seniorWithdraws },
+  raise: { technician: always, senior: always, dispatcher: always, owner: always },
+  stop: { technician: always, senior: always, dispatcher: always, owner: always },
+  alarm: { technician: always, senior: always, dispatcher: always, owner: always },
+  report: { technician: always, senior: always, dispatcher: always, owner: always },
+  note: { technician: always, senior: always, dispatcher: always, owner: always },
+  'hand-over': { technician: holding, senior: always, dispatcher: always, owner: always },
+  'take-over': { technician: always, senior: always, owner: always },
+  'not-here': { technician: (to) => to.own, senior: always, dispatcher: (to) => to.own, owner: always },
+  release: { senior: notHolding, owner: notHolding },
+  approve: { senior: notHolding, owner: notHolding },
+  ask: { senior: notHolding, owner: notHolding },
+  reply: { technician: taking, senior: always, owner: always },
+  sign: { senior: notHolding, owner: notHolding },
+  'send-back': { senior: notHolding, owner: notHolding },
+};
+
+/** True where one of the person's roles allows it. */
+export const may = (roles: readonly Role[], use: UseCase | DeskUse, to: Standing): boolean =>
+  roles.some((role) => RIGHTS[use][role]?.(to) ?? false);

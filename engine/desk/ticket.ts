@@ -1,0 +1,125 @@
+/** The ticket so far: every entry as a line a person reads, with whether it still counts. */
+
+import { unreachable } from '../errors.ts';
+import type { Plan } from '../flatten.ts';
+import { placeOf } from '../fold.ts';
+import { memoryOf, planOf, type Standing } from '../replay.ts';
+import { route } from '../route.ts';
+import type { Entry } from '../schema.ts';
+import { answerWords, type Resolve } from '../words.ts';
+import type { TicketLine } from './types.ts';
+
+type Names = (id: string) => string;
+
+export function ticket(s: Standing, entries: readonly Entry[], resolve: Resolve, name: Names): TicketLine[] {
+  const [plan, memory] = [planOf(s), memoryOf(s)];
+  const onTheWay = new Set(route(plan, memory).passed.map((p) => p.id));
+  return entries.flatMap((entry) => {
+    const said = words(plan, entry, entries, resolve, name);
+    if (said === null) return [];
+    const [title, says] = said;
+    const place = entry.kind === 'answered' ? entry.body.place : null;
+    const stands = placeOf(memory, entry.seq) !== null;
+    const gate = place !== null && (plan.places.get(place)?.gate ?? false);
+    const standing: TicketLine['standing'] =
+      place === null ? 'event' : !stands ? 'fallen' : gate || onTheWay.has(place) ? 'kept' : 'set-aside';
+    return [
+      {
+        seq: entry.seq,
+        at: entry.at,
+        by: entry.by,
+        title,
+        says,
+        kind: entry.kind,
+        standing,
+        place,
+        amendable: stands && place !== null && !memory.signed,
+      },
+    ];
+  });
+}
+
+function words(plan: Plan, e: Entry, all: readonly Entry[], resolve: Resolve, name: Names): [string, string[]] | null {
+  const text = 'text' in e.body && e.body.text ? [resolve(e.body.text)] : [];
+  const reason =
+    'reason' in e.body && e.body.reason !== undefined && typeof e.body.reason !== 'string'
+      ? [resolve(e.body.reason)]
+      : [];
+  switch (e.kind) {
+    case 'opened':
+      return ['Call opened', [resolve(e.body.title), ...(e.body.training ? ['Training job: never counts.'] : [])]];
+    case 'set':
+      return null;
+    case 'assigned':
+      return ['Assigned', [name(e.body.to)]];
+    case 'answered': {
+      const step = plan.places.get(e.body.place)?.step;
+      if (!step || !('parts' in step)) return [e.body.place, []];
+      const skipped = e.body.skipped ? [`Skipped: ${resolve(e.body.skipped)}`] : [];
+      const offline = e.body.offline ? ['Answered without contact: kept as a finding, authorises nothing.'] : [];
+      return [step.say, [...skipped, ...answerWords(step, e.body.parts, resolve), ...offline]];
+    }
+    case 'amended': {
+      const of = all.find((x) => x.seq === e.body.of);
+      const step = of?.kind === 'answered' ? plan.places.get(of.body.place)?.step : undefined;
+      return ['Changed', [...(step && 'parts' in step ? answerWords(step, e.body.parts, resolve) : []), ...reason]];
+    }
+    case 'withdrawn':
+      return ['Taken back', reason];
+    case 'voided':
+      return ['Isolation ended', [VOIDED[e.body.reason], ...text]];
+    case 'concluded':
+      return [`Verdict: ${e.body.title}`, [...e.body.findings.map((f) => f.text), ...e.body.says]];
+    case 'paused':
+      return e.body.safe
+        ? [
+            'Made safe',
+            Object.entries(e.body.safe).map(([k, v]) => `${k}: ${v.kind === 'choice' ? v.chosen.join(', ') : ''}`),
+          ]
+        : ['Stop', []];
+    case 'resumed':
+      return ['Going on', []];
+    case 'handed-over':
+      return ['Handed over', [`to ${name(e.body.to)}`]];
+    case 'raised':
+      return ['Raised to a senior', text];
+    case 'alarmed':
+      return ['EMERGENCY', text];
+    case 'acknowledged': {
+      const of = all.find((x) => x.seq === e.body.of);
+      return [of?.kind === 'handed-over' ? 'Taken over' : 'Emergency seen', []];
+    }
+    case 'released':
+      return [e.body.as === 'clear' ? 'Emergency released' : 'Heard of, not here', reason];
+    case 'asked':
+      return ['Asked', text];
+    case 'replied':
+      return ['Reply', text];
+    case 'approved':
+      return [e.body.what === 'tries' ? 'Approved: three more lines' : 'Approved: how the means is held open', reason];
+    case 'signed':
+      return ['Signed', []];
+    case 'sent-back':
+      return ['Sent back', reason];
+    case 'counted':
+      return ['Stock', [`${e.body.item}: ${e.body.left} left`]];
+    case 'noted':
+      return [NOTED[e.body.as], text];
+    default:
+      return unreachable(e);
+  }
+}
+const VOIDED = {
+  age: 'Too old: nobody answered in time.',
+  'power-back': 'Power came back.',
+  'lock-off': 'A lock came off.',
+  'line-voltage': 'Line voltage was seen.',
+  offline: 'Answered without contact.',
+} as const;
+const NOTED = {
+  note: 'Note',
+  unclear: 'Not understood, kept',
+  hazard: 'A word that may mean danger',
+  'old-mark': 'An old mark',
+  observation: 'Observation',
+} as const;

@@ -1,0 +1,26 @@
+/** The manual's static edges: for the check, the proof's coverage and the printed pages. */
+
+import { type Place, type Plan, skipTarget } from './flatten.ts';
+import { judgementOf } from './known.ts';
+
+export interface Edge {
+  readonly from: string;
+  readonly on: string;
+  readonly to: string;
+}
+/** Every way out of a place as the pages state it. */
+export function edgesOf(place: Place): Edge[] {
+  const edges = Object.entries(place.to).map(([on, to]) => ({ from: place.id, on, to }));
+  if (place.next !== null && place.step.verb !== 'judge') edges.push({ from: place.id, on: 'next', to: place.next });
+  const skip = 'parts' in place.step ? skipTarget(place) : null;
+  if (skip !== null && !place.gate) edges.push({ from: place.id, on: 'skip', to: skip });
+  if (skip !== null && place.gate && place.cant !== null) edges.push({ from: place.id, on: 'skip', to: place.cant });
+  return edges;
+}
+export const allEdges = (plan: Plan): Edge[] => [...plan.places.values()].flatMap(edgesOf);
+
+/** Judgements used, with their meanings. */
+export function judgementsOf(plan: Plan): string[] {
+  const ids = [...plan.places.values()].flatMap((p) => (p.step.verb === 'judge' ? [p.step.judgement] : []));
+  return [...new Set(ids)].sort().map((id) => `${id}@${judgementOf(id).semantics}`);
+}

@@ -1,0 +1,146 @@
+/** What is shown where the job rests outside the manual: emergency, stop, hand-over, hold. The words are the same on every surface. */
+import type { Halt } from './compile.ts';
+import type { Plan } from './flatten.ts';
+import { spentTries } from './fold.ts';
+import type { Memory } from './memory.ts';
+import type { Option, Part, Prompt } from './schema.ts';
+
+type Card = Pick<Prompt, 'kind' | 'title' | 'body' | 'callouts' | 'parts' | 'why' | 'sources'>;
+const option = (id: string, label: string, words: string[] = []): Option => ({ id, label, words });
+const pick = (ask: string, options: Option[]): Part => ({
+  kind: 'choose',
+  key: 'choice',
+  ask,
+  optional: false,
+  several: false,
+  options,
+  remembered: [],
+});
+
+export function haltCard(halt: Halt, plan: Plan, memory: Memory): Card {
+  switch (halt) {
+    case '!emergency':
+      return emergency(memory);
+    case '!hazard':
+      return {
+        kind: 'hazard-question',
+        title: 'Is this happening now, or is somebody hurt?',
+        body: ['Your words may mean danger or an old mark on a part.'],
+        callouts: [{ level: 'warning', text: 'If it is happening now: get away first, answer later.' }],
+        parts: [
+          pick('Which is it?', [
+            option('happening', 'Happening now, or someone is hurt', ['happening', 'now', 'hurt']),
+            option('old-mark', 'An old mark on a part', ['old mark', 'old']),
+          ]),
+        ],
+        why: 'Some words of the trade for old marks are also words for fire and shock.',
+        sources: [],
+      };
+    case '!stopping':
+      return {
+        kind: 'stopping',
+        title: 'Before you stop: make it safe.',
+        body: ['Say how you leave it. The job waits, and nothing is lost.'],
+        callouts: [{ level: 'warning', text: 'Nobody may reach open conductors while you are away.' }],
+        parts: [
+          {
+            ...pick('The cover', [
+              option('on', 'Cover is on', ['cover on']),
+              option('off', 'Cover is off, area guarded', ['cover off']),
+            ]),
+            key: 'cover',
+          },
+          {
+            ...pick('The lock', [
+              option('stays', 'My lock stays on', ['lock stays', 'locked']),
+              option('off', 'No lock on, power may return', ['no lock', 'lock off']),
+            ]),
+            key: 'lock',
+          },
+        ],
+        why: 'A job that is left half open hurts the next person.',
+        sources: ['29 CFR 1910.333(b)(2)'],
+      };
+    case '!paused':
+      return {
+        kind: 'paused',
+        title: 'Paused. Come back when it is safe.',
+        body: ['Type go on to continue where you were. An isolation that is too old is proved again.'],
+        callouts: [],
+        parts: [
+          {
+            kind: 'confirm',
+            key: 'ok',
+            ask: 'Continue',
+            optional: false,
+            options: [option('yes', 'Go on', ['go on'])],
+          },
+        ],
+        why: null,
+        sources: [],
+      };
+    case '!taking-over':
+      return {
+        kind: 'taking-over',
+        title: 'This job changes hands.',
+        body: [
+          'The new holder puts their own lock on before the old one comes off.',
+          'Nothing that was proved counts for the new holder. Findings are kept.',
+          'If nobody takes it: leave it off, close it, come back.',
+        ],
+        callouts: [{ level: 'danger', text: 'Not proved dead for you. Begin with make-dead.' }],
+        parts: [
+          {
+            kind: 'confirm',
+            key: 'ok',
+            ask: 'Take it over',
+            optional: false,
+            options: [option('yes', 'I take it over', ['take over'])],
+          },
+        ],
+        why: 'A lock belongs to one person. Another person’s readings do not protect you.',
+        sources: ['29 CFR 1910.333(b)(2)'],
+      };
+    case '!held':
+      return {
+        kind: 'held',
+        title: 'Held. A senior has been told.',
+        body: [heldWords(plan, memory), 'Nobody there? Leave it off, close it, come back.'],
+        callouts: [{ level: 'danger', text: 'Hands out. Treat every capacitor as charged.' }],
+        parts: [],
+        why: 'Three lines that did not come out mean that something here is not understood.',
+        sources: ['our setting: three lines a call'],
+      };
+  }
+}
+
+function heldWords(plan: Plan, memory: Memory): string {
+  const exit = spentTries(plan, memory);
+  return exit === null ? '' : (plan.manual.isolation.leaving[exit]?.tries?.held ?? '');
+}
+
+function emergency(memory: Memory): Card {
+  const number = memory.settings.emergencyNumber;
+  const gas = memory.alarm?.hazard === 'gas' || memory.alarm?.hazard === 'refrigerant';
+  return {
+    kind: 'emergency',
+    title: 'Emergency. Get away from the unit.',
+    body: [
+      'Don’t touch a person until the power is off.',
+      `Call ${number}.`,
+      ...(gas ? ['Touch no switch and light no flame. Call from outside.'] : ['Use water on nothing electrical.']),
+      'CPR and AED if somebody does not respond.',
+      'After any shock, a medical check, even if the person feels fine.',
+      'The senior and the dispatcher are told. Nobody answers? Leave it off, safe, come back.',
+    ],
+    callouts: [{ level: 'danger', text: 'Every isolation of this job has ended. Nothing counts as dead.' }],
+    parts: [
+      pick('Answer when you are away and safe', [
+        option('seen', 'Seen', ['seen']),
+        option('not-here', 'Heard of, not here', ['not here']),
+      ]),
+    ],
+    why: 'The job holds until a senior or the owner releases it.',
+    sources: [],
+  };
+}

@@ -1,0 +1,266 @@
+/** Standing → Prompt: everything a person sees, as plain text and data. The same words on every surface. */
+import { isHalt } from './compile.ts';
+import type { Place, Plan } from './flatten.ts';
+import { jobName, skipTarget } from './flatten.ts';
+import { isBegun } from './forget.ts';
+import { haltCard } from './halts.ts';
+import { isAsked, judged, shownFindings } from './known.ts';
+import type { Memory } from './memory.ts';
+import { QUANTITIES } from './quantity.ts';
+import { asOf, deadlineOf, memoryOf, placeIdOf, planOf, type Standing } from './replay.ts';
+import { route } from './route.ts';
+import type { Conclusion, IsolationLine, Notice, Option, Part, Parts, Prompt, Value } from './schema.ts';
+import type { AskStep, OptionSpec, PartSpec } from './vocabulary.ts';
+
+/** The question that stands at `now`. */
+export function prompt(standing: Standing, now: string): Prompt {
+  const s = asOf(standing, now);
+  const [plan, memory, here] = [planOf(s), memoryOf(s), placeIdOf(s)];
+  const base = frame(s);
+  if (isHalt(here)) return { ...base, ...haltCard(here, plan, memory), skippable: false };
+  const place = plan.places.get(here);
+  if (!place) return finished(base, plan, memory, here);
+  const { step } = place;
+  if (step.verb === 'approval') {
+    return {
+      ...base,
+      kind: 'waiting',
+      title: step.say,
+      body: [...(step.body ?? [])],
+      callouts: [...(step.callouts ?? [])],
+    };
+  }
+  if (!('parts' in step)) throw new Error(`${here} asks nothing`);
+  return { ...base, ...question(place, step, memory, true), holder: holderFor(place, memory) };
+}
+
+/** An earlier answer as a question again, its present answer filled in. */
+export function promptAgain(standing: Standing, placeId: string, seq: number, now: string): Prompt {
+  const s = asOf(standing, now);
+  const place = planOf(s).places.get(placeId);
+  if (!place || !('parts' in place.step)) throw new Error(`${placeId} asks nothing`);
+  const base = frame(s);
+  const asked = question(place, place.step, memoryOf(s), false);
+  return {
+    ...base,
+    ...asked,
+    place: placeId,
+    kind: 'step',
+    amends: seq,
+    notices: [],
+    holder: holderFor(place, memoryOf(s)),
+    skippable: false,
+  };
+}
+
+function frame(s: Standing): Prompt {
+  const [plan, memory, here] = [planOf(s), memoryOf(s), placeIdOf(s)];
+  const { passed } = route(plan, memory);
+  return {
+    job: s.job,
+    seq: memory.since,
+    last: memory.last,
+    place: here,
+    kind: 'step',
+    class: plan.places.get(here)?.class ?? 'eyes',
+    title: '',
+    body: [],
+    callouts: [],
+    notices: noticesOf(plan, memory, passed),
+    parts: [],
+    line: null,
+    skippable: false,
+    why: null,
+    sources: [],
+    progress: {
+      answered: Object.keys(memory.facts).length,
+      label: plan.places.get(here)?.title ?? plan.manual.title,
+    },
+    isolation: Object.keys(plan.regions).map((c) => isolationLine(plan, memory, here, c)),
+    holder: null,
+    amends: null,
+    verdicts: verdictsOf(passed, memory),
+    question: memory.question,
+  };
+}
+
+function question(
+  place: Place,
+  step: AskStep,
+  memory: Memory,
+  fresh: boolean,
+): Partial<Prompt> & Pick<Prompt, 'parts'> {
+  const answer = fresh ? {} : (memory.facts[place.id]?.parts ?? {});
+  const filled = fresh ? (memory.remembered[place.id] ?? {}) : answer;
+  const parts = Object.entries(step.parts)
+    .filter(([, spec]) => mayBeAsked(place, spec, memory, answer))
+    .map(([key, spec]) => toPart(key, spec, filled[key] ?? rememberedByJob(place, spec, memory)));
+  return {
+    kind: 'step',
+    title: step.say,
+    body: [
+      ...(step.body ?? []),
+      ...(step.shows ?? []).flatMap((x) => shownFindings(x, place, memory).map((f) => f.text)),
+    ],
+    callouts: [...(step.callouts ?? [])],
+    parts,
+    line: lineOf(parts),
+    skippable: place.gate ? place.cant !== null : skipTarget(place) !== null,
+    why: step.why ?? null,
+    sources: [...(step.source ?? [])],
+  };
+}
+
+/** A part that hangs on another part of the same question is shown, marked optional, and read only where it is due. */
+function mayBeAsked(place: Place, spec: PartSpec, memory: Memory, answer: Parts): boolean {
+  if (spec.when && 'part' in spec.when && !('fact' in spec.when)) return true;
+  return isAsked(place, spec, memory, answer);
+}
+const rememberedByJob = (place: Place, spec: PartSpec, memory: Memory): Value | undefined =>
+  spec.as === undefined ? undefined : memory.job[jobName(spec.as, place.round)]?.value;
+
+/** One part of a question as data. `was` fills the chips. */
+export function toPart(key: string, spec: PartSpec, was?: Value): Part {
+  const hanging = spec.when !== undefined && 'part' in spec.when && !('fact' in spec.when);
+  const common = { key, ask: spec.ask, optional: (spec.optional ?? false) || hanging };
+  switch (spec.part) {
+    case 'field': {
+      const row = QUANTITIES[spec.quantity];
+      const range = { from: row.from, to: row.to };
+      if (!spec.signed && range.from.startsWith('-')) range.from = '0';
+      const remembered = was?.kind === 'figure' ? was.value : was?.kind === 'over' ? 'OL' : null;
+      return {
+        kind: 'field',
+        ...common,
+        unit: row.unit,
+        words: [...(spec.words ?? [])],
+        over: spec.over,
+        unitNeeded: spec.unitNeeded,
+        remembered,
+        ...range,
+      };
+    }
+    case 'choose':
+      return {
+        kind: 'choose',
+        ...common,
+        several: spec.several,
+        options: optionsOf(spec.options),
+        remembered: was?.kind === 'choice' ? [...was.chosen] : [],
+      };
+    case 'confirm':
+    case 'act':
+      return { kind: spec.part, ...common, options: optionsOf(spec.options ?? {}) };
+    case 'label':
+      return { kind: 'label', ...common, remembered: was?.kind === 'label' ? labelWords(was.label) : null };
+    case 'photo':
+    case 'note':
+      return { kind: spec.part, ...common };
+  }
+}
+const optionsOf = (of: Readonly<Record<string, OptionSpec>>): Option[] =>
+  Object.entries(of).map(([id, o]) => ({ id, label: o.label, words: [...(o.words ?? [])] }));
+
+export function labelWords(label: {
+  herm: string;
+  fan: string | null;
+  below: string;
+  above: string;
+  volts: string | null;
+}): string {
+  const values = label.fan === null ? label.herm : `${label.herm}+${label.fan}`;
+  const tolerance = label.below === label.above ? `±${label.above}` : `−${label.below}/+${label.above}`;
+  return `${values}\u2009µF ${tolerance}\u2009%${label.volts === null ? '' : ` ${label.volts}\u2009VAC`}`;
+}
+
+/** How the parts may be typed in one line. */
+function lineOf(parts: readonly Part[]): string | null {
+  const fields = parts.filter((p) => p.kind === 'field');
+  if (fields.length < 2) return null;
+  return fields.map((p) => (p.optional ? `(${p.key})` : p.key)).join(' ');
+}
+
+const holderFor = (place: Place, memory: Memory): string | null =>
+  place.gate || place.class !== 'eyes' ? (memory.isolations[place.cabinet]?.holder ?? null) : null;
+
+const VOIDS: Readonly<Record<string, string>> = {
+  'void:age': 'The isolation is too old. Confirm your lock and prove it again; findings are kept.',
+  'void:power-back': 'Power came back, so the isolation has ended. Begin again at the lock.',
+  'void:lock-off': 'A lock came off, so the isolation has ended. Begin again at the lock.',
+  'void:line-voltage': 'Line voltage was seen, so the isolation has ended. Begin again at the lock.',
+  'void:offline': 'You answered without contact, so the isolation has ended. Findings are kept and marked.',
+  'void:emergency': 'The emergency ended the isolation.',
+  'void:hand-over': 'The hand-over ended the isolation.',
+  'void:live': 'Live work ends the isolation. The next dead test begins at the lock.',
+  'void:amended': 'A gate was changed, so what followed it is asked again.',
+  amended: 'Changed. Later answers that still fit are kept, the others are set aside.',
+  withdrawn: 'Taken back. What rested on it is asked again.',
+};
+
+function noticesOf(plan: Plan, memory: Memory, passed: readonly Place[]): Notice[] {
+  const notices: Notice[] = memory.notices.flatMap((code) => {
+    const leaving = code.startsWith('leaving:') ? plan.manual.isolation.leaving[code.slice(8)]?.notice : undefined;
+    const text = leaving ?? VOIDS[code];
+    return text === undefined ? [] : [{ code, text }];
+  });
+  if (memory.explained.length > 0) notices.push({ code: 'line', text: memory.explained.join(' ') });
+  return [...notices, ...judgedSince(passed, memory)];
+}
+
+/** What was computed between the last answer and this question. */
+function judgedSince(passed: readonly Place[], memory: Memory): Notice[] {
+  const lastAsked = passed.findLastIndex((p) => 'parts' in p.step || p.step.verb === 'verdict');
+  return passed.slice(lastAsked + 1).flatMap((place) => {
+    if (place.step.verb !== 'judge') return [];
+    const { outcome, findings } = judged(place, memory);
+    const says = place.step.says?.[outcome];
+    const texts = [...findings.map((f) => f.text), ...(says === undefined ? [] : [says])];
+    return texts.length === 0 ? [] : [{ code: `judged:${outcome}`, text: texts.join(' ') }];
+  });
+}
+
+function verdictsOf(passed: readonly Place[], memory: Memory): Conclusion[] {
+  return passed.flatMap((p) => (p.step.verb === 'verdict' ? (memory.concluded[p.id]?.body ?? []) : []));
+}
+
+const WORDS: Readonly<Record<IsolationLine['state'], string>> = {
+  'not-proved': 'ENERGIZED OR NOT PROVED',
+  'being-proved': 'BEING PROVED',
+  proved: 'PROVED DEAD',
+  'control-live': 'CONTROL LIVE',
+};
+function isolationLine(plan: Plan, memory: Memory, here: string, cabinet: string): IsolationLine {
+  const isolation = memory.isolations[cabinet];
+  const prompts = (plan.manual.isolation.prompts as readonly string[]).map((p) => `dead:${cabinet}/${p}`);
+  const done = prompts.filter((p) => memory.facts[p] !== undefined).length;
+  const at = plan.places.get(here);
+  const halted = here === '!emergency' || here === '!taking-over';
+  const proved = isolation?.proved != null && !halted;
+  const state = proved
+    ? at?.class === 'control live' && at.cabinet === cabinet
+      ? 'control-live'
+      : 'proved'
+    : done > 0 && !halted
+      ? 'being-proved'
+      : 'not-proved';
+  return {
+    cabinet: plan.manual.cabinets[cabinet] ?? cabinet,
+    state,
+    holder: isolation?.holder ?? null,
+    since: isolation?.proved?.at ?? null,
+    until: isBegun(plan, memory, cabinet) ? deadlineOf(plan, memory, cabinet) : null,
+    done,
+    of: prompts.length,
+    words: state === 'being-proved' ? `${WORDS[state]} (${done} of ${prompts.length})` : WORDS[state],
+  };
+}
+
+function finished(base: Prompt, plan: Plan, memory: Memory, here: string): Prompt {
+  const ending = plan.manual.endings[here.slice(1)] ?? { title: here, says: '' };
+  return {
+    ...base,
+    kind: memory.signed ? 'signed' : 'finished',
+    title: memory.signed ? 'Signed' : ending.title,
+    body: memory.signed ? ['A senior has signed this record.'] : [ending.says],
+  };
+}

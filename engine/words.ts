@@ -1,0 +1,39 @@
+/** Answers and readings in words, for the ticket, the terminal and the findings' neighbours. */
+import { labelWords } from './prompt.ts';
+import type { Parts, TextRef, Value } from './schema.ts';
+import type { AskStep, PartSpec } from './vocabulary.ts';
+
+/** The words behind a reference, or what is said where they were removed. */
+export type Resolve = (ref: TextRef) => string;
+
+export function valueWords(value: Value, spec: PartSpec | undefined, resolve: Resolve): string {
+  switch (value.kind) {
+    case 'choice': {
+      const options = spec && 'options' in spec ? (spec.options ?? {}) : {};
+      return value.chosen.map((id) => options[id]?.label ?? id).join(', ');
+    }
+    case 'figure':
+      return value.unit === 'count' ? value.value : `${value.value}\u2009${value.unit}`;
+    case 'over':
+      return 'OL';
+    case 'untaken':
+      return 'not taken';
+    case 'label':
+      return `${labelWords(value.label)}${value.label.printed ? '' : ' (tolerance not printed)'}`;
+    case 'text':
+      return resolve(value.text);
+    case 'photo':
+      return 'photo';
+  }
+}
+
+/** One line per part that was given; what was left out is silent. */
+export function answerWords(step: AskStep, parts: Parts, resolve: Resolve): string[] {
+  const given = Object.entries(parts).filter(([, v]) => v.kind !== 'untaken');
+  return given.map(([key, value]) => {
+    const spec = step.parts[key];
+    const words = valueWords(value, spec, resolve);
+    const alone = given.length === 1 && value.kind === 'choice';
+    return alone || spec === undefined ? words : `${spec.ask}: ${words}`;
+  });
+}
