@@ -1,11 +1,104 @@
-import { judgement } from './judgement.ts';
+import type { Finding, Parts } from '../schema.ts';
+import { judgement, type Limit } from './judgement.ts';
+import { over, past, reads, untaken } from './probing.ts';
+import { type Reading, readingOf } from './read.ts';
+import { finding, say } from './say.ts';
 
+type CaseLimits = Readonly<Record<'fail' | 'clear', Limit>>;
+type Band = 'low' | 'between' | 'clear';
+const OUTCOMES = ['clear', 'low', 'wet', 'leak', 'ask', 'undecided'] as const;
+
+/**
+ * The lowest reading from any terminal to the case, in MΩ, all wires off. Below `fail` twice, or not clear after wiping
+ * and drying, is a leak. OL or above `clear` is none. `alone` is the reading asked by itself where the line left it out.
+ */
 export const caseLeak = judgement({
   id: 'case-leak',
   semantics: 1,
   takes: ['readings', 'alone', 'before', 'beforeAlone'],
   limits: ['fail', 'clear'],
-  outcomes: ['clear', 'low', 'wet', 'leak', 'ask', 'undecided'],
-  run: () => ({ outcome: 'undecided', findings: [] }),
-  probe: () => [{}],
+  outcomes: OUTCOMES,
+  run({ readings, alone, before, beforeAlone }, limits) {
+    const now = latest(readings, alone);
+    const earlier = bandOf(latest(before, beforeAlone), limits);
+    const band = bandOf(now, limits);
+    const outcome = ((): (typeof OUTCOMES)[number] => {
+      if (band === 'clear') return 'clear';
+      if (band === null) return readings !== undefined && alone === undefined ? 'ask' : 'undecided';
+      // A low reading first asks for a repeat only: not clear after *wiping* needs a band between before it.
+      if (band === 'low') return earlier === 'low' || earlier === 'between' ? 'leak' : 'low';
+      return earlier === 'between' ? 'leak' : 'wet';
+    })();
+    const first = latest(before, beforeAlone);
+    const shown = [
+      ...(earlier === null ? [] : [said('Case, earlier', first, earlier, limits)]),
+      said('Case', now, band, limits),
+    ];
+    if (outcome !== 'leak') return { outcome, findings: shown };
+    const text = `${sayReading(first)} and then ${sayReading(now)} to the case: a leak.`;
+    return {
+      outcome,
+      findings: [
+        ...shown,
+        finding({ name: 'Case, both tries', reading: sayReading(now), word: 'leak', text, source: limits.fail.source }),
+      ],
+    };
+  },
+  probe({ fail, clear }) {
+    const of = (value: Parameters<typeof past>[0]) => reads({ case: value }, 'MΩ');
+    const low = of(past(fail.value, '-0.01'));
+    const wet = of(fail.value);
+    const stillWet = of(clear.value);
+    return [
+      { readings: { case: over } },
+      { readings: of(past(clear.value, '0.01')) },
+      { readings: stillWet },
+      { readings: wet },
+      { readings: low },
+      { readings: low, before: low },
+      { readings: wet, before: low },
+      { readings: low, before: wet },
+      { readings: wet, before: stillWet },
+      { readings: { case: over }, before: low },
+      { readings: { case: untaken } },
+      { readings: { case: untaken }, alone: { case: over } },
+      { readings: { case: untaken }, alone: low, before: { case: untaken }, beforeAlone: low },
+      { readings: { case: untaken }, alone: { case: untaken } },
+      {},
+    ];
+  },
 });
+
+/** What was asked alone came later, so it counts where it holds a reading. */
+function latest(readings: Parts | undefined, alone: Parts | undefined): Reading {
+  const asked = readingOf(alone, 'case', 'MΩ');
+  return asked.kind === 'none' ? readingOf(readings, 'case', 'MΩ') : asked;
+}
+function bandOf(reading: Reading, limits: CaseLimits): Band | null {
+  if (reading.kind !== 'figure') return reading.kind === 'over' ? 'clear' : null;
+  if (reading.value.gt(limits.clear.value)) return 'clear';
+  return reading.value.lt(limits.fail.value) ? 'low' : 'between';
+}
+const sayReading = (reading: Reading): string =>
+  reading.kind === 'figure' ? say(reading.value, 'MΩ') : reading.kind === 'over' ? 'OL' : 'no reading';
+
+function said(name: string, reading: Reading, band: Band | null, limits: CaseLimits): Finding {
+  const shown = sayReading(reading);
+  const [fail, clear] = [say(limits.fail.value, 'MΩ'), say(limits.clear.value, 'MΩ')];
+  const text =
+    band === null
+      ? 'No reading to the case.'
+      : {
+          clear: `${shown} to the case: no leak.`,
+          low: `${shown} to the case is below ${fail}. It counts when it is steady twice.`,
+          between: `${shown} to the case lies between ${fail} and ${clear}. Two fingers on the probes read as little.`,
+        }[band];
+  return finding({
+    name,
+    reading: shown,
+    limits: `above ${clear}, or OL`,
+    word: band ?? 'missing',
+    text,
+    source: limits.clear.source,
+  });
+}
