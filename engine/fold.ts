@@ -20,8 +20,8 @@ export function fold(plan: Plan, before: Memory, entry: Entry): Memory {
     case 'opened':
       return { ...moved, title: entry.body.title, training: entry.body.training };
     case 'set':
-      if (entry.body.what === 'settings') return { ...moved, settings: entry.body.settings };
-      return { ...moved, meters: { ...memory.meters, [entry.body.person]: entry.body.meter } };
+      if (entry.body.what === 'settings') return { ...memory, settings: entry.body.settings };
+      return { ...memory, meters: { ...memory.meters, [entry.body.person]: entry.body.meter } };
     case 'assigned':
       return { ...memory, assigned: withOne(memory.assigned, entry.body.to) };
     case 'answered':

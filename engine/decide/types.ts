@@ -1,6 +1,5 @@
 /** What a decision is made from and what comes of it. */
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { textRef } from '../chain.ts';
 import type { Draft, Given, GivenParts, Prompt, Refusal, Text, TextRef } from '../schema.ts';
 
 /** Everything a person may want to do with a job. The desk holds the table role × use case. */
@@ -74,10 +73,9 @@ export function scribe(context: Context): Scribe {
   return {
     texts,
     keep(words) {
-      const ref = `${context.client}.${texts.length + 1}`;
-      const salt = context.salt();
-      texts.push({ ref, salt, text: words });
-      return { ref, hash: bytesToHex(sha256(utf8ToBytes(salt + words))) };
+      const { ref, row } = textRef(words, context.salt(), `${context.client}.${texts.length + 1}`);
+      texts.push(row);
+      return ref;
     },
   };
 }

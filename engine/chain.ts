@@ -1,0 +1,79 @@
+/** The hash chain over a job's entries: SHA-256 over the RFC 8785 JSON of each entry, which holds the hash before it. */
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import canonicalize from 'canonicalize';
+import { type Draft, type Entry, parseEntry, type Text, type TextRef } from './schema.ts';
+
+/** `prev` of the first entry. */
+export const GENESIS = '0'.repeat(64);
+
+export interface Head {
+  readonly job: string;
+  /** seq and hash of the entry before; 0 and GENESIS where there is none. */
+  readonly seq: number;
+  readonly prev: string;
+  readonly by: string;
+  readonly at: string;
+  readonly said: string | null;
+  readonly client: string | null;
+}
+
+const hash = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
+
+/** Hash of an entry's RFC 8785 JSON without its own `hash`. */
+export function hashOf(entry: Omit<Entry, 'hash'> & { hash?: string }): string {
+  const { hash: _, ...rest } = entry;
+  const json = canonicalize(rest);
+  if (json === undefined) throw new Error('an entry that is no data');
+  return hash(json);
+}
+
+/** Numbers and links what was decided. */
+export function seal(drafts: readonly Draft[], head: Head): Entry[] {
+  let prev = head.prev;
+  return drafts.map((draft, i) => {
+    const bare = {
+      v: 1 as const,
+      job: head.job,
+      seq: head.seq + 1 + i,
+      by: head.by,
+      at: head.at,
+      said: head.said,
+      client: head.client,
+      prev,
+      ...draft,
+    };
+    const entry = { ...bare, hash: hashOf(bare as Entry) } as Entry;
+    prev = entry.hash;
+    return entry;
+  });
+}
+
+export type ChainCheck =
+  | { ok: true }
+  | { ok: false; at: number; why: 'altered' | 'truncated-start' | 'reordered' | 'not-an-entry' };
+
+/** Recomputes every hash. An end cut off can't be seen from the chain alone; a beginning can. */
+export function verifyChain(entries: readonly unknown[]): ChainCheck {
+  let prev = GENESIS;
+  for (const [i, row] of entries.entries()) {
+    let entry: Entry;
+    try {
+      entry = parseEntry(row);
+    } catch {
+      return { ok: false, at: i + 1, why: 'not-an-entry' };
+    }
+    if (i === 0 && entry.seq > 1) return { ok: false, at: entry.seq, why: 'truncated-start' };
+    if (entry.seq !== i + 1) return { ok: false, at: i + 1, why: 'reordered' };
+    if (entry.prev !== prev || hashOf(entry) !== entry.hash) return { ok: false, at: entry.seq, why: 'altered' };
+    prev = entry.hash;
+  }
+  return { ok: true };
+}
+
+/** Words beside the record: the reference for the body, the row for the texts. */
+export function textRef(text: string, salt: string, ref: string): { ref: TextRef; row: Text } {
+  return { ref: { ref, hash: hash(salt + text) }, row: { ref, salt, text } };
+}
+export const verifyText = (ref: TextRef, row: Text): boolean =>
+  row.ref === ref.ref && hash(row.salt + row.text) === ref.hash;

@@ -1,0 +1,283 @@
+/** One turn: who are you, may you, which job; decide; append durably; show what stands. */
+import { seal, textRef } from '../chain.ts';
+import { compile, type Machine } from '../compile.ts';
+import { decide, pretend } from '../decide/decide.ts';
+import type { Context, Decision } from '../decide/types.ts';
+import { TranscriptMismatch } from '../errors.ts';
+import { fingerprint, SEMANTICS } from '../fingerprint.ts';
+import { older } from '../fold.ts';
+import { prompt } from '../prompt.ts';
+import { asOf, begin, memoryOf, placeIdOf, planOf, replay, type Standing, take } from '../replay.ts';
+import type { Draft, Entry, Reply, Text } from '../schema.ts';
+import type { Store } from '../store/port.ts';
+import type { Manual } from '../vocabulary.ts';
+import { may } from './rights.ts';
+import { ticket } from './ticket.ts';
+import { type Desk, type JobCard, type JobView, NoRight, NotFound, type Person, type Turn } from './types.ts';
+
+export interface DeskParts {
+  readonly store: Store;
+  readonly shelf: readonly [Manual, ...Manual[]];
+  readonly clock: () => Date;
+  /** n random bytes as hex. */
+  readonly random: (bytes: number) => string;
+}
+/** A job as read: its entries, the words behind them, and where it stands. */
+interface File {
+  readonly entries: readonly Entry[];
+  readonly texts: ReadonlyMap<string, string>;
+  readonly standing: Standing;
+}
+const CACHED = 500;
+const TRIES = 5;
+
+export function createDesk(parts: DeskParts): Desk {
+  const { store, shelf, clock, random } = parts;
+  const machines = new Map<string, Machine>();
+  const cache = new Map<string, File>();
+  const now = (): string => clock().toISOString();
+
+  const machineFor = (print: string): Machine => {
+    const manual = shelf.find((m) => fingerprint(m) === print);
+    if (!manual) throw new TranscriptMismatch(`no manual on the shelf has the fingerprint ${print.slice(0, 12)}`);
+    const known = machines.get(print) ?? compile(manual);
+    machines.set(print, known);
+    return known;
+  };
+
+  const remember = (job: string, file: File): File => {
+    cache.delete(job);
+    cache.set(job, file);
+    const oldest = cache.keys().next().value;
+    if (cache.size > CACHED && oldest !== undefined) cache.delete(oldest);
+    return file;
+  };
+
+  /** From the cache, brought up to what the store holds; another process may have written. */
+  const load = async (job: string): Promise<File> => {
+    const known = cache.get(job);
+    if (known) {
+      const more = await store.readAfter(job, known.entries.length);
+      return more.entries.length === 0 ? known : remember(job, grown(known, more.entries, more.texts));
+    }
+    const { entries, texts } = await store.read(job);
+    const first = entries[0];
+    if (!first) throw new NotFound('There is no such job.');
+    const print = first.kind === 'opened' ? first.body.fingerprint : '';
+    const standing = replay(machineFor(print), entries);
+    return remember(job, { entries, texts: new Map(texts.map((t) => [t.ref, t.text])), standing });
+  };
+  const grown = (file: File, entries: readonly Entry[], texts: readonly Text[]): File => ({
+    entries: [...file.entries, ...entries],
+    texts: new Map([...file.texts, ...texts.map((t) => [t.ref, t.text] as const)]),
+    standing: entries.reduce(take, file.standing),
+  });
+
+  const personOf = async (id: string): Promise<Person> => {
+    const found = (await store.people()).find((p) => p.id === id && p.active);
+    if (!found) throw new NotFound('There is no such person.');
+    return found;
+  };
+  const participates = (file: File, id: string): boolean => memoryOf(file.standing).assigned.includes(id);
+  const nothing = { own: false, holder: false, gate: false, reason: false };
+  const mustSee = (person: Person, file: File): void => {
+    if (!may(person.roles, 'see', { ...nothing, participates: participates(file, person.id) })) {
+      throw new NoRight('This job is not yours to see.');
+    }
+  };
+
+  const viewOf = async (job: string, file: File, at: string): Promise<JobView> => {
+    const people = Object.fromEntries(
+      (await store.people()).map((p) => [p.id, { name: p.name, initials: p.initials }]),
+    );
+    const words = (ref: { ref: string }): string => file.texts.get(ref.ref) ?? '(removed)';
+    const memory = memoryOf(file.standing);
+    return {
+      job,
+      title: memory.title === null ? '' : words(memory.title),
+      training: memory.training,
+      prompt: prompt(file.standing, at),
+      ticket: ticket(file.standing, file.entries, words, (id) => people[id]?.name ?? id),
+      people,
+      question: memory.question === null ? null : words(memory.question.text),
+      now: at,
+    };
+  };
+  const turnOf = async (job: string, file: File, at: string, entries: Entry[], d: Decision | null): Promise<Turn> => ({
+    view: await viewOf(job, file, at),
+    entries,
+    refusal: d?.refusal ?? null,
+    info: d?.info ? [...d.info] : null,
+    again: d?.again ?? null,
+  });
+
+  const contextFor = async (person: Person, file: File, reply: Reply, at: string): Promise<Context> => ({
+    by: person.id,
+    at,
+    said: reply.said == null ? null : older(at, reply.said),
+    client: reply.client,
+    may: (use, relation) => may(person.roles, use, { ...relation, participates: participates(file, person.id) }),
+    salt: () => random(16),
+    people: (await store.people()).filter((p) => p.active).map((p) => ({ id: p.id, name: p.name })),
+  });
+
+  /** The meter of the person is on the record before their first reading counts. */
+  const withMeter = (file: File, person: Person, context: Context): { standing: Standing; before: Draft[] } => {
+    const known = memoryOf(file.standing).meters[person.id];
+    if (!person.meter || JSON.stringify(known) === JSON.stringify(person.meter))
+      return { standing: file.standing, before: [] };
+    const draft: Draft = { kind: 'set', body: { what: 'meter', person: person.id, meter: person.meter } };
+    return { standing: pretend(file.standing, draft, context), before: [draft] };
+  };
+
+  return {
+    people: () => store.people(),
+    person: async (id) => (await store.people()).find((p) => p.id === id) ?? null,
+    settings: () => store.settings(),
+
+    async open(by, call) {
+      const person = await personOf(by);
+      if (!may(person.roles, 'open', { ...nothing, participates: false })) throw new NoRight('You can’t open a call.');
+      const manual = shelf[0];
+      const job = random(16);
+      const at = now();
+      const title = textRef(call.title, random(16), `${call.client}.1`);
+      const to = call.assign ?? (person.roles.includes('technician') ? by : null);
+      const drafts: Draft[] = [
+        {
+          kind: 'opened',
+          body: {
+            manual: manual.id,
+            version: manual.version,
+            fingerprint: fingerprint(manual),
+            semantics: SEMANTICS,
+            title: title.ref,
+            training: call.training ?? false,
+          },
+        },
+        { kind: 'set', body: { what: 'settings', settings: await store.settings() } },
+        ...(to === null ? [] : [{ kind: 'assigned' as const, body: { to } }]),
+      ];
+      const entries = seal(drafts, { job, seq: 0, prev: '0'.repeat(64), by, at, said: null, client: call.client });
+      await store.create(job, entries, [title.row]);
+      const machine = machineFor(fingerprint(manual));
+      const file = remember(job, {
+        entries,
+        texts: new Map([[title.row.ref, title.row.text]]),
+        standing: entries.reduce(take, begin(machine, job)),
+      });
+      return turnOf(job, file, at, entries, null);
+    },
+
+    async reply(by, job, reply) {
+      const person = await personOf(by);
+      for (let attempt = 0; attempt < TRIES; attempt++) {
+        const file = await load(job);
+        mustSee(person, file);
+        const at = later(now(), file.entries.at(-1)?.at);
+        const earlier = file.entries.filter((e) => e.client === reply.client && e.by === by);
+        if (earlier[0]) return turnOf(job, file, at, earlier, await decidedThen(file, earlier[0], person, reply));
+        const context = await contextFor(person, file, reply, at);
+        const { standing, before } = withMeter(file, person, context);
+        const decision = decide(standing, reply, context);
+        if (decision.drafts.length === 0) return turnOf(job, file, at, [], decision);
+        const answers = decision.drafts.some((d) => d.kind === 'answered' || d.kind === 'amended');
+        const drafts = [...(answers ? before : []), ...decision.drafts];
+        const head = {
+          job,
+          seq: file.entries.length,
+          prev: file.standing.lastHash,
+          by,
+          at,
+          said: context.said,
+          client: reply.client,
+        };
+        const entries = seal(drafts, head);
+        if ((await store.append(job, file.entries.length, entries, decision.texts)) === 'conflict') {
+          cache.delete(job);
+          continue;
+        }
+        const after = remember(job, grown(file, entries, decision.texts));
+        return turnOf(job, after, at, entries, decision);
+      }
+      const file = await load(job);
+      const refusal = {
+        code: 'stale' as const,
+        text: 'Others are writing at this moment. Nothing of yours was kept; send it again.',
+        parts: [],
+        draft: {},
+      };
+      return { ...(await turnOf(job, file, now(), [], null)), refusal };
+    },
+
+    async look(by, job) {
+      const person = await personOf(by);
+      const file = await load(job);
+      mustSee(person, file);
+      return viewOf(job, file, now());
+    },
+
+    async jobs(by) {
+      const person = await personOf(by);
+      const cards: JobCard[] = [];
+      for (const row of await store.jobs()) {
+        const file = await load(row.job);
+        if (may(person.roles, 'see', { ...nothing, participates: participates(file, by) }))
+          cards.push(cardOf(row.job, file, now()));
+      }
+      return cards.sort((a, b) => (a.updated < b.updated ? 1 : -1));
+    },
+
+    async watch(by, job, after, onEntry) {
+      const person = await personOf(by);
+      mustSee(person, await load(job));
+      let last = after;
+      let waiting: Entry[] | null = [];
+      const pass = (e: Entry): void => {
+        if (e.seq <= last) return;
+        last = e.seq;
+        onEntry(e);
+      };
+      const stop = store.watch((of, entry) => {
+        if (of !== job) return;
+        if (waiting) waiting.push(entry);
+        else pass(entry);
+      });
+      for (const e of (await store.readAfter(job, after)).entries) pass(e);
+      for (const e of waiting) pass(e);
+      waiting = null;
+      return stop;
+    },
+  };
+
+  /** The same response to a reply that was taken before: what was decided then, decided again on what stood then. */
+  async function decidedThen(file: File, first: Entry, person: Person, reply: Reply): Promise<Decision> {
+    const before = file.entries.filter((e) => e.seq < first.seq);
+    const standing = before.reduce(take, begin(file.standing.machine, file.standing.job));
+    const context = { ...(await contextFor(person, { ...file, standing }, reply, first.at)), said: first.said };
+    return decide(standing, reply, context);
+  }
+}
+
+/** Entries never go back in time, whatever the clock does. */
+const later = (a: string, b: string | undefined): string => (b !== undefined && b > a ? b : a);
+
+function cardOf(job: string, file: File, at: string): JobCard {
+  const standing = asOf(file.standing, at);
+  const memory = memoryOf(standing);
+  const here = placeIdOf(standing);
+  const p = prompt(file.standing, at);
+  const states: Record<string, JobCard['state']> = { '!emergency': 'emergency', '!paused': 'paused', '!held': 'held' };
+  const ended = planOf(standing).endings.includes(here);
+  return {
+    job,
+    title: memory.title === null ? '' : (file.texts.get(memory.title.ref) ?? '(removed)'),
+    state: memory.signed ? 'signed' : ended ? 'finished' : (states[here] ?? 'under-way'),
+    where: p.title,
+    assigned: [...memory.assigned],
+    verdict: p.verdicts.at(-1)?.title ?? null,
+    updated: memory.at,
+    isolation: p.isolation.map((l) => `${l.cabinet}: ${l.words}`).join(' · '),
+    training: memory.training,
+  };
+}

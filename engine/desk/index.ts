@@ -1,0 +1,13 @@
+/**
+ * The desk: the use cases with people and rights, the only door from a surface to the engine.
+ *
+ *   const desk = createDesk({ store, shelf: SHELF, clock: () => new Date(), random });
+ *   const { view } = await desk.open('p1', { title: '…', client: 'c1' });
+ *   const turn = await desk.reply('p1', view.job, { kind: 'text', client: 'c2', seq: view.prompt.seq, text: 'd' });
+ *
+ * `clock` gives the server's time, `random(n)` n random bytes as hex. A reply is answered only after its entries are
+ * durable. Throws NotFound, NoRight, NotKept (see types.ts); what people do wrong comes back as a refusal.
+ */
+export { createDesk, type DeskParts } from './desk.ts';
+export { RIGHTS } from './rights.ts';
+export * from './types.ts';
