@@ -1,0 +1,150 @@
+/**
+ * One reading, as typed into a field. Understood exactly or asked back; the words of a problem say what can be typed.
+ *
+ * A bare number has the field's unit, unless the field wants the unit typed. Rounded half-even to the unit's digits
+ * before it is compared, because that is what is stored.
+ */
+import { Decimal } from 'decimal.js';
+import { DIGITS, decimalString } from '../quantity.ts';
+import type { Part, Unit, Value } from '../schema.ts';
+import { fold, lower } from './fold.ts';
+import { scanNumber } from './number.ts';
+import { factorOf, measuredBy, type UnitMeaning, unitOf } from './unit.ts';
+
+export type FieldPart = Extract<Part, { kind: 'field' }>;
+export type FieldProblem = 'not-a-number' | 'out-of-range' | 'which-unit' | 'which-quantity';
+export type FieldReading = { value: Value } | { problem: FieldProblem; text: string };
+
+/** Reads `text` for `part`. Never throws. `typed` of the value is the text, trimmed. */
+export function readField(text: string, part: FieldPart): FieldReading {
+  const typed = text.trim();
+  if (typed.length > LONGEST) return notANumber('That is too long for one reading.', part);
+  const plain = fold(typed).trim();
+  if (plain === '' || /^_+$/.test(plain)) return untaken(part);
+  if (isOver(plain) || (measuredBy(part.unit) === 'Ω' && isClimbing(plain))) return over(typed, part);
+  const above = plain.startsWith('>');
+  const amount = readAmount(above ? plain.slice(1).trim() : plain, part);
+  if ('problem' in amount) return amount;
+  return above ? overAbove(amount, typed, part) : inRange(amount, typed, part);
+}
+
+/** Whether a folded text says that the meter is over range: OL, O.L, 0L, open. Its unit may follow. */
+export function isOver(plain: string): boolean {
+  if (plain.length > LONGEST) return false;
+  const small = lower(plain).replace(/[ .]/g, '');
+  if (OVER_WORDS.has(small)) return true;
+  return /^[o0]l/.test(small) && unitOf(small.slice(2)) !== null;
+}
+
+/** Whether a folded text says that an ohm reading keeps rising. */
+export const isClimbing = (plain: string): boolean => CLIMBING.has(lower(plain));
+
+const LONGEST = 60;
+const THIN = '\u2009';
+const OVER_WORDS = new Set('ol 0l open over overload overrange overlimit inf infinite infinity ∞'.split(' '));
+const CLIMBING = new Set([
+  'climb',
+  'climbs',
+  'climbing',
+  'still climbing',
+  'keeps climbing',
+  'climbs to ol',
+  'climbing to ol',
+]);
+/** A meter that shows ">" stands at the end of its range. Below this no range of a meter ends, so it is a comparison. */
+const LOWEST_RANGE_END = '20000000';
+/** Wider than any typed number, so that conversion by powers of ten is exact. */
+const Exact = Decimal.clone({ precision: 200 });
+
+interface Amount {
+  /** In the field's unit, rounded. */
+  value: string;
+  bare: boolean;
+}
+
+function readAmount(plain: string, part: FieldPart): Amount | Exclude<FieldReading, { value: Value }> {
+  const number = scanNumber(plain);
+  if (number === null) return notANumber(`“${plain}” is not read as a number.`, part);
+  if (!number.ok)
+    return notANumber(`“${plain.slice(0, number.end)}” can be read in two ways. ${MARKS[number.why]}`, part);
+  const spelling = plain
+    .slice(number.end)
+    .replace(/[ .,;]+$/, '')
+    .trim();
+  if (/[0-9]/.test(spelling)) return notANumber(`“${plain}” is not read as one number.`, part);
+  if (spelling === '' || namesCount(spelling, part)) return bareAmount(number.value, part);
+  const unit = unitOf(spelling);
+  if (unit === null || unit.doubt === 'ask') return whichUnit(`The unit “${spelling}” is not clear here.`, part);
+  if (unit.of !== measuredBy(part.unit))
+    return {
+      problem: 'which-quantity',
+      text: `“${plain}” is in ${unit.of}. This asks for ${part.unit}. ${typeThis(part)}`,
+    };
+  return convert(number.value, unit, part);
+}
+
+function bareAmount(number: string, part: FieldPart): Amount | Exclude<FieldReading, { value: Value }> {
+  if (part.unitNeeded && !new Exact(number).isZero()) return whichUnit(`“${number}” has no unit.`, part);
+  if (part.unit === 'count' && !new Exact(number).isInteger())
+    return notANumber(`“${number}” is not a whole number.`, part);
+  return { value: rounded(new Exact(number), part.unit), bare: true };
+}
+
+function convert(number: string, unit: UnitMeaning, part: FieldPart): Amount | Exclude<FieldReading, { value: Value }> {
+  const base = new Exact(number).times(unit.factor);
+  if (unit.doubt === 'doubtful' && base.abs().gte(1000))
+    return whichUnit(`“mF” can mean thousandths of a farad, and some meters print it for µF.`, part);
+  return { value: rounded(base.div(factorOf(part.unit)), part.unit), bare: false };
+}
+
+function inRange({ value, bare }: Amount, typed: string, part: FieldPart): FieldReading {
+  const size = new Exact(value);
+  if (size.gte(part.from) && size.lte(part.to)) return { value: { kind: 'figure', value, unit: part.unit, typed } };
+  if (bare && part.unit === 'µF' && size.gte(200) && size.lte(700))
+    return { problem: 'which-quantity', text: `“${typed}” looks like volts. Is that the voltage? ${typeThis(part)}` };
+  return {
+    problem: 'out-of-range',
+    text: `That reads as ${value}${THIN}${part.unit}. Here ${part.from} to ${part.to}${THIN}${part.unit} is taken. Read the meter again.`,
+  };
+}
+
+function overAbove({ value }: Amount, typed: string, part: FieldPart): FieldReading {
+  const ohms = measuredBy(part.unit) === 'Ω' && new Exact(value).times(factorOf(part.unit)).gte(LOWEST_RANGE_END);
+  return ohms ? over(typed, part) : notANumber(`“${typed}” is a comparison, not a reading.`, part);
+}
+
+const over = (typed: string, part: FieldPart): FieldReading =>
+  part.over
+    ? { value: { kind: 'over', typed } }
+    : { problem: 'not-a-number', text: `“${typed}” is no figure. This reading must be a number, in ${part.unit}.` };
+
+const untaken = (part: FieldPart): FieldReading =>
+  part.optional ? { value: { kind: 'untaken' } } : notANumber('This reading cannot be left out.', part);
+
+const namesCount = (spelling: string, part: FieldPart): boolean =>
+  part.unit === 'count' && [part.key, ...part.words].some((word) => lower(word) === lower(spelling));
+
+const rounded = (value: Decimal, unit: Unit): string => decimalString(value, DIGITS[unit]);
+
+const notANumber = (why: string, part: FieldPart) => ({
+  problem: 'not-a-number' as const,
+  text: `${why} ${typeThis(part)}`,
+});
+
+const whichUnit = (why: string, part: FieldPart) => ({
+  problem: 'which-unit' as const,
+  text: `${why} ${UNITS_TO_TYPE[part.unit] ?? typeThis(part)}`,
+});
+
+const typeThis = (part: FieldPart): string =>
+  `Type the reading in ${part.unit === 'count' ? 'whole numbers' : part.unit}${part.over ? ', or OL' : ''}${part.optional ? ', or _ to leave it out' : ''}.`;
+
+const UNITS_TO_TYPE: Partial<Record<Unit, string>> = {
+  Ω: 'Type it with Ω, kΩ or MΩ.',
+  MΩ: 'Type it with Ω, kΩ or MΩ.',
+  µF: 'Type it with µF, nF or pF.',
+};
+const MARKS = {
+  'two-marks': 'Use one decimal point.',
+  thousands: 'Use a point for decimals, and nothing between thousands.',
+};

@@ -1,0 +1,131 @@
+/**
+ * The print of a run capacitor, typed as it stands there. The larger value is HERM, the smaller FAN.
+ *
+ * Every number gets a role (section, tolerance, volts, or something else that is printed: hertz, fault current,
+ * climatic category, standard). A number that could be a section and has no role is asked about.
+ */
+import { Decimal } from 'decimal.js';
+import { decimalString, figure } from '../quantity.ts';
+import type { CapacitorLabel } from '../schema.ts';
+import { markOther } from './label-other.ts';
+import { LabelPrint } from './label-print.ts';
+import { readTolerance } from './label-tolerance.ts';
+
+export type LabelReading = { label: CapacitorLabel } | { problem: string };
+
+/** Reads a print. `defaults.tolerance` in percent is taken where none is printed. Never throws. */
+export function readLabel(text: string, defaults: { tolerance: string }): LabelReading {
+  const print = new LabelPrint(text);
+  const tolerance = readTolerance(print);
+  if (tolerance === 'unclear') return { problem: `The tolerance is not clear. ${EXAMPLE}` };
+  markOther(print);
+  const tagged = taggedVolts(print);
+  const sections = readSections(print);
+  if (!Array.isArray(sections)) return { problem: SECTION_PROBLEMS[sections] };
+  const volts = tagged.length > 0 ? highest(tagged) : bareVolts(print);
+  const chosen = sections.length > 0 ? sections : loneSection(print, tolerance !== null || volts !== null);
+  if (chosen.length === 0) return { problem: `No capacitance is found in that. ${EXAMPLE}` };
+  const left = print.open().find((i) => isUnclear(print, i, volts));
+  if (volts === 'unclear' || left !== undefined) {
+    const number = left === undefined ? '' : `“${print.text(left)}” `;
+    return { problem: `${number || 'The voltage '}is not clear in that. ${EXAMPLE}` };
+  }
+  return plausible(chosen, volts, tolerance, defaults.tolerance);
+}
+
+const EXAMPLE = 'Type it as printed, with units, such as 45+5 µF ±6 % 440 VAC.';
+const SECTION_PROBLEMS = {
+  start: 'That is the print of a start capacitor: a range. This asks for the run capacitor, such as 45+5 µF 440 V.',
+  'which-unit': '“mF” is not clear. Type µF where the part’s print means microfarads, such as 45+5 µF.',
+  unclear: `The sections are not clear. ${EXAMPLE}`,
+} as const;
+
+type Sections = Decimal[] | keyof typeof SECTION_PROBLEMS;
+
+function readSections(print: LabelPrint): Sections {
+  const named = print.afterWord(HERM_WORDS, FAN_WORDS);
+  if (named) {
+    const [herm, fan] = named.map((i) => print.claim(i));
+    return herm && fan && herm.gte(fan) ? [herm, fan] : 'unclear';
+  }
+  const withUnit = print.withCapacitanceUnit();
+  if (!Array.isArray(withUnit)) return withUnit;
+  if (withUnit.length > 0) return withUnit.length <= 2 ? withUnit : 'unclear';
+  const ranges = print.pairs(['-', 'to']);
+  if (ranges.length > 0) return ranges.some(([a, b]) => print.number(a).lt(print.number(b))) ? 'start' : 'unclear';
+  const pairs = print.pairs(['+', '/', '&', 'and']).filter((pair) => pair.every((i) => print.number(i).lte(MOST_HERM)));
+  const [pair, ...more] = pairs;
+  if (more.length > 0) return 'unclear';
+  return pair ? pair.map((i) => print.claim(i)) : [];
+}
+
+/** One number alone is a section only where the rest of the print stands beside it: "35 5% 370". */
+function loneSection(print: LabelPrint, rest: boolean): Decimal[] {
+  const open = print.open().filter((i) => couldBeSection(print.number(i)));
+  const [only, ...more] = open;
+  return rest && only !== undefined && more.length === 0 ? [print.claim(only)] : [];
+}
+
+/** Numbers before a V, and the one before those in "440/370 V". */
+function taggedVolts(print: LabelPrint): Decimal[] {
+  const found: Decimal[] = [];
+  for (const i of print.before((word) => VOLT_WORDS.has(word)))
+    for (const j of print.chainBack(i, ['/', '-'], isVolts)) found.push(print.claim(j));
+  return found;
+}
+
+function bareVolts(print: LabelPrint): Decimal | 'unclear' | null {
+  const open = print.open().filter((i) => isVolts(print.number(i)));
+  const last = open.at(-1);
+  if (last === undefined) return null;
+  const group = print.chainBack(last, ['/', '-'], isVolts);
+  return group.length === open.length ? highest(group.map((i) => print.claim(i))) : 'unclear';
+}
+
+const highest = (all: Decimal[]): Decimal => {
+  const taken = all.filter(isVolts);
+  return Decimal.max(...(taken.length > 0 ? taken : all));
+};
+
+/** A number without a role that may be a section, or the voltage where none is known. */
+const isUnclear = (print: LabelPrint, i: number, volts: Decimal | 'unclear' | null): boolean =>
+  print.isTwoWays(i) || volts === null || couldBeSection(print.number(i));
+
+function plausible(
+  sections: Decimal[],
+  volts: Decimal | null,
+  read: [string, string] | null,
+  usual: string,
+): LabelReading {
+  const [first = new Decimal(0), second] = sections;
+  const herm = second ? Decimal.max(first, second) : first;
+  const fan = second ? Decimal.min(first, second) : null;
+  if (herm.lt(LEAST) || herm.gt(MOST_HERM)) return { problem: beyond(`${herm.toFixed()}\u2009µF`, '1 to 120\u2009µF') };
+  if (fan && (fan.lt(LEAST) || fan.gt(MOST_FAN)))
+    return { problem: beyond(`${fan.toFixed()}\u2009µF for FAN`, '1 to 60\u2009µF') };
+  if (volts && !isVolts(volts)) return { problem: beyond(`${volts.toFixed()}\u2009V`, '200 to 700\u2009V') };
+  const [below, above] = read ?? [usual, usual];
+  return {
+    label: {
+      herm: figure(herm, 'µF'),
+      fan: fan && figure(fan, 'µF'),
+      below: decimalString(below, 4),
+      above: decimalString(above, 4),
+      printed: read !== null,
+      volts: volts && figure(volts, 'V'),
+    },
+  };
+}
+
+const beyond = (what: string, range: string): string =>
+  `${what} is not usual on a run capacitor: ${range}. Read the print again. ${EXAMPLE}`;
+
+/** What run capacitors are made in (our setting). */
+const LEAST = 1;
+const MOST_HERM = 120;
+const MOST_FAN = 60;
+const isVolts = (n: Decimal): boolean => n.gte(200) && n.lte(700);
+const couldBeSection = (n: Decimal): boolean => n.gte(LEAST) && n.lte(MOST_HERM);
+const HERM_WORDS = new Set(['herm', 'hermetic', 'comp', 'compressor']);
+const FAN_WORDS = new Set(['fan']);
+const VOLT_WORDS = new Set(['v', 'vac', 'volt', 'volts', 'vrms', '~']);

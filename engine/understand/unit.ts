@@ -1,0 +1,66 @@
+/** Units as they are typed and printed. One table, used for readings and for labels. */
+
+import type { Unit } from '../schema.ts';
+import { lower } from './fold.ts';
+
+/** What a unit measures; MΩ is ohms, a million at a time. */
+export type Measured = Exclude<Unit, 'MΩ'>;
+export interface UnitMeaning {
+  readonly of: Measured;
+  /** One of it in µF, V, A, Ω, %, s or J; a plain decimal. */
+  readonly factor: string;
+  /**
+   * `ask`: two units are written so (m or M), and they decide differently.
+   * `doubtful`: mF, which meters and labels also print for µF; from 1 mF on it is asked.
+   */
+  readonly doubt?: 'ask' | 'doubtful';
+}
+
+/** The meaning of a unit's spelling ("uF", "meg ohms", "V AC"), or null. Takes folded text. */
+export function unitOf(spelling: string): UnitMeaning | null {
+  if (spelling.length > 24) return null;
+  const joined = spelling.replace(/[ .]/g, '');
+  const small = lower(joined);
+  return milliOrMega(joined.charAt(0), small.slice(1)) ?? UNITS.get(small) ?? null;
+}
+
+/** How many base units (Ω for MΩ) one of this unit is. */
+export const factorOf = (unit: Unit): string => (unit === 'MΩ' ? '1000000' : '1');
+export const measuredBy = (unit: Unit): Measured => (unit === 'MΩ' ? 'Ω' : unit);
+
+/** The one letter whose case matters: m is a thousandth, M a million. Ohms are asked, since phones change case. */
+function milliOrMega(letter: string, rest: string): UnitMeaning | null {
+  if (letter !== 'm' && letter !== 'M') return null;
+  const milli = letter === 'm';
+  if (rest === 'f') return { of: 'µF', factor: '1000', doubt: milli ? 'doubtful' : 'ask' };
+  if (OHM.includes(rest)) return milli ? { of: 'Ω', factor: '0.001', doubt: 'ask' } : { of: 'Ω', factor: '1000000' };
+  const of = VOLT.includes(rest) ? 'V' : AMP.includes(rest) ? 'A' : null;
+  return of && { of, factor: '0.001', ...(milli ? {} : { doubt: 'ask' as const }) };
+}
+
+const OHM = ['', 'ω', 'ohm', 'ohms', 'Ω'];
+const VOLT = ['v', 'vac', 'vdc', 'volt', 'volts'];
+const AMP = ['a', 'amp', 'amps'];
+
+const UNITS = new Map<string, UnitMeaning>();
+const add = (of: Measured, factor: string, spellings: string): void => {
+  for (const spelling of spellings.split(' ')) UNITS.set(spelling, { of, factor });
+};
+add('µF', '1', 'μf μ uf u ufd μfd mfd mfds mic mics mike mikes microf microfarad microfarads');
+add('µF', '0.001', 'nf nfd nanofarad nanofarads');
+add('µF', '0.000001', 'pf picofarad picofarads');
+add('µF', '1000', 'millifarad millifarads');
+add('V', '1', 'v vac vdc vrms volt volts voltac voltsac voltdc voltsdc acv dcv acvolts dcvolts');
+add('V', '0.001', 'millivolt millivolts');
+add('V', '1000', 'kv kilovolt kilovolts');
+add('A', '1', 'a amp amps ampere amperes aac adc ampsac');
+add('A', '0.001', 'milliamp milliamps');
+add('Ω', '1', 'ω ohm ohms r');
+add('Ω', '0.001', 'milliohm milliohms');
+add('Ω', '1000', 'k kω kohm kohms kilohm kilohms kiloohm kiloohms kr');
+add('Ω', '1000000', 'meg megs mega megω megohm megohms megaohm megaohms');
+add('Ω', '1000000000', 'g gω gohm gohms gig gigs giga gigohm gigohms gigaohm gigaohms');
+add('%', '1', '% percent pct');
+add('s', '1', 's sec secs second seconds');
+add('s', '60', 'min mins minute minutes');
+add('J', '1', 'j joule joules');
