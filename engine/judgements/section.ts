@@ -1,0 +1,98 @@
+/** One section of a run capacitor: its limits by the label, its reading with the meter's doubt, and the word for it. */
+import { plainWord, shareInside, type Word, windowMicrofarads, wordOf } from '../calc/doubt.ts';
+import { Exact, type Range, within } from '../calc/exact.ts';
+import { deviationPercent, limitsMicrofarads } from '../calc/tolerance.ts';
+import type { CapacitorLabel, Finding, Meter } from '../schema.ts';
+import type { Force, Limit } from './judgement.ts';
+import { digits, finding, say, sayRange, sayShare, saySigned } from './say.ts';
+
+export type SectionName = 'HERM' | 'FAN';
+export interface Section {
+  readonly name: SectionName;
+  readonly rated: Exact;
+  readonly limits: Range;
+  readonly reading: Exact;
+  readonly window: Range;
+  readonly word: Word;
+  /** Which side of the label's limits the reading lies on. */
+  readonly side: 'below' | 'inside' | 'above';
+}
+
+export function judgeSection(name: SectionName, label: CapacitorLabel, reading: Exact, force: Force): Section | null {
+  const rated = name === 'HERM' ? label.herm : label.fan;
+  if (rated === null) return null;
+  const limits = limitsMicrofarads(rated, label.below, label.above);
+  const window = windowMicrofarads(force.meter, reading);
+  const word = force.settings.rule === 'plain' ? plainWord(reading, limits) : wordOf(reading, window, limits);
+  const side = within(reading, limits) ? 'inside' : reading.lt(limits.low) ? 'below' : 'above';
+  return { name, rated: new Exact(rated), limits, reading, window, word, side };
+}
+
+export const isOut = (section: Section): boolean => section.side !== 'inside';
+
+/** The evidence line. `earlier` is the reading of the try before, where it counts beside this one. */
+export function sectionFinding(
+  section: Section,
+  earlier: Section | null,
+  label: CapacitorLabel,
+  habit: Limit,
+  force: Force,
+): Finding {
+  const { name, rated, limits, reading, window, word } = section;
+  const off = saySigned(deviationPercent(reading, rated), '%', 1);
+  const text = [
+    `${name} reads ${say(reading, 'µF')}, ${off} off the rated ${say(rated, 'µF')}.`,
+    `The label allows ${sayRange(limits, 'µF')}${force.settings.rule === 'plain' ? '' : `, ${doubtWords(section)}`}.`,
+    ...(earlier ? [againstEarlier(section, earlier)] : []),
+    ...habitWords(section, habit),
+    ...(label.printed ? [] : [`No tolerance is printed, so ${sayTolerance(label)} is taken.`]),
+    ...(force.meter.known ? [] : [`The meter is not known, so ${sayMeter(force.meter)} is assumed.`]),
+  ];
+  const half = window.high.minus(reading);
+  return finding({
+    name,
+    reading: say(reading, 'µF'),
+    limits: sayRange(limits, 'µF'),
+    doubt: `±${say(half, 'µF', 2, 2)} (${sayRange(window, 'µF', 2)})`,
+    word,
+    text: text.join(' '),
+    source: `${sayTolerance(label)} ${label.printed ? 'printed on the part' : 'where none is printed, common practice'}; ${ruleWords(force)}`,
+  });
+}
+
+function doubtWords({ word, side, window, limits }: Section): string {
+  const share = sayShare(shareInside(window, limits));
+  switch (word) {
+    case 'pass':
+      return 'and all of the doubt lies inside';
+    case 'conditional pass':
+      return `and the doubt crosses a limit: P(in tolerance) ${share}`;
+    case 'conditional fail':
+      return `the doubt still reaches in: P(in tolerance) ${share}`;
+    case 'fail':
+      return `and all of the doubt lies ${side} it`;
+  }
+}
+
+function againstEarlier(now: Section, earlier: Section): string {
+  if (!isOut(earlier)) return `The try before read ${say(earlier.reading, 'µF')}, inside.`;
+  return isOut(now)
+    ? `Out twice: the try before read ${say(earlier.reading, 'µF')}.`
+    : `The try before read ${say(earlier.reading, 'µF')}, outside. Both are recorded.`;
+}
+
+function habitWords(section: Section, habit: Limit): string[] {
+  const range = limitsMicrofarads(section.rated, habit.value, habit.value);
+  const keeps = within(section.reading, range);
+  if (keeps !== isOut(section)) return [];
+  const would = keeps ? 'keep' : 'replace';
+  return [`The ±${say(habit.value, '%')} habit (${sayRange(range, 'µF')}) would ${would} it. The label decides.`];
+}
+
+const sayTolerance = ({ below, above }: CapacitorLabel): string =>
+  new Exact(below).eq(above) ? `±${say(below, '%')}` : `\u2212${digits(below, 4)}/+${say(above, '%')}`;
+const sayMeter = (meter: Meter): string => `±(${say(meter.percent, '%')} + ${meter.counts} counts)`;
+const ruleWords = ({ settings, meter }: Force): string =>
+  settings.rule === 'plain'
+    ? 'plain two-way rule of the shop'
+    : `words of ILAC-G8, non-binary rule, doubt ${sayMeter(meter)} taken as rectangular`;
