@@ -1,0 +1,106 @@
+/** The proof's own people and turn: the real machine and decide, no store, no clock. Time is counted in the walk. */
+import type { Machine } from '../compile.ts';
+import { decide } from '../decide/decide.ts';
+import type { Context, Decision } from '../decide/types.ts';
+import { may } from '../desk/rights.ts';
+import { DEFAULT_SETTINGS } from '../memory.ts';
+import { begin, memoryOf, type Standing, take } from '../replay.ts';
+import type { Draft, Entry, Meter, Reply } from '../schema.ts';
+
+export const TECH = 'tech';
+export const OTHER = 'other';
+export const SENIOR = 'senior';
+const ROLES = { [TECH]: ['technician'], [OTHER]: ['technician'], [SENIOR]: ['senior'] } as const;
+const NAMES = [
+  { id: TECH, name: 'Tech' },
+  { id: OTHER, name: 'Other' },
+  { id: SENIOR, name: 'Senior' },
+];
+const METER: Meter = { percent: '1.9', counts: 2, fine: '0.01', coarse: '0.1', split: '10', known: true };
+const START = Date.parse('2026-01-05T08:00:00.000Z');
+
+/** What is under test. A broken engine replaces one of these. */
+export interface Subject {
+  readonly machine: Machine;
+  decide(s: Standing, reply: Reply, c: Context): Decision;
+  /** What the fold is given of an entry; the record keeps the entry itself. */
+  mangle(entry: Entry): Entry;
+}
+export const sound = (machine: Machine): Subject => ({ machine, decide, mangle: (e) => e });
+
+/** A state of the walk: where the job stands, the minute it is, and the record that led here. */
+export interface State {
+  readonly standing: Standing;
+  readonly minute: number;
+  readonly entries: readonly Entry[];
+}
+export interface Turn {
+  readonly by: string;
+  readonly label: string;
+  readonly reply: Reply;
+  /** Minutes that pass before it. */
+  readonly after: number;
+}
+export const instant = (minute: number): string => new Date(START + minute * 60_000).toISOString();
+
+export function open(subject: Subject): State {
+  const { manual } = subject.machine.plan;
+  const title = { ref: 't', hash: '0'.repeat(64) };
+  const drafts: Draft[] = [
+    {
+      kind: 'opened',
+      body: { manual: manual.id, version: manual.version, fingerprint: '', semantics: 0, title, training: false },
+    },
+    { kind: 'set', body: { what: 'settings', settings: DEFAULT_SETTINGS } },
+    { kind: 'assigned', body: { to: TECH } },
+    { kind: 'set', body: { what: 'meter', person: TECH, meter: METER } },
+  ];
+  return append(subject, { standing: begin(subject.machine, 'walk'), minute: 0, entries: [] }, drafts, SENIOR, 'open')
+    .state;
+}
+
+/** One turn on a state. The record grows by what was decided. */
+export function turn(subject: Subject, state: State, t: Turn): { state: State; added: Entry[]; decision: Decision } {
+  const minute = state.minute + t.after;
+  const memory = memoryOf(state.standing);
+  let salt = 0;
+  const decision = subject.decide(state.standing, t.reply, {
+    by: t.by,
+    at: instant(minute),
+    said: null,
+    client: t.reply.client,
+    may: (use, to) =>
+      may(ROLES[t.by as keyof typeof ROLES], use, { ...to, participates: memory.assigned.includes(t.by) }),
+    salt: () => `${++salt}`,
+    people: NAMES,
+  });
+  const grown = append(subject, { ...state, minute }, decision.drafts, t.by, t.reply.client);
+  return { ...grown, decision };
+}
+
+function append(
+  subject: Subject,
+  state: State,
+  drafts: readonly Draft[],
+  by: string,
+  client: string,
+): { state: State; added: Entry[] } {
+  let standing = state.standing;
+  const added = drafts.map((draft, i) => {
+    const head = {
+      v: 1 as const,
+      job: 'walk',
+      seq: state.entries.length + i + 1,
+      by,
+      at: instant(state.minute),
+      said: null,
+      client,
+      prev: '',
+      hash: '',
+    };
+    const entry = { ...head, ...draft } as Entry;
+    standing = take(standing, subject.mangle(entry));
+    return entry;
+  });
+  return { state: { standing, minute: state.minute, entries: [...state.entries, ...added] }, added };
+}

@@ -1,0 +1,213 @@
+/**
+ * What the record proves about an isolation, read from its entries alone and by the rule, not by the page: who is fit,
+ * what is locked, which line was between its own two provings, what was left in each capacitor, and what undid it.
+ * Shares no code with the fold or the judgements; the figures of the rules stand here a second time on purpose.
+ */
+import type { Entry, Parts, Value } from '../schema.ts';
+
+export interface Evidence {
+  readonly fit: boolean;
+  readonly means: boolean;
+  readonly locked: boolean;
+  readonly look: number | null;
+  readonly line: boolean;
+  readonly residual: boolean;
+  /** After the age alone: the lock has to be confirmed with the line. */
+  readonly again: boolean;
+  readonly holder: string | null;
+  readonly lastAt: number;
+  readonly stated: number;
+  readonly secondFeed: boolean;
+  readonly neutral: boolean;
+  /** Pairs of the last line that read between 5 and 50 V. */
+  readonly between: readonly string[];
+  readonly unitClass: string | null;
+  /** Where each standing gate answer came from, so that taking one back can be followed. */
+  readonly seqs: Readonly<Record<string, number>>;
+}
+export const NOTHING: Evidence = {
+  fit: false,
+  means: false,
+  locked: false,
+  look: null,
+  line: false,
+  residual: false,
+  again: false,
+  holder: null,
+  lastAt: 0,
+  stated: 0,
+  secondFeed: false,
+  neutral: false,
+  between: [],
+  unitClass: null,
+  seqs: {},
+};
+
+const STATED: Readonly<Record<string, number>> = {
+  outlet: 120,
+  line240: 240,
+  line230: 230,
+  line208: 208,
+  unit120: 120,
+  unit240: 240,
+};
+export const chosen = (v: Value | undefined): readonly string[] => (v?.kind === 'choice' ? v.chosen : []);
+export const figure = (v: Value | undefined): number | null => (v?.kind === 'figure' ? Number(v.value) : null);
+const PAIRS = ['l1l2', 'l1g', 'l2g', 'hn', 'hg', 'ng', 't1g', 't2g', 'x12', 'x1g', 'x2g'];
+
+/** All that R1 asks for, of this person, at this minute of this record. */
+export function isDead(e: Evidence, by: string, at: number): string | null {
+  if (!e.fit) return 'nobody said they and the meter are fit';
+  if (!e.means) return 'the means are not named';
+  if (!e.locked) return 'nothing is locked';
+  if (e.look === null) return 'nobody counted the capacitors';
+  if (!e.line) return 'no line of readings between two good provings';
+  if (e.look > 0 && !e.residual) return 'no residual line within its limit';
+  if (e.holder !== by) return `the lock is ${e.holder ?? 'nobody'}’s`;
+  if (at - e.lastAt > 30 * 60_000) return 'the isolation is older than 30 minutes';
+  return null;
+}
+
+export function follow(e: Evidence, entry: Entry): Evidence {
+  switch (entry.kind) {
+    case 'answered':
+      return answered(e, entry);
+    case 'voided':
+      return entry.body.reason === 'age' ? { ...e, line: false, residual: false, again: true } : undone(e);
+    case 'alarmed':
+      return undone(e);
+    case 'handed-over':
+      return { ...undone(e), fit: false, means: false, holder: null };
+    case 'acknowledged':
+      return e.holder === null && entry.by !== '' ? { ...e, holder: entry.by } : e;
+    case 'withdrawn':
+      return withdrawn(e, entry.body.of);
+    case 'amended': {
+      const count = figure(entry.body.parts.count);
+      if (count === null || e.look === null || e.seqs.look !== entry.body.of) return e;
+      return count > e.look ? { ...e, look: count, line: false, residual: false } : { ...e, look: count };
+    }
+    case 'approved':
+      return entry.body.what === 'lock-alternative' ? { ...e, locked: e.means } : e;
+    default:
+      return e;
+  }
+}
+
+/** R3 and R2: power, lock, emergency, live work. From the lock on, everything again. */
+const undone = (e: Evidence): Evidence => ({
+  ...e,
+  locked: false,
+  look: null,
+  line: false,
+  residual: false,
+  again: false,
+});
+
+function withdrawn(e: Evidence, of: number): Evidence {
+  const name = Object.entries(e.seqs).find(([, seq]) => seq === of)?.[0];
+  switch (name) {
+    case 'fit':
+      return { ...undone(e), fit: false, means: false };
+    case 'means':
+      return { ...undone(e), means: false };
+    case 'locked':
+      return undone(e);
+    case 'look':
+      return { ...e, look: null, line: false, residual: false };
+    case 'line':
+      return { ...e, line: false, residual: false };
+    case 'residual':
+      return { ...e, residual: false };
+    default:
+      return e;
+  }
+}
+
+function answered(e: Evidence, entry: Entry & { kind: 'answered' }): Evidence {
+  const { parts, place, skipped, offline } = entry.body;
+  if (skipped !== undefined || offline) return e;
+  const name = place.slice(place.lastIndexOf('/') + 1);
+  const gate = place.startsWith('dead:');
+  const by = gate && e.holder === null ? entry.by : e.holder;
+  const at = Date.parse(entry.at);
+  const lasting = { ...e, holder: by, lastAt: by === entry.by ? at : e.lastAt };
+  const known = (key: string): Evidence['seqs'] => ({ ...lasting.seqs, [key]: entry.seq });
+  if (isLive(place, parts)) return undone(lasting);
+  if (name === 'class') return { ...lasting, unitClass: chosen(parts.choice)[0] ?? null };
+  if (!gate) return lasting;
+  if (name === 'fit' || name === 'unfit')
+    return { ...lasting, fit: chosen(parts.ok)[0] === 'yes' || chosen(parts.ready)[0] === 'yes', seqs: known('fit') };
+  if (name === 'means') {
+    const source = chosen(parts.source)[0] ?? '';
+    return {
+      ...lasting,
+      means: chosen(parts.means).length > 0,
+      stated: STATED[source] ?? figure(parts.stated) ?? 0,
+      secondFeed: !chosen(parts.feeds).includes('none'),
+      neutral: chosen(parts.supply)[0] === 'neutral',
+      seqs: known('means'),
+    };
+  }
+  if (name === 'locked' || name === 'tag') {
+    const answer = chosen(parts.ok)[0];
+    if (answer === 'no') return { ...undone(lasting), means: false };
+    return { ...lasting, locked: answer === 'yes', seqs: known('locked') };
+  }
+  if (name === 'look') return { ...lasting, look: figure(parts.count), seqs: known('look') };
+  if (parts.batteryBefore) return { ...lasting, residual: residualIn(parts, e.look ?? 0), seqs: known('residual') };
+  if (parts.before) return line(lasting, parts, name === 'bridge', entry.seq);
+  return lasting;
+}
+
+function line(e: Evidence, parts: Parts, bridged: boolean, seq: number): Evidence {
+  const proves = (v: Value | undefined): boolean => {
+    const volts = Math.abs(figure(v) ?? 0);
+    return volts >= 100 && Math.abs(volts - e.stated) <= e.stated * 0.1 + 1e-9;
+  };
+  const proved = proves(parts.before) && proves(parts.after);
+  const read = PAIRS.filter((p) => figure(parts[p]) !== null);
+  const size = (p: string): number => Math.abs(figure(parts[p]) ?? 0);
+  const confirmed = !e.again || bridged || chosen(parts.still)[0] === 'yes';
+  const none = { ...e, line: false, residual: false, between: [] as string[] };
+  if (bridged) {
+    const all = e.between.length > 0 && e.between.every((p) => figure(parts[p]) !== null && size(p) <= 5);
+    if (!proved) return none;
+    return all
+      ? { ...e, line: true, again: false, between: [], seqs: { ...e.seqs, line: seq } }
+      : { ...undone(none), means: false };
+  }
+  if (read.some((p) => size(p) >= 50)) return { ...undone(none), means: false };
+  const due = [
+    ...(e.neutral ? ['hn', 'hg', 'ng', 't1g'] : ['l1l2', 'l1g', 'l2g', 't1g', 't2g']),
+    ...(e.secondFeed ? ['x12', 'x1g', 'x2g'] : []),
+  ];
+  if (!proved || !confirmed || due.some((p) => figure(parts[p]) === null)) return none;
+  const between = read.filter((p) => size(p) > 5);
+  if (between.length > 0) return { ...none, between, seqs: { ...e.seqs, line: seq } };
+  return { ...e, line: true, again: false, residual: false, between: [], seqs: { ...e.seqs, line: seq } };
+}
+
+function residualIn(parts: Parts, count: number): boolean {
+  const battery = [parts.batteryBefore, parts.batteryAfter].every((v) => {
+    const volts = Math.abs(figure(v) ?? 0);
+    return volts >= 7 && volts <= 10;
+  });
+  const due = ['hc', 'fc', 'hf', ...['c2', 'c3', 'c4'].slice(0, Math.max(0, count - 1))];
+  const low = due.every((k) => figure(parts[k]) !== null && Math.abs(figure(parts[k]) ?? 99) <= 5);
+  const [hc, fc, hf] = ['hc', 'fc', 'hf'].map((k) => figure(parts[k]) ?? 0) as [number, number, number];
+  const agree = [hc - fc, Math.abs(hc) - Math.abs(fc)].some((d) => Math.abs(Math.abs(hf) - Math.abs(d)) <= 0.5 + 1e-9);
+  return battery && low && agree;
+}
+
+/** Hands or leads inside: µF, Ω or MΩ read, or an act done. */
+export const isInside = (place: string, parts: Parts): boolean =>
+  !place.startsWith('dead:') &&
+  (Object.values(parts).some((v) => (v.kind === 'figure' && ['µF', 'Ω', 'MΩ'].includes(v.unit)) || v.kind === 'over') ||
+    chosen(parts.ok).includes('done'));
+/** Volts or amps read outside make-dead, the nameplate's own figures apart. */
+export const isLive = (place: string, parts: Parts): boolean =>
+  !place.startsWith('dead:') &&
+  Object.entries(parts).some(
+    ([k, v]) => v.kind === 'figure' && ['V', 'A'].includes(v.unit) && !['rla', 'lra', 'fla'].includes(k),
+  );

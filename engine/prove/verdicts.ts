@@ -1,0 +1,132 @@
+/** R7 and R8: a verdict against the figures on the record, recomputed here by the rule with plain arithmetic. */
+import type { CapacitorLabel, Conclusion, Entry, Parts } from '../schema.ts';
+import { chosen, figure } from './evidence.ts';
+
+interface Section {
+  readonly read: number;
+  readonly low: number;
+  readonly high: number;
+  readonly doubt: number;
+}
+const out = (s: Section): boolean => s.read < s.low - 1e-9 || s.read > s.high + 1e-9;
+const wholly = (s: Section): boolean => s.read + s.doubt < s.low - 1e-9 || s.read - s.doubt > s.high + 1e-9;
+
+/** A sentence where the record does not carry the verdict, else null. */
+export function unproven(c: Conclusion, record: readonly Entry[]): string | null {
+  const answers = standing(record);
+  const tries = answers.filter((a) => a.place.endsWith('/sections') && sameRound(a.place, c.place));
+  const label = answers.findLast((a) => a.parts.print?.kind === 'label')?.parts.print;
+  const now = tries.at(-1);
+  const read = (at: Answer): Section[] => (label?.kind === 'label' ? sections(at, answers, label.label) : []);
+  const outNow = now ? read(now) : [];
+  const outBefore = tries.slice(0, -1).flatMap(read);
+  switch (c.verdict) {
+    case 'section-fails-value': {
+      if (outNow.some(wholly)) return null;
+      const twice = outNow.some((s) => out(s) && outBefore.some((b) => b.low === s.low && out(b)));
+      return twice ? null : 'condemned on a value that is not wholly outside the label, and not outside twice';
+    }
+    case 'capacitor-good':
+      return good(
+        outNow,
+        answers,
+        c,
+        (s) => !out(s) && s.read - s.doubt >= s.low - 1e-9 && s.read + s.doubt <= s.high + 1e-9,
+      );
+    case 'capacitor-conditional-pass':
+      return good(outNow, answers, c, (s) => !out(s));
+    case 'section-too-high':
+      return outNow.some((s) => s.read > s.high && wholly(s)) && outBefore.some((s) => s.read > s.high)
+        ? null
+        : 'called too high without reading so twice';
+    case 'section-open':
+      return outNow.some((s) => s.read < ((s.low + s.high) / 2) * 0.02) && wiresAsked(answers)
+        ? null
+        : 'called open without the wires checked or above 2 %';
+    case 'section-shorted': {
+      const ohms = answers.findLast((a) => a.place.endsWith('/section-ohms'))?.parts ?? {};
+      const low = ['hermc', 'fanc'].some((k) => (figure(ohms[k]) ?? 99) < 2 + 1e-9);
+      return low && wiresAsked(answers) ? null : 'called shorted without steady ohms near zero, wires off';
+    }
+    case 'leak-to-case': {
+      const low = answers.filter((a) => sameRound(a.place, c.place) && (figure(a.parts.case) ?? 99) <= 20);
+      return low.length >= 2 ? null : 'called a leak on one reading';
+    }
+    case 'condemned-by-sight': {
+      const seen = answers.findLast((a) => a.place.endsWith('/look'))?.parts.condition;
+      return chosen(seen).some((x) => ['bulged', 'oil', 'vented', 'burnt-through'].includes(x))
+        ? null
+        : 'condemned by sight on rust, dirt or age';
+    }
+    case 'repair-proven': {
+      const f = answers.findLast((a) => a.place.endsWith('/figures'))?.parts ?? {};
+      const volts = figure(f.l1l2);
+      return volts !== null && figure(f.comp) !== null && figure(f.fan) !== null && volts >= 187 && volts <= 264
+        ? null
+        : 'proven without its restart figures';
+    }
+    default:
+      return null;
+  }
+}
+
+interface Answer {
+  readonly seq: number;
+  readonly place: string;
+  readonly parts: Parts;
+}
+/** Answers that stand: amended figures in place, what was taken back left out. */
+function standing(record: readonly Entry[]): Answer[] {
+  const answers: Answer[] = [];
+  for (const e of record) {
+    if (e.kind === 'answered' && e.body.skipped === undefined)
+      answers.push({ seq: e.seq, place: e.body.place, parts: e.body.parts });
+    if (e.kind === 'amended' || e.kind === 'withdrawn') {
+      const at = answers.findIndex((a) => a.seq === e.body.of);
+      const old = answers[at];
+      if (!old) continue;
+      if (e.kind === 'withdrawn') answers.splice(at, 1);
+      else answers[at] = { ...old, parts: { ...old.parts, ...e.body.parts } };
+    }
+  }
+  return answers;
+}
+const roundOf = (place: string): string => /^round~(\d+)/.exec(place)?.[1] ?? '';
+const sameRound = (a: string, b: string): boolean => roundOf(a) === roundOf(b);
+const wiresAsked = (answers: readonly Answer[]): boolean =>
+  answers.some((a) => a.place.endsWith('/wires') && chosen(a.parts.ok).includes('yes'));
+
+/** HERM and FAN of one try; a FAN that was asked again replaces the first. Meter ±(1.9 % + 2 counts), as in the walk. */
+function sections(at: Answer, answers: readonly Answer[], label: CapacitorLabel): Section[] {
+  const prefix = at.place.slice(0, at.place.lastIndexOf('/'));
+  const third = answers.findLast((a) => a.place === `${prefix}/third`);
+  const pairs: [number | null, string | null][] = [
+    [figure(at.parts.herm), label.herm],
+    [figure(third?.parts.fan) ?? figure(at.parts.fan), label.fan],
+  ];
+  return pairs.flatMap(([read, rated]) => {
+    if (read === null || rated === null) return [];
+    const doubt = (read * 1.9) / 100 + 2 * (read < 10 ? 0.01 : 0.1);
+    return [
+      {
+        read,
+        doubt,
+        low: Number(rated) * (1 - Number(label.below) / 100),
+        high: Number(rated) * (1 + Number(label.above) / 100),
+      },
+    ];
+  });
+}
+
+function good(
+  now: readonly Section[],
+  answers: readonly Answer[],
+  c: Conclusion,
+  fits: (s: Section) => boolean,
+): string | null {
+  if (now.length < 2 || !now.every(fits)) return 'called good with a section outside, near, or not read';
+  const shell = answers
+    .filter((a) => sameRound(a.place, c.place) && a.parts.case && a.parts.case.kind !== 'untaken')
+    .at(-1)?.parts.case;
+  return shell?.kind === 'over' || (figure(shell) ?? 0) > 20 ? null : 'called good without a clear reading to the case';
+}
