@@ -1,0 +1,110 @@
+/** What the words of a typed line may mean to one prompt: names of fields and of options. */
+import type { Part } from '../schema.ts';
+import type { FieldPart } from './field.ts';
+import { joined, type Token, tokensOf } from './token.ts';
+
+export type Meaning =
+  | { readonly kind: 'field'; readonly key: string }
+  | {
+      readonly kind: 'option';
+      readonly part: string;
+      readonly id: string /** One letter: counts only at the head. */;
+      readonly letter: boolean;
+    };
+
+export type OptionPart = Extract<Part, { kind: 'choose' | 'confirm' | 'act' }>;
+
+export class Lexicon {
+  readonly fields: readonly FieldPart[];
+  readonly choices: readonly OptionPart[];
+  /** Field names of one word, for a number glued to them. */
+  readonly names = new Set<string>();
+  readonly #meanings = new Map<string, Meaning[]>();
+  #longest = 1;
+
+  constructor(parts: readonly Part[]) {
+    this.fields = parts.filter((part) => part.kind === 'field');
+    this.choices = parts.filter((part) => part.kind === 'choose' || part.kind === 'confirm' || part.kind === 'act');
+    for (const { key, words } of this.fields)
+      for (const name of [key, ...words]) if (name.length > 0) this.#add(name, { kind: 'field', key });
+    for (const part of this.choices) this.#addOptions(part);
+    this.#addPlainAnswers();
+  }
+
+  /** The longest name at `at`, and how many tokens it takes. */
+  find(tokens: readonly Token[], at: number): { meanings: readonly Meaning[]; length: number } | null {
+    if (tokens[at]?.kind === 'mark') return null;
+    let found: { meanings: readonly Meaning[]; length: number } | null = null;
+    const taken: Token[] = [];
+    for (let i = at; i < tokens.length && taken.length < this.#longest; i++) {
+      const token = tokens[i];
+      if (!token || (token.kind === 'mark' && !INSIDE.includes(token.text))) break;
+      if (token.kind === 'mark') continue;
+      taken.push(token);
+      const meanings = this.#meanings.get(joined(taken));
+      if (meanings) found = { meanings, length: i - at + 1 };
+    }
+    return found;
+  }
+
+  #addOptions(part: OptionPart): void {
+    for (const option of part.options)
+      for (const name of [option.id, option.label, withoutLetter(option.label), ...option.words]) {
+        const letter = letterOf(name);
+        this.#add(letter ?? name, {
+          kind: 'option',
+          part: part.key,
+          id: option.id,
+          letter: (letter ?? name).length === 1,
+        });
+        if (letter) this.#add(name, { kind: 'option', part: part.key, id: option.id, letter: false });
+      }
+  }
+
+  /** Yes, no, can't and done, where one part alone can mean them. */
+  #addPlainAnswers(): void {
+    const [part, ...more] = this.choices.filter(({ kind }) => kind !== 'choose');
+    if (!part || more.length > 0) return;
+    for (const { id } of part.options)
+      for (const word of PLAIN_ANSWERS[part.kind === 'act' ? 'act' : 'confirm']?.[id]?.split(', ') ?? [])
+        this.#add(word, { kind: 'option', part: part.key, id, letter: false });
+  }
+
+  #add(name: string, meaning: Meaning): void {
+    const tokens = tokensOf(name).filter(({ kind }) => kind !== 'mark');
+    const key = joined(tokens);
+    if (key === '') return;
+    if (meaning.kind === 'field') for (const { text } of tokens.length === 1 ? tokens : []) this.names.add(text);
+    this.#longest = Math.max(this.#longest, tokens.length, key.length > 8 ? 0 : key.length);
+    const known = this.#meanings.get(key) ?? [];
+    if (!known.some((other) => same(other, meaning))) this.#meanings.set(key, [...known, meaning]);
+  }
+}
+
+const same = (a: Meaning, b: Meaning): boolean =>
+  a.kind === 'field'
+    ? b.kind === 'field' && a.key === b.key
+    : b.kind === 'option' && a.part === b.part && a.id === b.id;
+
+/** Marks that may stand inside a name: "L1–G", "line, then fan". */
+const INSIDE = '-/+&,()"’';
+
+/** "a. outdoor unit silent" goes by its letter too. */
+const letterOf = (label: string): string | null => {
+  const [first, second] = tokensOf(label);
+  return first?.text.length === 1 && second?.kind === 'mark' && '.)'.includes(second.text) ? first.text : null;
+};
+const withoutLetter = (label: string): string => (letterOf(label) ? label.slice(label.search(/[.)]/) + 1) : label);
+
+const PLAIN_ANSWERS: Record<'confirm' | 'act', Record<string, string>> = {
+  confirm: {
+    yes: 'yes, y, yep, yeah, yea, yup, ok, okay, done, true, si, correct, right, all good, ok done, yes done',
+    no: 'no, n, nope, nah, false',
+    cant: 'cant, cannot, can not, unable',
+  },
+  act: {
+    done: 'done, ok, okay, yes, y, yep, yeah, yea, yup, off, all off, si, true, finished, listo',
+    no: 'no, n, nope, nah, false',
+    cant: 'cant, cannot, can not, unable',
+  },
+};

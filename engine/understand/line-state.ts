@@ -1,0 +1,76 @@
+/** A typed line being read: its tokens, and which of them already have a meaning. */
+
+import type { Part } from '../schema.ts';
+import { Lexicon } from './lexicon.ts';
+import { type Token, tokensOf } from './token.ts';
+
+export class Line {
+  readonly text: string;
+  readonly parts: readonly Part[];
+  readonly lexicon: Lexicon;
+  readonly tokens: readonly Token[];
+  readonly #used = new Set<number>();
+
+  constructor(text: string, parts: readonly Part[]) {
+    this.text = text;
+    this.parts = parts;
+    this.lexicon = new Lexicon(parts);
+    this.tokens = tokensOf(text, this.lexicon.names);
+  }
+
+  use(from: number, to: number): void {
+    for (let i = from; i < to; i++) this.#used.add(i);
+  }
+  isUsed(i: number): boolean {
+    return this.#used.has(i);
+  }
+  /** The words as typed. */
+  slice(from: number, to: number): string {
+    return this.text.slice(this.tokens[from]?.start ?? 0, this.tokens[to - 1]?.end ?? 0);
+  }
+  isMark(i: number, marks: string): boolean {
+    const token = this.tokens[i];
+    return token?.kind === 'mark' && marks.includes(token.text);
+  }
+  isWord(i: number, words: ReadonlySet<string>): boolean {
+    const token = this.tokens[i];
+    return token?.kind === 'word' && words.has(token.text);
+  }
+  /** Keys of the fields that the words at `i` name. */
+  fieldsAt(i: number): { keys: string[]; length: number } | null {
+    const found = this.lexicon.find(this.tokens, i);
+    const keys = found?.meanings.flatMap((meaning) => (meaning.kind === 'field' ? [meaning.key] : [])) ?? [];
+    return found && keys.length > 0 ? { keys, length: found.length } : null;
+  }
+
+  /** What has no meaning yet, in order, in the words typed. Parted where something understood stands between. */
+  unread(): string[] {
+    const pieces: string[] = [];
+    let from = -1;
+    let last = -1;
+    const close = (): void => {
+      if (from >= 0 && !this.#isFiller(from, last + 1)) pieces.push(this.slice(from, last + 1));
+      from = -1;
+    };
+    this.tokens.forEach(({ kind, text }, i) => {
+      if (this.isUsed(i) || (kind === 'mark' && PARTING.includes(text))) close();
+      else if (kind !== 'mark' || (from >= 0 && !TRAILING.includes(text)) || BEARING.includes(text)) {
+        if (from < 0) from = i;
+        last = i;
+      }
+    });
+    close();
+    return pieces;
+  }
+
+  #isFiller(from: number, to: number): boolean {
+    return this.tokens.slice(from, to).every((token) => token.kind === 'word' && FILLERS.has(token.text));
+  }
+}
+
+/** Marks between which an answer stands for itself. */
+export const PARTING = ',;\n.!?';
+const TRAILING = '/-()[]{}"';
+/** Marks that carry meaning where they stand alone. */
+const BEARING = '-?';
+export const FILLERS = new Set(['and', 'then', 'is', 'was', 'reads', 'y', 'the']);

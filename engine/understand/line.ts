@@ -1,0 +1,41 @@
+/**
+ * One typed message, spread over the parts of a prompt. Fields and labels come out as typed, to be read by `readField`
+ * and `readLabel`; choices as option ids. What is not understood comes back in `unread`, in the words typed.
+ */
+import type { GivenParts, Part } from '../schema.ts';
+import { claimChoices } from './line-choices.ts';
+import { claimFields } from './line-fields.ts';
+import { claimLabel } from './line-label.ts';
+import { Line } from './line-state.ts';
+
+export interface LineReading {
+  given: GivenParts;
+  unread: string[];
+}
+
+/** Spreads `text` over `parts`. Never throws, never loses a word, gives nothing that can be read in two ways. */
+export function readLine(text: string, parts: readonly Part[]): LineReading {
+  const trimmed = text.trim();
+  if (trimmed === '') return { given: {}, unread: [] };
+  const asked = parts.filter(({ kind }) => kind !== 'photo');
+  const [only, ...more] = asked;
+  if (only && more.length === 0 && (only.kind === 'label' || only.kind === 'note'))
+    return { given: { [only.key]: trimmed }, unread: [] };
+  const line = new Line(trimmed, asked);
+  const given: GivenParts = {
+    ...claimLabel(line),
+    ...(line.lexicon.fields.length > 0 ? claimFields(line) : {}),
+    ...claimChoices(line),
+  };
+  const unread = line.unread();
+  const note = asked.find(({ kind }) => kind === 'note');
+  if (!note) return { given, unread };
+  return noted(note.key, given, unread, line.lexicon.fields.length > 0);
+}
+
+/** The rest is the note; numbers stay unread where numbers are asked, so that they are asked for and not buried. */
+function noted(key: string, given: GivenParts, unread: readonly string[], numbersAsked: boolean): LineReading {
+  const kept = unread.filter((piece) => numbersAsked && /\d/.test(piece));
+  const words = unread.filter((piece) => !kept.includes(piece));
+  return { given: words.length > 0 ? { ...given, [key]: words.join(', ') } : given, unread: kept };
+}

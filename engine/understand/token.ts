@@ -1,0 +1,87 @@
+/** A typed line cut into words, numbers and marks, each with its place in the text. */
+import { bare, fold, isDigit, isLetter, lower } from './fold.ts';
+
+export interface Token {
+  readonly kind: 'word' | 'number' | 'mark';
+  /** Lower case; a word without accents and apostrophes, so that "can't" is "cant". */
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+/**
+ * A word breaks at a hyphen between letters ("pull-out" is two), so that both spellings compare. What begins like a
+ * number stays whole ("38.4uF", "88-106", "1O.2"): a field or a label says whether it is one. A comma between two
+ * digits is a decimal comma; any other comma, and "/", ";", ":", "=", are marks. A name of `names` with a number glued
+ * to it is two ("herm43.8").
+ */
+export function tokensOf(text: string, names: ReadonlySet<string> = new Set()): Token[] {
+  const plain = lower(fold(text));
+  const tokens: Token[] = [];
+  for (let at = 0; at < plain.length; ) {
+    const c = plain.charAt(at);
+    if (c === ' ') {
+      at++;
+      continue;
+    }
+    const numeric = beginsNumber(plain, at);
+    const end = numeric ? endOfNumber(plain, at) : isWordCharacter(c) ? endOfWord(plain, at, names) : at + 1;
+    tokens.push(tokenOf(plain, at, end, numeric));
+    at = end;
+  }
+  return tokens;
+}
+
+/** Words and numbers joined for comparing: "L1–G", "l1 g" and "l1g" are the same, "l 1" is not. */
+export function joined(tokens: readonly Token[]): string {
+  let out = '';
+  for (const { kind, text } of tokens)
+    if (kind !== 'mark') out += out !== '' && isDigit(text.charAt(0)) ? ` ${text}` : text;
+  return out;
+}
+
+function beginsNumber(plain: string, at: number): boolean {
+  const c = plain.charAt(at);
+  if (isDigit(c)) return true;
+  if (c === '.') return isDigit(plain.charAt(at + 1));
+  if (c === '>' || c === '<')
+    return beginsNumber(plain, at + 1) || (plain[at + 1] === ' ' && isDigit(plain.charAt(at + 2)));
+  return (
+    (c === '-' || c === '+') &&
+    (isDigit(plain.charAt(at + 1)) || (plain[at + 1] === '.' && isDigit(plain.charAt(at + 2))))
+  );
+}
+
+function endOfNumber(plain: string, from: number): number {
+  let at = '<>'.includes(plain.charAt(from)) && plain[from + 1] === ' ' ? from + 2 : from + 1;
+  while (at < plain.length && isInsideNumber(plain, at)) at++;
+  while (at > from + 1 && '.!?)'.includes(plain.charAt(at - 1))) at--;
+  return at;
+}
+
+function isInsideNumber(plain: string, at: number): boolean {
+  const c = plain.charAt(at);
+  if (c === ',') return isDigit(plain.charAt(at - 1)) && isDigit(plain.charAt(at + 1));
+  return !BREAKS.includes(c);
+}
+
+/** "o.l." and "o.l" are one word, and a dot ends any other. */
+function endOfWord(plain: string, from: number, names: ReadonlySet<string>): number {
+  if (plain.startsWith('o.l', from)) return from + 3;
+  let letters = from;
+  while (isLetter(plain.charAt(letters))) letters++;
+  let at = Math.max(letters, from + 1);
+  while (at < plain.length && isWordCharacter(plain.charAt(at))) at++;
+  const glued = letters > from && beginsNumber(plain, letters) && !'+-'.includes(plain.charAt(letters));
+  return glued && names.has(plain.slice(from, letters)) && !names.has(plain.slice(from, at)) ? letters : at;
+}
+
+const BREAKS = ' \n/,;:=()[]{}"';
+const isWordCharacter = (c: string): boolean => isLetter(c) || isDigit(c) || "'°%∞".includes(c);
+
+function tokenOf(plain: string, start: number, end: number, numeric: boolean): Token {
+  const raw = plain.slice(start, end);
+  if (numeric || raw === '_') return { kind: 'number', text: raw, start, end };
+  if (!isWordCharacter(raw.charAt(0))) return { kind: 'mark', text: raw, start, end };
+  return { kind: 'word', text: bare(raw).replaceAll("'", ''), start, end };
+}
