@@ -62,7 +62,7 @@ function judgeSupply(figures: Parts | undefined, plate: Parts | undefined, limit
     in: `L1–L2 reads ${reading}, inside ${said}.`,
     out: `L1–L2 reads ${reading}, outside ${said}.`,
   }[is];
-  const text = assumed ? `${plainly} A 208/230 V nameplate is assumed.` : plainly;
+  const text = assumed ? `${plainly} A 208/230\u2009V nameplate is assumed.` : plainly;
   return {
     is,
     finding: finding({ name: 'L1–L2', reading, limits: said, word: is === 'open' ? 'missing' : is, text, source }),

@@ -86,7 +86,7 @@ export const readingFor = (t: Try, name: SectionName): Reading => (name === 'HER
 
 /** Sections whose reading in that try was of that section, as far as it could be told. */
 function countable(t: Try, part: Part): SectionName[] {
-  if (leadTrouble(t, part) !== null) return [];
+  if (leadTrouble(t, part)) return [];
   const settled = contradicts(t, part) === false;
   const names: SectionName[] = [];
   if (figureIn(t.herm) && (settled || !hermMaybeFan(t, part))) names.push('HERM');

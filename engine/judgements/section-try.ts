@@ -86,10 +86,9 @@ export function contradicts(t: Try, part: Part): boolean | null {
   return fanInBand(t, part) && toFan.lt(toSeries);
 }
 
-/** Whether the leads explain a try, so that its words don't count. */
-export function leadTrouble(t: Try, part: Part): 'swapped' | 'wires' | 'pair' | null {
-  if (isSwapped(t, part)) return 'swapped';
-  if (isUnreadable(t.herm, part.label.herm, part)) return 'wires';
-  if (part.label.fan !== null && isUnreadable(t.fan, part.label.fan, part)) return 'wires';
-  return contradicts(t, part) ? 'pair' : null;
-}
+/** Whether the leads may explain a try, so that its words don't count. */
+export const leadTrouble = (t: Try, part: Part): boolean =>
+  isSwapped(t, part) ||
+  isUnreadable(t.herm, part.label.herm, part) ||
+  (part.label.fan !== null && isUnreadable(t.fan, part.label.fan, part)) ||
+  contradicts(t, part) === true;

@@ -12,7 +12,6 @@ import {
   isOpenReading,
   isSwapped,
   isUnreadable,
-  leadTrouble,
 } from './section-try.ts';
 
 /**
@@ -64,8 +63,7 @@ function decide(look: Look): SectionOutcome {
 
 /** A second contradiction, of either kind, is not asked about again. */
 function twiceIfBefore({ was, part }: Look, outcome: 'swapped' | 'pair'): SectionOutcome {
-  const before = was === null ? null : leadTrouble(was, part);
-  return before === 'swapped' || before === 'pair' ? 'contradiction' : outcome;
+  return was !== null && (isSwapped(was, part) || contradicts(was, part)) ? 'contradiction' : outcome;
 }
 
 /** What wires and leads explain. Null: nothing, or the wires were confirmed and only HERM–FAN shows OL. */

@@ -1,0 +1,74 @@
+/** Limits and what is in force, for the tests of judgements. The manual's own limits live with the flows. */
+import type { Force, Limit } from '../../engine/judgements/judgement.ts';
+import { figure } from '../../engine/quantity.ts';
+import type { CapacitorLabel, Meter, Parts, Settings, Unit, Value } from '../../engine/schema.ts';
+
+const limit = (value: string, unit: string): Limit => ({ value, unit, source: 'set for this test' });
+const stated = {
+  sourceMin: limit('100', 'V'),
+  sourceWithin: limit('10', '%'),
+  outlet: limit('120', 'V'),
+  line208: limit('208', 'V'),
+  line230: limit('230', 'V'),
+  line240: limit('240', 'V'),
+  unit120: limit('120', 'V'),
+  unit240: limit('240', 'V'),
+};
+export const LIMITS = {
+  absence: { dead: limit('5', 'V'), live: limit('50', 'V'), ...stated },
+  bridge: { dead: limit('5', 'V'), ...stated },
+  residual: {
+    batteryMin: limit('7', 'V'),
+    batteryMax: limit('10', 'V'),
+    residual: limit('5', 'V'),
+    agree: limit('0.5', 'V'),
+  },
+  hold: {
+    residual: limit('5', 'V'),
+    ohms: limit('20000', 'Ω'),
+    floor: limit('5', 's'),
+    unknown: limit('10', 's'),
+    watts: limit('5', 'W'),
+  },
+  capacitors: {},
+  known: {},
+  sight: {},
+  tabs: {},
+  'section-values': { openShare: limit('2', '%'), habit: limit('10', '%') },
+  'case-leak': { fail: limit('1', 'MΩ'), clear: limit('20', 'MΩ') },
+  'section-ohms': { shorted: limit('2', 'Ω') },
+  restart: {
+    low: limit('197', 'V'),
+    high: limit('253', 'V'),
+    ratedWithin: limit('10', '%'),
+    nearLocked: limit('0.8', 'share of LRA'),
+    idle: limit('0.5', 'A'),
+  },
+  alternative: {},
+} as const;
+
+/** ±(1.9 % + 2 counts), 0.1 µF from 10 µF up, 0.01 below. */
+export const METER: Meter = { percent: '1.9', counts: 2, fine: '0.01', coarse: '0.1', split: '10', known: true };
+/** What is assumed where nobody said which meter it is. */
+export const ASSUMED: Meter = { percent: '3', counts: 5, fine: '0.1', coarse: '0.1', split: '10', known: false };
+export const SETTINGS: Settings = { hertz: '60', rule: 'doubt', emergencyNumber: '911', tagWithExtraMeasure: true };
+export const FORCE: Force = { settings: SETTINGS, meter: METER };
+
+type Cell = number | string | 'OL' | '_';
+const cell = (value: Cell, unit: Unit): Value =>
+  value === 'OL'
+    ? { kind: 'over', typed: 'OL' }
+    : value === '_'
+      ? { kind: 'untaken' }
+      : { kind: 'figure', value: figure(value, unit), unit, typed: String(value) };
+/** Answers of one question in one unit: a figure, `OL`, or `_` for left out. */
+export const parts = (unit: Unit, of: Readonly<Record<string, Cell>>): Parts =>
+  Object.fromEntries(Object.entries(of).map(([key, value]) => [key, cell(value, unit)]));
+export const choice = (key: string, ...chosen: string[]): Parts => ({ [key]: { kind: 'choice', chosen } });
+export const yes = choice('ok', 'yes');
+/** "45+5" or "45", ±6 % 440 V unless said. */
+export const labelled = (print: string, of: Partial<CapacitorLabel> = {}): Parts => {
+  const [herm = '', fan] = print.split('+');
+  const label = { herm, fan: fan ?? null, below: '6', above: '6', printed: true, volts: '440', ...of };
+  return { print: { kind: 'label', label, typed: { ref: 'label', hash: '0'.repeat(64) } } };
+};
