@@ -1,14 +1,21 @@
 /** Numbers of a print that are neither sections nor volts nor tolerance: hertz, fault current, climate, standards. */
+import type { Decimal } from 'decimal.js';
 import { lower } from './fold.ts';
 import type { LabelPrint } from './label-print.ts';
 import { OTHER_UNITS } from './label-token.ts';
 
 export function markOther(print: LabelPrint): void {
   for (const i of print.open()) {
-    if (OTHER_UNITS.has(print.text(i + 1)) || DC_WORDS.has(print.text(i + 1)))
-      for (const j of print.chainBack(i, ['/', '-', '+'], (n) => n.lte(200))) print.claim(j);
-    else if (isFrequencyPair(print, i)) for (const j of [i, i + 2]) print.claim(j);
-    else if (isClimate(print, i)) for (const j of [i, i + 2, i + 4]) print.claim(j);
+    const unit = print.text(i + 1);
+    if (unit === 'hz') claimAll(print, print.chainBack(i, ['/', '-'], isHertz));
+    else if (unit === 'vdc')
+      claimAll(
+        print,
+        print.chainBack(i, ['/', '-'], (n) => n.gte(100)),
+      );
+    else if (OTHER_UNITS.has(unit)) claimAll(print, [i, ...lowerTemperature(print, i)]);
+    else if (isFrequencyPair(print, i)) claimAll(print, [i, i + 2]);
+    else if (isClimate(print, i)) claimAll(print, [i, i + 2, i + 4]);
     else if (STANDARDS.has(lower(print.text(i - 1)))) claimStandard(print, i);
   }
 }
@@ -37,5 +44,15 @@ function claimStandard(print: LabelPrint, from: number): void {
   }
 }
 
-const DC_WORDS = new Set(['vdc']);
+const claimAll = (print: LabelPrint, all: readonly number[]): void => {
+  for (const i of all) print.claim(i);
+};
+const isHertz = (n: Decimal): boolean => n.eq(50) || n.eq(60);
+
+/** "-40/+70 °C": the number before belongs to it. */
+const lowerTemperature = (print: LabelPrint, i: number): number[] =>
+  print.text(i - 1) === '+' && print.text(i - 2) === '/' && print.isOpen(i - 3) && print.text(i - 4) === '-'
+    ? [i - 3]
+    : [];
+
 const STANDARDS = new Set('iec en ul eia csa ansi gb t din vde class type no lot date'.split(' '));

@@ -1,7 +1,7 @@
 /** What the words of a typed line may mean to one prompt: names of fields and of options. */
 import type { Part } from '../schema.ts';
 import type { FieldPart } from './field.ts';
-import { joined, type Token, tokensOf } from './token.ts';
+import { join, joined, type Token, tokensOf } from './token.ts';
 
 export type Meaning =
   | { readonly kind: 'field'; readonly key: string }
@@ -11,6 +11,12 @@ export type Meaning =
       readonly id: string /** One letter: counts only at the head. */;
       readonly letter: boolean;
     };
+
+export interface Found {
+  readonly meanings: readonly Meaning[];
+  /** How many tokens it takes. */
+  readonly length: number;
+}
 
 export type OptionPart = Extract<Part, { kind: 'choose' | 'confirm' | 'act' }>;
 
@@ -31,17 +37,19 @@ export class Lexicon {
     this.#addPlainAnswers();
   }
 
-  /** The longest name at `at`, and how many tokens it takes. */
-  find(tokens: readonly Token[], at: number): { meanings: readonly Meaning[]; length: number } | null {
+  /** The longest name at `at`. */
+  find(tokens: readonly Token[], at: number): Found | null {
     if (tokens[at]?.kind === 'mark') return null;
-    let found: { meanings: readonly Meaning[]; length: number } | null = null;
-    const taken: Token[] = [];
-    for (let i = at; i < tokens.length && taken.length < this.#longest; i++) {
+    let found: Found | null = null;
+    let name = '';
+    let words = 0;
+    for (let i = at; i < tokens.length && words < this.#longest; i++) {
       const token = tokens[i];
       if (!token || (token.kind === 'mark' && !INSIDE.includes(token.text))) break;
       if (token.kind === 'mark') continue;
-      taken.push(token);
-      const meanings = this.#meanings.get(joined(taken));
+      name = join(name, token);
+      words++;
+      const meanings = this.#meanings.get(name);
       if (meanings) found = { meanings, length: i - at + 1 };
     }
     return found;

@@ -50,8 +50,7 @@ function continuesPrint(line: Line, i: number): boolean {
   if (!token || token.text === '\n' || token.text === ';') return false;
   if (token.kind === 'mark') return token.text !== '?';
   if (line.fieldsAt(i)) return false;
-  if (token.kind === 'word')
-    return isPrintWord(token.text) && (isUnitWord(token.text) || !line.lexicon.find(line.tokens, i));
+  if (token.kind === 'word') return isPrintWord(token.text) && (isUnitWord(token.text) || !line.find(i));
   return numberContinues(line, i, token.text);
 }
 

@@ -1,7 +1,7 @@
 /** A typed line being read: its tokens, and which of them already have a meaning. */
 
 import type { Part } from '../schema.ts';
-import { Lexicon } from './lexicon.ts';
+import { type Found, Lexicon } from './lexicon.ts';
 import { type Token, tokensOf } from './token.ts';
 
 export class Line {
@@ -10,6 +10,7 @@ export class Line {
   readonly lexicon: Lexicon;
   readonly tokens: readonly Token[];
   readonly #used = new Set<number>();
+  readonly #found = new Map<number, Found | null>();
 
   constructor(text: string, parts: readonly Part[]) {
     this.text = text;
@@ -36,11 +37,24 @@ export class Line {
     const token = this.tokens[i];
     return token?.kind === 'word' && words.has(token.text);
   }
+  /** The longest name at `i`. */
+  find(i: number): Found | null {
+    const known = this.#found.get(i);
+    if (known !== undefined) return known;
+    const found = this.lexicon.find(this.tokens, i);
+    this.#found.set(i, found);
+    return found;
+  }
   /** Keys of the fields that the words at `i` name. */
   fieldsAt(i: number): { keys: string[]; length: number } | null {
-    const found = this.lexicon.find(this.tokens, i);
+    const found = this.find(i);
     const keys = found?.meanings.flatMap((meaning) => (meaning.kind === 'field' ? [meaning.key] : [])) ?? [];
     return found && keys.length > 0 ? { keys, length: found.length } : null;
+  }
+
+  /** Whether a part is answered by a yes or a done. */
+  answers(part: string): boolean {
+    return this.lexicon.choices.some(({ key, kind }) => key === part && kind !== 'choose');
   }
 
   /** What has no meaning yet, in order, in the words typed. Parted where something understood stands between. */

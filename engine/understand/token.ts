@@ -33,23 +33,20 @@ export function tokensOf(text: string, names: ReadonlySet<string> = new Set()): 
 }
 
 /** Words and numbers joined for comparing: "L1–G", "l1 g" and "l1g" are the same, "l 1" is not. */
-export function joined(tokens: readonly Token[]): string {
-  let out = '';
-  for (const { kind, text } of tokens)
-    if (kind !== 'mark') out += out !== '' && isDigit(text.charAt(0)) ? ` ${text}` : text;
-  return out;
-}
+export const joined = (tokens: readonly Token[]): string => tokens.reduce(join, '');
 
-function beginsNumber(plain: string, at: number): boolean {
-  const c = plain.charAt(at);
-  if (isDigit(c)) return true;
-  if (c === '.') return isDigit(plain.charAt(at + 1));
-  if (c === '>' || c === '<')
-    return beginsNumber(plain, at + 1) || (plain[at + 1] === ' ' && isDigit(plain.charAt(at + 2)));
-  return (
-    (c === '-' || c === '+') &&
-    (isDigit(plain.charAt(at + 1)) || (plain[at + 1] === '.' && isDigit(plain.charAt(at + 2))))
-  );
+export const join = (before: string, { kind, text }: Token): string => {
+  if (kind === 'mark') return before;
+  return before !== '' && isDigit(text.charAt(0)) ? `${before} ${text}` : before + text;
+};
+
+/** A digit, also behind a sign, a point, or a comparison (">500M", "> 500M"). */
+function beginsNumber(plain: string, from: number): boolean {
+  let at = from;
+  if ('<>'.includes(plain.charAt(at))) at += plain[at + 1] === ' ' ? 2 : 1;
+  else if ('+-'.includes(plain.charAt(at))) at++;
+  if (plain[at] === '.') at++;
+  return isDigit(plain.charAt(at));
 }
 
 function endOfNumber(plain: string, from: number): number {
@@ -61,7 +58,8 @@ function endOfNumber(plain: string, from: number): number {
 
 function isInsideNumber(plain: string, at: number): boolean {
   const c = plain.charAt(at);
-  if (c === ',') return isDigit(plain.charAt(at - 1)) && isDigit(plain.charAt(at + 1));
+  // "14:08" is a time: one token, so that its hours are no reading.
+  if (c === ',' || c === ':') return isDigit(plain.charAt(at - 1)) && isDigit(plain.charAt(at + 1));
   return !BREAKS.includes(c);
 }
 

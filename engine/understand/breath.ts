@@ -1,0 +1,75 @@
+/** The breaths of a line: what is said between two marks, and whether a name stands in it alone, denied, or asked. */
+import { type Line, PARTING } from './line-state.ts';
+
+interface Span {
+  from: number;
+  to: number;
+}
+
+export class BreathMap {
+  readonly #line: Line;
+  readonly #breaths: Span[] = [];
+  /** Breath by token. */
+  readonly #of: number[] = [];
+  /** How long the name is that a token belongs to; 0 for none. */
+  readonly #named: number[];
+
+  constructor(line: Line, names: readonly Span[]) {
+    this.#line = line;
+    this.#named = line.tokens.map(() => 0);
+    for (const { from, to } of names) this.#named.fill(to - from, from, to);
+    let from = 0;
+    for (let i = 0; i <= line.tokens.length; i++) {
+      // A mark inside a name parts nothing: "hum, nothing turns".
+      const ends = i === line.tokens.length || (line.isMark(i, PARTING) && !this.#named[i]);
+      this.#of.push(this.#breaths.length);
+      if (!ends) continue;
+      this.#breaths.push({ from, to: i });
+      from = i + 1;
+    }
+  }
+
+  at(i: number): Span {
+    return this.#breaths[this.#of[i] ?? 0] ?? { from: i, to: i };
+  }
+  /** It ends in a question mark. */
+  asks(i: number): boolean {
+    return this.#line.isMark(this.at(i).to, '?');
+  }
+
+  /** Every word is understood, belongs to a name, or is one of `vocabulary`. */
+  holdsOnly(i: number, vocabulary: ReadonlySet<string>): boolean {
+    const { from, to } = this.at(i);
+    for (let j = from; j < to; j++) {
+      const known = this.#line.isUsed(j) || (this.#named[j] ?? 0) > 0 || this.#line.tokens[j]?.kind === 'mark';
+      if (!known && !this.#line.isWord(j, vocabulary)) return false;
+    }
+    return true;
+  }
+
+  /** Nothing but `subjects` stands before it. */
+  leads(i: number, subjects: ReadonlySet<string>): boolean {
+    let j = this.at(i).from;
+    while (j < i && this.#line.isWord(j, subjects)) j++;
+    return j === i;
+  }
+
+  /** A denying word stands shortly before it. The words of a longer name deny nothing else: "no other feed". */
+  isDenied(i: number, denying: ReadonlySet<string>): boolean {
+    const { from } = this.at(i);
+    for (let j = i - 1; j >= from && j >= i - REACH; j--) {
+      if (this.#line.isUsed(j) || (this.#named[j] ?? 0) > 1) return false;
+      if (this.#line.isWord(j, denying)) return true;
+    }
+    return false;
+  }
+
+  /** One of `words`, or of the marks among them, stands in the line without being understood. */
+  anyLeft(words: ReadonlySet<string>): boolean {
+    return this.#line.tokens.some(
+      ({ text }, j) => words.has(text) && !this.#line.isUsed(j) && (this.#named[j] ?? 0) < 2,
+    );
+  }
+}
+
+const REACH = 4;

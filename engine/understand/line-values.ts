@@ -1,0 +1,31 @@
+/** Where a value of a line begins and ends, with the unit typed behind it. */
+import { isClimbing, isOver } from './field.ts';
+import type { Line } from './line-state.ts';
+import { unitOf } from './unit.ts';
+
+/**
+ * End of the value at `i`; 0 where none begins. "38.4 uF", "1.2 meg", "ol", "_". With `named` also the words that
+ * mean OL only behind a name: "case open", "case still climbing". A field's name is never taken for a unit.
+ */
+export function valueEnd(line: Line, i: number, named: boolean): number {
+  const token = line.tokens[i];
+  if (!token || line.isUsed(i) || token.kind === 'mark' || line.fieldsAt(i) || token.text.includes(':')) return 0;
+  const numeric = token.kind === 'number';
+  if (!numeric && !named && !OVER_ALONE.has(token.text)) return 0;
+  let end = 0;
+  let words = token.text;
+  let unit = numeric ? token.text.replace(/^[<>+-]{0,2} ?[0-9.,]*/, '') : '';
+  if (numeric || isOver(words) || isClimbing(words)) end = i + 1;
+  for (let j = i + 1; j < i + LONGEST; j++) {
+    const next = line.tokens[j];
+    if (next?.kind !== 'word' || line.isUsed(j) || line.fieldsAt(j)) break;
+    words += ` ${next.text}`;
+    unit += next.text;
+    if (numeric ? unitOf(unit) : isOver(words) || isClimbing(words)) end = j + 1;
+  }
+  return end;
+}
+
+/** "volts" and "ac" behind the number. */
+const LONGEST = 3;
+const OVER_ALONE = new Set(['ol', 'o.l']);
