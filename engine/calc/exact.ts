@@ -1,10 +1,10 @@
 /**
  * Decimals for the trade's arithmetic. Limits are exact (45 µF less 6 % is 42.3 µF, not nearly), so the precision is
- * far above the longest figure that a record can hold (40 characters).
+ * far above what any print or meter shows: products of two figures of 25 digits are exact.
  */
 import { Decimal } from 'decimal.js';
 
-export const Exact = Decimal.clone({ precision: 100, rounding: Decimal.ROUND_HALF_EVEN });
+export const Exact = Decimal.clone({ precision: 50, rounding: Decimal.ROUND_HALF_EVEN });
 export type Exact = Decimal;
 export type Figure = Decimal.Value;
 

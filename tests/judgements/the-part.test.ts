@@ -1,0 +1,171 @@
+import { describe, expect, test } from 'vitest';
+import type { Parts } from '../../engine/schema.ts';
+import { choice, FORCE, labelled, parts, SETTINGS } from './fixture.ts';
+import { run } from './run.ts';
+
+type Line = Record<string, number | string>;
+
+describe('terminals to case', () => {
+  const M = (value: number | string): Parts => parts('MΩ', { case: value });
+  const of = (now: number | string, before?: number | string) =>
+    run('case-leak', { readings: M(now), ...(before === undefined ? {} : { before: M(before) }) }).outcome;
+  test.each([
+    ['OL', undefined, 'clear'],
+    [20.01, undefined, 'clear'],
+    [20, undefined, 'wet'],
+    [1, undefined, 'wet'],
+    [0.99, undefined, 'low'],
+    [0.4, 0.4, 'leak'],
+    [12, 12, 'leak'],
+    [0.4, 12, 'leak'],
+    [12, 0.4, 'wet'],
+    ['OL', 0.4, 'clear'],
+    [0.4, 'OL', 'low'],
+    ['_', undefined, 'ask'],
+  ])('%s now, %s before: %s', (now, before, expected) => {
+    expect(of(now, before)).toBe(expected);
+  });
+  test('asked alone, it counts; refused, it stays open', () => {
+    expect(run('case-leak', { readings: M('_'), alone: M('OL') }).outcome).toBe('clear');
+    expect(run('case-leak', { readings: M('_'), alone: M('_') }).outcome).toBe('undecided');
+    expect(run('case-leak', { readings: {}, alone: {} }).outcome).toBe('undecided');
+    expect(run('case-leak', { readings: M('_'), alone: M(0.4), beforeAlone: M(0.4) }).outcome).toBe('leak');
+    expect(run('case-leak', {}).outcome).toBe('undecided');
+  });
+  test('ohms are understood too', () => {
+    expect(run('case-leak', { readings: parts('Ω', { case: 400_000 }) }).outcome).toBe('low');
+    expect(run('case-leak', { readings: parts('Ω', { case: 1_000_000 }) }).outcome).toBe('wet');
+  });
+});
+
+describe('sections in ohms', () => {
+  const of = (ohms: Line, more: Partial<Record<string, Parts>> = {}) =>
+    run('section-ohms', { ohms: parts('Ω', ohms), ...more }).outcome;
+  test.each([
+    [{ hermc: 0.3, fanc: 'OL' }, 'shorted'],
+    [{ hermc: 'OL', fanc: 1.999 }, 'shorted'],
+    [{ hermc: 'OL', fanc: 2 }, 'undecided'],
+    [{ hermc: 'OL', fanc: 15_000 }, 'undecided'],
+    [{ hermc: 'OL', fanc: 'OL' }, 'not-shorted'],
+    [{ hermc: 'OL', fanc: '_' }, 'undecided'],
+    [{ hermc: 'OL' }, 'undecided'],
+  ])('%o is %s', (ohms, expected) => {
+    expect(of(ohms)).toBe(expected);
+  });
+  test('a section that reads µF needs no ohms, a part with one section has no second', () => {
+    expect(of({ hermc: 'OL' }, { readings: parts('µF', { fan: 5.03 }) })).toBe('not-shorted');
+    expect(of({ hermc: 'OL' }, { label: labelled('45') })).toBe('not-shorted');
+  });
+});
+
+describe('by sight', () => {
+  test.each([
+    [['bulged'], 'condemned'],
+    [['rust', 'oil'], 'condemned'],
+    [['vented'], 'condemned'],
+    [['burnt-through'], 'condemned'],
+    [['rust', 'wet'], 'clean'],
+    [['scorched'], 'clean'],
+    [['clean'], 'clean'],
+    [[], 'undecided'],
+  ])('%o is %s', (seen, expected) => {
+    expect(run('sight', { look: choice('condition', ...seen) }).outcome).toBe(expected);
+  });
+  test('nobody looked', () => {
+    expect(run('sight', {}).outcome).toBe('undecided');
+  });
+});
+
+describe('terminals by tabs', () => {
+  const of = (t1: number | string, t2: number | string, t3: number | string) =>
+    run('tabs', { tabs: parts('count', { t1, t2, t3 }) });
+  test('most is C, then HERM, fewest is FAN', () => {
+    expect(of(1, 4, 3).outcome).toBe('found');
+    expect(of(1, 4, 3).findings[0]?.text).toContain('terminal 2 is C, terminal 3 is HERM, terminal 1 is FAN');
+  });
+  test.each([
+    [4, 4, 1],
+    [4, 3, 3],
+    [4, 3, '_'],
+  ])('%s, %s, %s tell nothing', (a, b, c) => {
+    expect(of(a, b, c).outcome).toBe('unclear');
+  });
+  test('turning the part round names the same terminals', () => {
+    const counts = [4, 3, 1];
+    for (const order of [
+      [0, 1, 2],
+      [1, 2, 0],
+      [2, 0, 1],
+    ]) {
+      const turned = order.map((i) => counts[i] ?? 0);
+      const text = of(turned[0] ?? 0, turned[1] ?? 0, turned[2] ?? 0).findings[0]?.text;
+      expect(text).toContain(`terminal ${turned.indexOf(4) + 1} is C`);
+      expect(text).toContain(`terminal ${turned.indexOf(1) + 1} is FAN`);
+    }
+  });
+});
+
+describe('small questions', () => {
+  test('known', () => {
+    expect(run('known', { fact: labelled('45+5') }).outcome).toBe('known');
+    expect(run('known', { fact: parts('A', { rla: 17.9 }) }).outcome).toBe('known');
+    expect(run('known', { fact: choice('class', 'psc') }).outcome).toBe('known');
+    expect(run('known', { fact: choice('ok', 'cant') }).outcome).toBe('unknown');
+    expect(run('known', { fact: parts('A', { rla: '_', lra: 'OL' }) }).outcome).toBe('unknown');
+    expect(run('known', {}).outcome).toBe('unknown');
+  });
+  test('capacitors', () => {
+    const of = (count: number | string) => run('capacitors', { look: parts('count', { count }) }).outcome;
+    expect([of(0), of(1), of(3), of('_')]).toEqual(['none', 'some', 'some', 'undecided']);
+  });
+  test('the alternative is the shop’s to allow', () => {
+    expect(run('alternative', {}).outcome).toBe('allowed');
+    const settings = { ...SETTINGS, tagWithExtraMeasure: false };
+    expect(run('alternative', {}, { ...FORCE, settings }).outcome).toBe('ask');
+  });
+});
+
+describe('restart', () => {
+  const plate = parts('A', { rla: 17.9, lra: 96, fla: 1.2 });
+  const at = (l1l2: number | string, comp: number | string, fan: number | string): Parts => ({
+    ...parts('V', { l1l2 }),
+    ...parts('A', { comp, fan }),
+  });
+  const of = (figures: Parts, more: Parts = plate) => run('restart', { figures, plate: more });
+  test.each([
+    ['the worked call', at(241, 13.1, 0.9), 'in'],
+    ['on the lower limit', at(197, 13.1, 0.9), 'in'],
+    ['under it', at(196.99, 13.1, 0.9), 'supply'],
+    ['on the upper limit', at(253, 13.1, 0.9), 'in'],
+    ['over it', at(253.01, 13.1, 0.9), 'supply'],
+    ['near locked rotor', at(236, 95, 0.9), 'not-starting'],
+    ['at the share', at(236, 76.8, 0.9), 'not-starting'],
+    ['under the share, far above RLA: words only', at(236, 76.799, 0.9), 'in'],
+    ['no current', at(241, 0, 0.9), 'not-starting'],
+    ['fan still', at(241, 13.1, 0), 'not-starting'],
+    ['fan at FLA', at(241, 13.1, 1.2), 'in'],
+    ['fan above FLA', at(241, 13.1, 1.201), 'fan-high'],
+    ['fan not taken', at(241, 13.1, '_'), 'undecided'],
+    ['supply out counts before the rest is taken', at(180, '_', '_'), 'supply'],
+  ])('%s', (_, figures, expected) => {
+    expect(of(figures).outcome).toBe(expected);
+  });
+  test('shares of the plate are said; RLA is no limit', () => {
+    const texts = of(at(241, 13.1, 0.9)).findings.map((f) => f.text);
+    expect(texts[1]).toContain('73\u2009% of its RLA');
+    expect(texts[2]).toContain('75\u2009% of its FLA');
+    expect(of(at(241, 19, 0.9)).findings[1]?.text).toContain('RLA is no limit');
+  });
+  test('a single rating has ±10 %', () => {
+    const single = { ...plate, ...choice('volts', '230') };
+    expect(of(at(207, 13.1, 0.9), single).outcome).toBe('in');
+    expect(of(at(206.99, 13.1, 0.9), single).outcome).toBe('supply');
+    expect(of(at(206.99, 13.1, 0.9), { ...plate, ...choice('volts', '208/230') }).outcome).toBe('in');
+  });
+  test('without LRA and RLA nobody tells running from stalled', () => {
+    expect(of(at(241, 13.1, 0.9), parts('A', { fla: 1.2 })).outcome).toBe('undecided');
+    expect(of(at(241, 13.1, 0.9), parts('A', { rla: 17.9 })).outcome).toBe('in');
+    expect(of(at(241, 95, 0.9), parts('A', { rla: 17.9 })).outcome).toBe('undecided');
+    expect(of(at(241, 13.1, 0.9), parts('A', { lra: 96 })).outcome).toBe('in');
+  });
+});
