@@ -16,7 +16,7 @@ export interface Proving {
 }
 
 /** What the chosen source should read, in V; null where that is not known. */
-export function statedVolts(means: Parts | undefined, limits: ProvingLimits): Exact | null {
+function statedVolts(means: Parts | undefined, limits: ProvingLimits): Exact | null {
   const chosen = chosenOf(means, 'source')[0];
   const named = STATED.find((s) => s === chosen);
   if (named) return new Exact(limits[named].value);

@@ -3,7 +3,7 @@ import { residualsAgree } from '../calc/residual.ts';
 import type { Finding, Parts } from '../schema.ts';
 import { judgement, type Limit } from './judgement.ts';
 import { past, print, read, untaken, volts } from './probing.ts';
-import { figureOf, leftOpen, printOf } from './read.ts';
+import { figureOf, printOf } from './read.ts';
 import { finding, say, sayRange } from './say.ts';
 
 type ResidualLimits = Readonly<Record<'batteryMin' | 'batteryMax' | 'residual' | 'agree', Limit>>;
@@ -25,7 +25,8 @@ export const residual = judgement({
   run({ line, look }, limits) {
     const due = dueOf(look);
     const batteries = (['batteryBefore', 'batteryAfter'] as const).map((key) => battery(line, key, limits));
-    const pairs = (due ?? [...Object.keys(NAMES), 'c2', 'c3', 'c4']).flatMap((key) => {
+    // A reading that nobody asked for still counts where it is high.
+    const pairs = [...new Set([...(due ?? []), ...Object.keys(NAMES), 'c2', 'c3', 'c4'])].flatMap((key) => {
       const value = figureOf(line, key, 'V');
       return value === null ? [] : [{ high: value.abs().gt(limits.residual.value), finding: pair(key, value, limits) }];
     });
@@ -40,8 +41,6 @@ export const residual = judgement({
       if (pairs.some((p) => p.high)) return 'too-high';
       if (batteries.some((b) => b.is === 'missing') || due === null) return 'undecided';
       if (due.some((key) => figureOf(line, key, 'V') === null)) return 'undecided';
-      if (Object.keys(line ?? {}).some((key) => key in NAMES && leftOpen(line, key, 'V') && due.includes(key)))
-        return 'undecided';
       return agreed && !agreed.fits ? 'disagree' : 'discharged';
     };
     return { outcome: outcome(), findings };

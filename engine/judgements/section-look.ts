@@ -35,7 +35,7 @@ export const SECTION_OUTCOMES = [
   'undecided',
 ] as const;
 export type SectionOutcome = (typeof SECTION_OUTCOMES)[number];
-export type SectionGiven = Given<(typeof SECTION_TAKES)[number]>;
+type SectionGiven = Given<(typeof SECTION_TAKES)[number]>;
 export type SectionLimits = Readonly<Record<'openShare' | 'habit', Limit>>;
 
 /** Everything a decision looks at, computed once. */

@@ -42,7 +42,7 @@ export function sectionFinding(
   const off = saySigned(deviationPercent(reading, rated), '%', 1);
   const text = [
     `${name} reads ${say(reading, 'µF')}, ${off} off the rated ${say(rated, 'µF')}.`,
-    `The label allows ${sayRange(limits, 'µF')}${force.settings.rule === 'plain' ? '' : `, ${doubtWords(section)}`}.`,
+    `The label allows ${sayRange(limits, 'µF')}, ${ruling(section, force)}.`,
     ...(earlier ? [againstEarlier(section, earlier)] : []),
     ...habitWords(section, habit),
     ...(label.printed ? [] : [`No tolerance is printed, so ${sayTolerance(label)} is taken.`]),
@@ -60,7 +60,8 @@ export function sectionFinding(
   });
 }
 
-function doubtWords({ word, side, window, limits }: Section): string {
+function ruling({ word, side, window, limits }: Section, force: Force): string {
+  if (force.settings.rule === 'plain') return word === 'pass' ? 'so it is in' : `so it is out, ${side}`;
   const share = sayShare(shareInside(window, limits));
   switch (word) {
     case 'pass':
@@ -68,7 +69,7 @@ function doubtWords({ word, side, window, limits }: Section): string {
     case 'conditional pass':
       return `and the doubt crosses a limit: P(in tolerance) ${share}`;
     case 'conditional fail':
-      return `the doubt still reaches in: P(in tolerance) ${share}`;
+      return `it lies ${side}, and the doubt reaches in: P(in tolerance) ${share}`;
     case 'fail':
       return `and all of the doubt lies ${side} it`;
   }

@@ -147,6 +147,10 @@ describe('residual volts', () => {
     expect(of({ c2: 0.1, c3: 0.1, c4: 0 }, count(5)).outcome).toBe('undecided');
     expect(of({}, {}).outcome).toBe('undecided');
   });
+  test('a high reading counts though nobody counted that capacitor', () => {
+    expect(of({ c2: 40 }).outcome).toBe('too-high');
+    expect(of({ fc: 212 }, { ...one, ...labelled('45') }).outcome).toBe('too-high');
+  });
   test('a part with one section has one pair', () => {
     const look = { ...one, ...labelled('45') };
     const single = { batteryBefore: 9.3, hc: 0.4, batteryAfter: 9.3 };
