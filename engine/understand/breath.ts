@@ -64,10 +64,11 @@ export class BreathMap {
     return false;
   }
 
-  /** One of `words`, or of the marks among them, stands in the line without being understood. */
-  anyLeft(words: ReadonlySet<string>): boolean {
+  /** One of `words`, or of the marks among them, stands outside `spans` without being understood. */
+  anyLeft(words: ReadonlySet<string>, spans: readonly Span[]): boolean {
+    const inside = new Set(spans.flatMap(({ from, to }) => [...Array(to - from).keys()].map((n) => from + n)));
     return this.#line.tokens.some(
-      ({ text }, j) => words.has(text) && !this.#line.isUsed(j) && (this.#named[j] ?? 0) < 2,
+      ({ text }, j) => words.has(text) && !this.#line.isUsed(j) && (this.#named[j] ?? 0) < 2 && !inside.has(j),
     );
   }
 }

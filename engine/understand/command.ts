@@ -18,7 +18,8 @@ export function readCommand(text: string): CommandRead | null {
   if (words.length === 0) return null;
   const core = withoutPoliteness(words);
   const whole = WHOLE.get(core.map((word) => word.text).join(' '));
-  if (whole) return { name: whole };
+  // "power is back?" asks, and a report must be one.
+  if (whole && !(REPORTS.some(([name]) => name === whole) && text.includes('?'))) return { name: whole };
   return readStop(text, core) ?? readReport(text, words) ?? readWithRest(text, words);
 }
 

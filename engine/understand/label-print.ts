@@ -12,13 +12,17 @@ export class LabelPrint {
   readonly tokens: readonly LabelToken[];
   readonly #taken = new Set<number>();
 
+  readonly #texts: readonly string[];
+  readonly #numbers = new Map<number, Decimal>();
+
   constructor(text: string) {
     this.tokens = labelTokens(text);
+    this.#texts = this.tokens.map((token) => lower(token.text));
   }
 
   /** Lower case text of a token; empty beyond the ends. */
   text(i: number): string {
-    return lower(this.tokens[i]?.text ?? '');
+    return this.#texts[i] ?? '';
   }
   isTight(i: number): boolean {
     return this.tokens[i]?.tight ?? false;
@@ -39,8 +43,12 @@ export class LabelPrint {
   }
   /** Zero for what is no number, or is one in two ways: plausible for nothing. */
   number(i: number): Decimal {
+    const known = this.#numbers.get(i);
+    if (known) return known;
     const token = this.tokens[i];
-    return new Exact(token?.kind === 'number' && !this.isTwoWays(i) ? (token.value ?? '0') : '0');
+    const number = new Exact(token?.kind === 'number' && !this.isTwoWays(i) ? (token.value ?? '0') : '0');
+    this.#numbers.set(i, number);
+    return number;
   }
   claim(i: number): Decimal {
     this.#taken.add(i);
@@ -63,9 +71,10 @@ export class LabelPrint {
     return chain;
   }
 
-  /** Two open numbers with one of `signs` between, and no third joined to them. */
-  pairs(signs: readonly string[]): [number, number][] {
-    const joined = (i: number): boolean => signs.includes(this.text(i + 1)) && this.isOpen(i) && this.isOpen(i + 2);
+  /** Two open numbers that fit, with one of `signs` between, and no third joined to them. */
+  pairs(signs: readonly string[], fits: (n: Decimal) => boolean): [number, number][] {
+    const open = (i: number): boolean => this.isOpen(i) && fits(this.number(i));
+    const joined = (i: number): boolean => signs.includes(this.text(i + 1)) && open(i) && open(i + 2);
     return this.open().flatMap((i): [number, number][] =>
       joined(i) && !joined(i - 2) && !joined(i + 2) ? [[i, i + 2]] : [],
     );

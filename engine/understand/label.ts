@@ -15,6 +15,7 @@ export type LabelReading = { label: CapacitorLabel } | { problem: string };
 
 /** Reads a print. `defaults.tolerance` in percent is taken where none is printed. Never throws. */
 export function readLabel(text: string, defaults: { tolerance: string }): LabelReading {
+  if (text.length > LONGEST) return { problem: `That is too long for a print. ${EXAMPLE}` };
   const print = new LabelPrint(text);
   const tolerance = readTolerance(print);
   if (tolerance === 'unclear') return { problem: `The tolerance is not clear. ${EXAMPLE}` };
@@ -33,6 +34,8 @@ export function readLabel(text: string, defaults: { tolerance: string }): LabelR
   return plausible(chosen, volts, tolerance, defaults.tolerance);
 }
 
+/** Characters: three times what a capacitor has room for. */
+const LONGEST = 600;
 const EXAMPLE = 'Type it as printed, with units, such as 45+5 µF ±6 % 440 VAC.';
 const SECTION_PROBLEMS = {
   start: 'That is the print of a start capacitor: a range. This asks for the run capacitor, such as 45+5 µF 440 V.',
@@ -51,9 +54,9 @@ function readSections(print: LabelPrint): Sections {
   const withUnit = print.withCapacitanceUnit();
   if (!Array.isArray(withUnit)) return withUnit;
   if (withUnit.length > 0) return withUnit.length <= 2 ? withUnit : 'unclear';
-  const ranges = print.pairs(['-', 'to']);
+  const ranges = print.pairs(['-', 'to'], () => true);
   if (ranges.length > 0) return ranges.some(([a, b]) => print.number(a).lt(print.number(b))) ? 'start' : 'unclear';
-  const pairs = print.pairs(['+', '/', '&', 'and']).filter((pair) => pair.every((i) => print.number(i).lte(MOST_HERM)));
+  const pairs = print.pairs(['+', '/', '&', 'and'], (n) => n.lte(MOST_HERM));
   const [pair, ...more] = pairs;
   if (more.length > 0) return 'unclear';
   return pair ? pair.map((i) => print.claim(i)) : [];

@@ -82,7 +82,7 @@ function answered(part: OptionPart, own: readonly Hit[], breaths: BreathMap): Hi
   const ids = new Set(meant.map(({ id }) => id));
   if (ids.size !== 1) return [];
   const refuses = ids.has('cant') || ids.has('no');
-  return !refuses && breaths.anyLeft(LIMITS) ? [] : meant;
+  return !refuses && breaths.anyLeft(LIMITS, meant) ? [] : meant;
 }
 
 /** "2", or "1 3" where several may be chosen: only where the prompt has one list and no numbers are asked. */
@@ -109,7 +109,7 @@ function byNumber(line: Line): Record<string, string[]> | null {
 function wordsOf(part: OptionPart): Set<string> {
   const texts = [part.ask, ...part.options.flatMap(({ label, words }) => [label, ...words])];
   const known = new Set([...FILLERS, ...texts.flatMap((text) => tokensOf(text).map((token) => token.text))]);
-  for (const word of LIMITS) known.delete(word);
+  for (const word of [...DENYING, 'but', 'except', 'until', 'unless', 'almost', 'yet']) known.delete(word);
   return known;
 }
 

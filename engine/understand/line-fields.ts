@@ -35,6 +35,8 @@ class FieldScan {
   readonly #counted: Named[] = [];
   readonly #named: Named[] = [];
   readonly #loose: Span[] = [];
+  /** Where in `#loose` the numbers begin that follow each other without a word: "44 5 3 rusty" is none of them. */
+  #runFrom = 0;
   #dangling = false;
   /** Behind a word that is not understood, a number belongs to that word. */
   #foreign = false;
@@ -91,6 +93,7 @@ class FieldScan {
     if (end > 0) return this.#readNumber(i, end);
     const answers =
       option?.meanings.some((meaning) => meaning.kind === 'option' && line.answers(meaning.part)) ?? false;
+    this.#runFrom = this.#loose.length;
     this.#foreign = !answers && (option !== null || !line.isWord(i, FILLERS));
     this.#touching = false;
     return i + (option?.length ?? 1);
@@ -109,6 +112,7 @@ class FieldScan {
     }
     this.#foreign = false;
     this.#touching = true;
+    this.#runFrom = this.#loose.length;
     if (values.length === 0) this.#dangling = true;
     if (values.length < keys.length) return values.length > 0 ? at : after;
     values.forEach((value, n) => {
@@ -120,7 +124,8 @@ class FieldScan {
   #readNumber(from: number, to: number): number {
     const counted = this.#countBefore(from, to);
     if (counted > 0) return counted;
-    if (!this.#foreign && !this.#touching && this.#standsAlone(to)) this.#loose.push({ from, to });
+    if (!this.#standsAlone(to)) this.#loose.length = this.#runFrom;
+    else if (!this.#foreign && !this.#touching) this.#loose.push({ from, to });
     return to;
   }
 

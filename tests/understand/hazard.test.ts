@@ -1,0 +1,217 @@
+import { describe, expect, test } from 'vitest';
+import { type HazardRead, readHazard } from '../../engine/understand/index.ts';
+
+const read = (text: string, offered: string[] = []): HazardRead | null => readHazard(text, offered);
+
+describe('now', () => {
+  test.each<[string, HazardRead['hazard']]>([
+    ['I smell smoke', 'smoke'],
+    ['smoke', 'smoke'],
+    ['SMOKE!!!', 'smoke'],
+    ['smoooke', 'smoke'],
+    ['somke coming out', 'smoke'],
+    ['smoek', 'smoke'],
+    ['the unit is smoking', 'smoke'],
+    ['there is smoke everywhere', 'smoke'],
+    ['no power, smoke!', 'smoke'],
+    ['no power smoke coming out of the panel', 'smoke'],
+    ['no. smoke', 'smoke'],
+    ['not sure, smoke maybe', 'smoke'],
+    ['not only smoke', 'smoke'],
+    ["can't stop the smoke", 'smoke'],
+    ['smoke is not gone', 'smoke'],
+    ['no smoke detector here but smoke', 'smoke'],
+    ['clean, smoke', 'smoke'],
+    ['herm 43 fan 5 smoke', 'smoke'],
+    ['sale humo del equipo', 'smoke'],
+    ['hay humo', 'smoke'],
+    ['ｓｍｏｋｅ', 'smoke'],
+    ['fire', 'fire'],
+    ['FIRE in the attic', 'fire'],
+    ['its on fire', 'fire'],
+    ['unit caught fire', 'fire'],
+    ['flames', 'fire'],
+    ['flmaes out of the top', 'fire'],
+    ['no smoke but fire', 'fire'],
+    ['no smoke, flames', 'fire'],
+    ['fier', 'fire'],
+    ['fuego', 'fire'],
+    ['hay fuego', 'fire'],
+    ['burning smell', 'burning'],
+    ['smells like something is burning', 'burning'],
+    ['burnning smell at panel', 'burning'],
+    ['plastic burning', 'burning'],
+    ['huele a quemado', 'burning'],
+    ['got bit by the cap', 'shock'],
+    ['it bit me', 'shock'],
+    ['i got shocked', 'shock'],
+    ['got shokced', 'shock'],
+    ['shocked but fine', 'shock'],
+    ['felt a shock', 'shock'],
+    ['got zapped', 'shock'],
+    ['got zaped off herm', 'shock'],
+    ['he was electrocuted', 'shock'],
+    ['electricuted', 'shock'],
+    ['got hit by 240', 'shock'],
+    ['it lit me up', 'shock'],
+    ['me dio corriente', 'shock'],
+    ['Me dio un toque', 'shock'],
+    ['cap exploded', 'explosion'],
+    ['exploaded', 'explosion'],
+    ['there was an explosion', 'explosion'],
+    ['the can is exploding', 'explosion'],
+    ['explotó', 'explosion'],
+    ['gas smell', 'gas'],
+    ['I smell gas', 'gas'],
+    ['smells like gas in here', 'gas'],
+    ['smell of gas by the furnace', 'gas'],
+    ['rotten egg smell', 'gas'],
+    ['huele a gas', 'gas'],
+    ['someone hurt', 'hurt'],
+    ['my helper got hurt', 'hurt'],
+    ["I'm injured", 'hurt'],
+    ['he is bleeding', 'hurt'],
+    ['burned my hand', 'hurt'],
+    ['fell off the ladder', 'hurt'],
+    ['call an ambulance', 'hurt'],
+    ['the customer fainted', 'collapse'],
+    ['helper passed out', 'collapse'],
+    ['he is unconscious', 'collapse'],
+    ['he is not breathing', 'collapse'],
+    ['se desmayó', 'collapse'],
+    ['heat stroke', 'heat'],
+    ['heatstroke', 'heat'],
+    ['heat-stroke i think', 'heat'],
+    ['golpe de calor', 'heat'],
+  ])('%s', (text, hazard) => {
+    expect(read(text)).toEqual({ level: 'now', hazard });
+  });
+});
+
+describe('maybe: one tap is asked', () => {
+  test.each<[string, HazardRead['hazard']]>([
+    ['burnt terminal', 'burning'],
+    ['fan tab burnt', 'burning'],
+    ['fan tab burnt, old mark', 'burning'],
+    ['wire burned through', 'burning'],
+    ['burned up contactor', 'burning'],
+    ['smells burnt', 'burning'],
+    ['scorched lug', 'burning'],
+    ['charred insulation', 'burning'],
+    ['contacts pitted', 'burning'],
+    ['melted wire nut', 'burning'],
+    ['terminal quemado', 'burning'],
+    ['contacts arced', 'fire'],
+    ['arcing at the contactor', 'fire'],
+    ['saw sparks', 'fire'],
+    ['sparking', 'fire'],
+    ['igniter cracked', 'fire'],
+    ['chispas', 'fire'],
+    ['cap blew up', 'explosion'],
+    ['board smoked', 'smoke'],
+    ['smoke detector going off', 'smoke'],
+    ['felt a tingle', 'shock'],
+    ['no smoke, burnt tab', 'burning'],
+    ['not smoke, just burnt', 'burning'],
+  ])('%s', (text, hazard) => {
+    expect(read(text)).toEqual({ level: 'maybe', hazard });
+  });
+
+  test('now wins over maybe', () => {
+    expect(read('burnt tab and smoke')).toEqual({ level: 'now', hazard: 'smoke' });
+  });
+});
+
+describe('nothing', () => {
+  test.each([
+    '',
+    'no smoke',
+    'No smoke.',
+    'no smoke here',
+    'no sign of smoke',
+    'no more smoke',
+    'no visible smoke',
+    "don't see smoke",
+    "I don't see any smoke",
+    'did not smell any smoke',
+    'without smoke',
+    'not smoking',
+    "isn't smoking",
+    'smoke is gone',
+    'smoke cleared',
+    'the smoke has cleared',
+    'smoke detector',
+    'smoke detector in the hall',
+    'smoke alarm is old',
+    'no fire',
+    'no fire or smoke',
+    'no smoke or flames',
+    'no burning smell',
+    'not burning',
+    'no gas smell',
+    "don't smell gas",
+    'burning smell is gone',
+    'fire up the unit',
+    'fired it up'.replace('fired it', 'fired'),
+    'fire it up',
+    'shock absorber loose',
+    'shock mount torn',
+    'no shock',
+    "didn't get shocked",
+    'was not shocked',
+    'nobody hurt',
+    'no one was hurt',
+    "won't hurt",
+    'no arcing',
+    'not burnt',
+    'no sparks',
+    'hard start kit',
+    'hot start',
+    'a bit of rust',
+    'bit by bit',
+    'drill bit broke',
+    'gas furnace next to it',
+    'gas line capped',
+    'suction gas is warm',
+    'flame sensor dirty',
+    'explosion proof box',
+    'dirty sock smell',
+    'hiss and oil stain, refrigerant leak',
+    'refrigerant leaking',
+    'heat pump in defrost',
+    'heat strip amps 0',
+    'stroke of luck',
+    'compressor hums 3 sec clicks',
+    'breaker trips',
+    'fan still',
+    'buzzing contactor',
+    'oil on top, bulged',
+    'herm 43.8 fan 5.1 hf 4.57 case ol',
+    '121 / 0.2 0 0.1 / 0 0 / 121',
+    'cover off clean, 1 cap, 45+5 6% 440',
+    'fuses 0.1 0.1 contacts .1 .1 coil 12.6',
+    'spoke to the customer',
+    'stoked',
+    'sin humo',
+    'no hay humo',
+    'no hay fuego',
+    'detector de humo',
+    'wires off herm fan c',
+    'locked tagged',
+  ])('%s', (text) => {
+    expect(read(text)).toBeNull();
+  });
+});
+
+describe('what is offered', () => {
+  test('is an answer when it stands alone', () => {
+    expect(read('burnt', ['Clean', 'Burnt'])).toBeNull();
+    expect(read('  BURNT ', ['Clean', 'Burnt'])).toBeNull();
+    expect(read('Burning smell', ['burning smell'])).toBeNull();
+  });
+  test('is scanned with a word beside it', () => {
+    expect(read('burnt, hot', ['Burnt'])).toEqual({ level: 'maybe', hazard: 'burning' });
+    expect(read('burning smell now', ['Burning smell'])).toEqual({ level: 'now', hazard: 'burning' });
+    expect(read('smoke', ['Burnt'])).toEqual({ level: 'now', hazard: 'smoke' });
+  });
+});

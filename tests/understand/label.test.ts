@@ -1,0 +1,112 @@
+import { describe, expect, test } from 'vitest';
+import { readLabel } from '../../engine/understand/index.ts';
+
+const usual = { tolerance: '6' };
+const read = (text: string): string => {
+  const reading = readLabel(text, usual);
+  if ('problem' in reading) return 'problem';
+  const { herm, fan, below, above, printed, volts } = reading.label;
+  return [
+    herm,
+    fan ?? '-',
+    below === above ? below : `${below}/${above}`,
+    printed ? 'printed' : 'usual',
+    volts ?? '-',
+  ].join(' ');
+};
+
+describe('understood', () => {
+  test.each([
+    ['45+5 µF ±6 % 440 VAC 50/60 Hz Protected 10,000 AFC 40/85/21', '45 5 6 printed 440'],
+    ['45+5 6% 440', '45 5 6 printed 440'],
+    ['40/5 6% 440', '40 5 6 printed 440'],
+    ['40/5 MFD 370V', '40 5 6 usual 370'],
+    ['45/5 mfd ±6% 440V', '45 5 6 printed 440'],
+    ['25+5 µF ±5%', '25 5 5 printed -'],
+    ['35 uf +/-5%', '35 - 5 printed -'],
+    ['7.5 MFD', '7.5 - 6 usual -'],
+    ['7.5 MFD -5/+10%', '7.5 - 5/10 printed -'],
+    ['7.5 MFD -5%/+10%', '7.5 - 5/10 printed -'],
+    ['30 µF +10/-5% 370', '30 - 5/10 printed 370'],
+    ['30 µF +10% -5% 370', '30 - 5/10 printed 370'],
+    ['45+5 -0/+10% 440 V', '45 5 0/10 printed 440'],
+    ['45+5uF±6%440VAC', '45 5 6 printed 440'],
+    ['45/5 440/370', '45 5 6 usual 440'],
+    ['45/5 mfd 370/440VAC', '45 5 6 usual 440'],
+    ['45/5 MFD 370V/440V', '45 5 6 usual 440'],
+    ['5+45 µF 440', '45 5 6 usual 440'],
+    ['45 MFD + 5 MFD 440V', '45 5 6 usual 440'],
+    ['45 µF + 5 440 V', '45 5 6 usual 440'],
+    ['45 and 5 mfd 370', '45 5 6 usual 370'],
+    ['HERM 45 FAN 5 MFD 440', '45 5 6 usual 440'],
+    ['herm 80 uf fan 7.5 uf 6% 440v', '80 7.5 6 printed 440'],
+    ['80+7.5 370/440 V~', '80 7.5 6 usual 440'],
+    ['45,5 µF 440', '45.5 - 6 usual 440'],
+    ['45+5 6 percent 440 volts', '45 5 6 printed 440'],
+    ['45+5 ±6 440', '45 5 6 printed 440'],
+    ['35 5% 370', '35 - 5 printed 370'],
+    ['35 440V', '35 - 6 usual 440'],
+    ['45/5/440', '45 5 6 usual 440'],
+    ['40/5/370V', '40 5 6 usual 370'],
+    ['7500 nF 440', '7.5 - 6 usual 440'],
+    ['45+5 µF ±6 % 440 VAC IEC 60252-1:2013 P2 S2 CBB65A-1 -40/+70°C 60Hz', '45 5 6 printed 440'],
+    ['CBB65 50+5µF 450VAC 50/60Hz 25/70/21 Class B P0', '50 5 6 usual 450'],
+    ['40/85/21 40/5 MFD 50/60 Hz 440 VAC 5%', '40 5 5 printed 440'],
+    ['４５＋５ µF ±６％ ４４０V', '45 5 6 printed 440'],
+    ['45+5 MFD\n±6%\n440 VAC', '45 5 6 printed 440'],
+    ['5.0 MFD', '5 - 6 usual -'],
+  ])('%s', (text, expected) => {
+    expect(read(text)).toBe(expected);
+  });
+
+  test('the usual tolerance is the given one', () => {
+    expect(readLabel('7.5 MFD', { tolerance: '10' })).toMatchObject({
+      label: { below: '10', above: '10', printed: false },
+    });
+  });
+});
+
+describe('asked back', () => {
+  test.each([
+    '',
+    'hello',
+    '35',
+    '440',
+    '440 V',
+    '6%',
+    '50/60 Hz',
+    '40/85/21',
+    '10,000 AFC',
+    '45 mF 440',
+    '45 5 uf 440',
+    '45-5 µF',
+    '45+5+2 µF',
+    '45+5 40/5 440',
+    '45+5 µF 10 µF',
+    '45+5 44',
+    '45+5 1,440',
+    '45+5 µF 4400',
+    '45+5 120V',
+    '45 +5% 440',
+    '45+5-6% 440',
+    '45+5 6% 5% 440',
+    '45+5 60% 440',
+    '0.5 µF 440',
+    '150 µF 440',
+    '1,000 µF',
+    '80+75 µF 440',
+    'FAN 45 HERM 5 MFD',
+    '45+5 440 370',
+  ])('%s', (text) => {
+    expect(read(text)).toBe('problem');
+  });
+
+  test.each(['88-106 MFD 330V', '189–227 µF 220-250VAC', '88 to 106 mfd', '88-106 330V'])(
+    '%s is a start capacitor',
+    (text) => {
+      expect(readLabel(text, usual)).toMatchObject({
+        problem: expect.stringMatching(/start capacitor.*run capacitor/),
+      });
+    },
+  );
+});
