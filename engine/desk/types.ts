@@ -79,10 +79,8 @@ export interface Desk {
   settings(): Promise<Settings>;
 }
 
-/** Trouble that is nobody's mistake and nobody's bug: the store could not keep it. The person may send again. */
-export class NotKept extends Error {
-  override name = 'NotKept';
-}
+/** Thrown by the store, which may not import the desk: so it is written at its port. */
+export { NotKept } from '../store/port.ts';
 /** No such job or person, or none that this person may see. */
 export class NotFound extends Error {
   override name = 'NotFound';

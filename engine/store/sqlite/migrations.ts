@@ -1,0 +1,41 @@
+/** How the tables came to be. Forward only: a step that has been released is never edited, the next one mends it. */
+import { type Kysely, type Migration, sql } from 'kysely';
+
+const FIRST = [
+  // The public id stays out of the entries: an integer key makes appends about twice as fast.
+  sql`create table job (key integer primary key, id text not null unique) strict`,
+  sql`create table entry (
+    job integer not null references job (key), seq integer not null, v integer not null, kind text not null,
+    "by" text not null, at text not null, said text, client text, body text not null, prev text not null,
+    hash text not null) strict`,
+  sql`create unique index entry_of_job on entry (job, seq)`,
+  sql`create trigger entry_is_not_changed before update on entry
+    begin select raise(abort, 'an entry is never changed'); end`,
+  sql`create trigger entry_is_not_removed before delete on entry
+    begin select raise(abort, 'an entry is never removed'); end`,
+  // INSERT OR REPLACE would pass by both: it removes the old row without asking the trigger on delete.
+  sql`create trigger entry_follows_the_last before insert on entry
+    when new.seq <> 1 + coalesce((select max(seq) from entry where job = new.job), 0)
+      or exists (select 1 from entry where rowid = new.rowid)
+    begin select raise(abort, 'an entry follows the last one'); end`,
+  // Words may be removed on a caller's wish, never changed. \`seq\` is the last entry of the append they came with.
+  sql`create table words (
+    job integer not null references job (key), ref text not null, seq integer not null, salt text not null,
+    text text not null) strict`,
+  sql`create unique index words_of_job on words (job, ref)`,
+  sql`create trigger words_are_not_changed before update on words
+    begin select raise(abort, 'words are never changed'); end`,
+  sql`create table person (id text primary key, body text not null) strict`,
+  sql`create table settings (key integer primary key check (key = 1), body text not null) strict`,
+  sql`create table link (hash text primary key, person text not null, expires text not null) strict`,
+  sql`create table session (hash text primary key, person text not null, expires text not null) strict`,
+  sql`create table meta (key text primary key, value text not null) strict`,
+];
+
+const run = (statements: typeof FIRST): Migration => ({
+  async up(db: Kysely<unknown>) {
+    for (const statement of statements) await statement.execute(db);
+  },
+});
+
+export const MIGRATIONS: Record<string, Migration> = { '001-first': run(FIRST) };

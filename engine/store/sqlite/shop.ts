@@ -1,0 +1,58 @@
+/** What belongs to the shop and not to a job: its people, its settings, who is signed in. */
+import type { Database } from 'better-sqlite3';
+import type { Person } from '../../desk/types.ts';
+import { DEFAULT_SETTINGS } from '../../memory.ts';
+import type { Settings } from '../../schema.ts';
+import type { Store } from '../port.ts';
+import { json } from './rows.ts';
+import { guarded } from './trouble.ts';
+
+type Shop = Omit<Store, 'create' | 'read' | 'readAfter' | 'append' | 'byClient' | 'jobs' | 'watch' | 'close'>;
+
+export function createShop(db: Database): Shop {
+  const one = (sql: string) => db.prepare<unknown[], string>(sql).pluck();
+  const upsert = (table: string, key: string, value: string) =>
+    db.prepare(
+      `insert into ${table} (${key}, ${value}) values (?, ?) on conflict do update set ${value} = excluded.${value}`,
+    );
+  const people = one('select body from person order by rowid');
+  const savePerson = upsert('person', 'id', 'body');
+  const settings = one('select body from settings');
+  const saveSettings = upsert('settings', 'key', 'body');
+  const meta = one('select value from meta where key = ?');
+  const setMeta = upsert('meta', 'key', 'value');
+  const saveLink = db.prepare('insert into link (hash, person, expires) values (?, ?, ?)');
+  // One statement: of two uses at the same moment, in whatever process, one finds it gone.
+  const useLink = db.prepare<[string], { person: string; expires: string }>(
+    'delete from link where hash = ? returning person, expires',
+  );
+  const saveSession = db.prepare('insert into session (hash, person, expires) values (?, ?, ?)');
+  const session = one('select person from session where hash = ? and expires > ?');
+  const endSession = db.prepare('delete from session where hash = ?');
+  const write = (statement: { run(...params: unknown[]): unknown }, ...params: unknown[]): Promise<void> =>
+    guarded(() => {
+      statement.run(...params);
+    });
+
+  return {
+    people: () => guarded(() => people.all().map((body) => json(body) as Person)),
+    savePerson: (person) => write(savePerson, person.id, JSON.stringify(person)),
+    settings: () =>
+      guarded(() => {
+        const body = settings.get();
+        return body === undefined ? DEFAULT_SETTINGS : (json(body) as Settings);
+      }),
+    saveSettings: (body) => write(saveSettings, 1, JSON.stringify(body)),
+    saveLink: (hash, person, expires) => write(saveLink, hash, person, expires),
+    useLink: (hash, now) =>
+      guarded(() => {
+        const link = useLink.get(hash);
+        return link !== undefined && now < link.expires ? link.person : null;
+      }),
+    saveSession: (hash, person, expires) => write(saveSession, hash, person, expires),
+    session: (hash, now) => guarded(() => session.get(hash, now) ?? null),
+    endSession: (hash) => write(endSession, hash),
+    meta: (key) => guarded(() => meta.get(key) ?? null),
+    setMeta: (key, value) => write(setMeta, key, value),
+  };
+}
