@@ -1,0 +1,22 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vite';
+
+const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+/** The page in the browser: one script, one style sheet and the fonts, named by their content. */
+export default defineConfig({
+  root: at('../web-chat/page'),
+  base: '/',
+  publicDir: false,
+  build: {
+    outDir: at('../dist/page'),
+    emptyOutDir: true,
+    assetsDir: 'assets',
+    // Fonts stay files: the content policy has no data: for them, and a browser keeps a file.
+    assetsInlineLimit: 0,
+    manifest: true,
+    modulePreload: false,
+    target: 'es2022',
+    rollupOptions: { input: at('../web-chat/page/main.tsx') },
+  },
+});

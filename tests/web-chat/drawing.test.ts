@@ -1,0 +1,105 @@
+/** Every kind of prompt and part, drawn in a real browser on a small phone, and measured. */
+import { readFileSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { buildPage, launch, phone } from './browser.ts';
+import { sampleDesk } from './sample/desk.ts';
+import { NOW, PROMPTS } from './sample/prompts.ts';
+import { type Serving, serve } from './serve.ts';
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+/** WCAG 2.2, levels A and AA, and the contrast of level AAA (1.4.6: 7:1, 4.5:1 for large text). */
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+let browser: Browser;
+let context: BrowserContext;
+let serving: Serving;
+let folder: string;
+
+beforeAll(async () => {
+  folder = await buildPage();
+  [browser, serving] = await Promise.all([launch(), serve({ desk: sampleDesk(), pageFolder: folder })]);
+  context = await phone(browser);
+  await context.addCookies([{ ...cookieOf(await serving.cookieFor('jo')), url: serving.url }]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await serving?.close();
+  if (folder) await rm(folder, { recursive: true });
+});
+
+const cookieOf = (cookie: string) => ({ name: cookie.split('=')[0] ?? '', value: cookie.split('=')[1] ?? '' });
+
+async function opened(path: string): Promise<Page> {
+  const page = await context.newPage();
+  const errors: string[] = [];
+  page.on('pageerror', (error) => errors.push(error.message));
+  page.on('console', (message) => message.type() === 'error' && errors.push(message.text()));
+  await page.clock.setFixedTime(NOW);
+  await page.goto(serving.url + path, { waitUntil: 'load' });
+  await page.evaluate(() => document.fonts.ready);
+  expect(errors).toEqual([]);
+  return page;
+}
+
+const findings = async (page: Page): Promise<string[]> => {
+  // Evaluated, not added to the page: its content policy lets no other script in.
+  await page.evaluate(AXE);
+  return page.evaluate(async (tags) => {
+    const { axe } = window as unknown as {
+      axe: { run: (options: unknown) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const rules = { 'color-contrast-enhanced': { enabled: true } };
+    const { violations } = await axe.run({ runOnly: { type: 'tag', values: tags }, rules });
+    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
+  }, RULES);
+};
+
+/** What can be pressed and is smaller than 48 × 48, or nearer than 8 to its neighbour. */
+const badTargets = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const all = [...document.querySelectorAll<HTMLElement>('button, a, summary, input, textarea')].filter((each) =>
+      each.checkVisibility(),
+    );
+    const boxes = all.map((each) => ({ each, box: each.getBoundingClientRect() }));
+    const name = (each: HTMLElement) => each.outerHTML.slice(0, 120);
+    const small = boxes
+      .filter(({ box }) => box.width < 48 || box.height < 48)
+      .map(({ each, box }) => `${box.width}×${box.height} ${name(each)}`);
+    const docked = (each: HTMLElement) => each.closest('.dock') !== null;
+    const near = boxes.flatMap((a, i) =>
+      boxes.slice(i + 1).flatMap((b) => {
+        if (docked(a.each) !== docked(b.each)) return [];
+        const [dx, dy] = [
+          Math.max(a.box.left, b.box.left) - Math.min(a.box.right, b.box.right),
+          Math.max(a.box.top, b.box.top) - Math.min(a.box.bottom, b.box.bottom),
+        ];
+        return Math.max(dx, dy) < 7.9 ? [`${Math.max(dx, dy)} between ${name(a.each)} and ${name(b.each)}`] : [];
+      }),
+    );
+    return [...small, ...near];
+  });
+
+const sideways = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+const paths = [
+  ['the list of calls', '/'],
+  ...Object.keys(PROMPTS).map((name) => [name, `/jobs/${encodeURIComponent(name)}`]),
+];
+
+test.each(paths)('at 360 × 640, light and dark: %s', async (name, path) => {
+  const page = await opened(path ?? '');
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    const shots = process.env.SHOTS;
+    if (shots) await page.screenshot({ path: `${shots}/${colorScheme}-${name}.png` });
+    if (shots) await page.screenshot({ path: `${shots}/${colorScheme}-${name}-full.png`, fullPage: true });
+    expect(await sideways(page)).toBe(0);
+    expect(await badTargets(page)).toEqual([]);
+    expect(await findings(page)).toEqual([]);
+  }
+  await page.close();
+});

@@ -1,0 +1,50 @@
+/** The web chat on a free port of this machine. */
+import type { FastifyInstance } from 'fastify';
+import type { Desk } from '../../engine/desk/index.ts';
+import { buildServer } from '../../web-chat/server/app.ts';
+import { createLog } from '../../web-chat/server/log.ts';
+import type { Sessions } from '../../web-chat/server/parts.ts';
+import { issueLink } from '../../web-chat/server/session.ts';
+import { memorySessions } from './sample/sessions.ts';
+
+export interface Serving {
+  readonly app: FastifyInstance;
+  readonly url: string;
+  /** Every line it logged. */
+  readonly logged: readonly string[];
+  readonly linkFor: (person: string) => Promise<string>;
+  /** Signs in and gives the cookie to send. */
+  readonly cookieFor: (person: string) => Promise<string>;
+  readonly close: () => Promise<void>;
+}
+
+interface Given {
+  readonly desk: Desk;
+  readonly pageFolder: string;
+  readonly store?: Sessions;
+  readonly clock?: () => Date;
+}
+
+export async function serve({
+  desk,
+  pageFolder,
+  store = memorySessions(),
+  clock = () => new Date(),
+}: Given): Promise<Serving> {
+  const logged: string[] = [];
+  const log = createLog('info', { write: (line) => void logged.push(line) });
+  const parts = { desk, store, clock, log, pageFolder, secureCookies: false, publicUrl: 'http://localhost' };
+  const app = buildServer(parts);
+  const url = await app.listen({ host: '127.0.0.1', port: 0 });
+  const linkFor = (person: string) => issueLink({ ...parts, publicUrl: url }, person);
+  const cookieFor = async (person: string): Promise<string> => {
+    const token = (await linkFor(person)).split('/').at(-1) ?? '';
+    const answer = await fetch(`${url}/sign-in`, {
+      method: 'POST',
+      body: new URLSearchParams({ token }),
+      redirect: 'manual',
+    });
+    return answer.headers.getSetCookie()[0]?.split(';')[0] ?? '';
+  };
+  return { app, url, logged, linkFor, cookieFor, close: () => app.close() };
+}

@@ -1,0 +1,31 @@
+/** The server's time on this device, without trusting the device's clock. */
+import { useEffect, useState } from 'preact/hooks';
+
+/** Milliseconds of server time since `now` was received; takes the longer of two measures, so that a phone that slept is never young. */
+function elapsedSince(mark: { wall: number; steady: number }): number {
+  return Math.max(Date.now() - mark.wall, performance.now() - mark.steady, 0);
+}
+
+/** Server time in milliseconds, ticking every second from the `now` that came with a view. */
+export function useServerTime(now: string): number {
+  const [time, setTime] = useState(() => Date.parse(now));
+  useEffect(() => {
+    const mark = { wall: Date.now(), steady: performance.now() };
+    const tick = () => setTime(Date.parse(now) + elapsedSince(mark));
+    tick();
+    const timer = setInterval(tick, 1000);
+    document.addEventListener('visibilitychange', tick);
+    return () => {
+      clearInterval(timer);
+      document.removeEventListener('visibilitychange', tick);
+    };
+  }, [now]);
+  return time;
+}
+
+/** False while the page is as the server drew it, so that the first drawing in the browser is the same. */
+export function useSettled(): boolean {
+  const [settled, setSettled] = useState(false);
+  useEffect(() => setSettled(true), []);
+  return settled;
+}

@@ -1,0 +1,89 @@
+import type { Part } from '../../../engine/index.ts';
+
+type FieldPart = Extract<Part, { kind: 'field' }>;
+
+interface FieldProps {
+  readonly part: FieldPart;
+  readonly name: string;
+  readonly value: string;
+  /** The unit chosen beside it, where a bare number isn't enough. */
+  readonly unit: string;
+  readonly wrong: boolean;
+  readonly describedBy: string | undefined;
+  readonly onValue: (value: string) => void;
+  readonly onUnit: (unit: string) => void;
+}
+
+const OHMS = ['Ω', 'kΩ', 'MΩ'];
+const UNITS: Readonly<Record<string, readonly string[]>> = { Ω: OHMS, MΩ: OHMS, µF: ['µF', 'nF', 'pF'] };
+
+/** One reading: what, number, unit; keys for what a number pad lacks. */
+export function Field({ part, name, value, unit, wrong, describedBy, onValue, onUnit }: FieldProps) {
+  const id = `${name}-${part.key}`;
+  const signed = part.from.startsWith('-');
+  const over = value.trim().toUpperCase() === 'OL';
+  return (
+    <div class="field" data-wrong={wrong}>
+      <label for={id}>
+        {part.ask}
+        {part.optional && <small> may be left out</small>}
+      </label>
+      <div class="reading">
+        <input
+          id={id}
+          value={value}
+          inputMode={part.unit === 'count' ? 'numeric' : 'decimal'}
+          enterkeyhint="next"
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          maxLength={60}
+          aria-invalid={wrong}
+          aria-describedby={wrong ? describedBy : undefined}
+          onInput={(event) => onValue(event.currentTarget.value)}
+        />
+        <span class="unit">{part.unitNeeded || part.unit === 'count' ? '' : part.unit}</span>
+        {signed && (
+          <button
+            type="button"
+            class="key"
+            aria-label={`${part.ask}: change the sign`}
+            onClick={() => onValue(turned(value))}
+          >
+            ±
+          </button>
+        )}
+        {part.over && (
+          <button
+            type="button"
+            class="key"
+            aria-label={`${part.ask}: OL, over range`}
+            aria-pressed={over}
+            onClick={() => onValue(over ? '' : 'OL')}
+          >
+            OL
+          </button>
+        )}
+      </div>
+      {part.unitNeeded && (
+        <fieldset class="units">
+          <legend class="unseen">{`Unit of ${part.ask}`}</legend>
+          {(UNITS[part.unit] ?? [part.unit]).map((each) => (
+            <label key={each} class="pick">
+              <input
+                type="radio"
+                name={`${id}-unit`}
+                value={each}
+                checked={unit === each}
+                onChange={() => onUnit(each)}
+              />
+              <span>{each}</span>
+            </label>
+          ))}
+        </fieldset>
+      )}
+    </div>
+  );
+}
+
+const turned = (value: string): string => (/^[-−]/.test(value) ? value.slice(1) : `-${value}`);

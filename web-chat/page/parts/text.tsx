@@ -1,0 +1,43 @@
+import type { Part } from '../../../engine/index.ts';
+
+interface TextProps {
+  readonly part: Extract<Part, { kind: 'label' | 'note' | 'photo' }>;
+  readonly name: string;
+  readonly value: string;
+  readonly wrong: boolean;
+  readonly describedBy: string | undefined;
+  readonly onValue: (value: string) => void;
+}
+
+/** A print as on the part, a note, or a photo. */
+export function TextPart({ part, name, value, wrong, describedBy, onValue }: TextProps) {
+  const id = `${name}-${part.key}`;
+  const common = {
+    id,
+    'aria-invalid': wrong,
+    'aria-describedby': wrong ? describedBy : undefined,
+  };
+  return (
+    <div class="text" data-wrong={wrong}>
+      <label for={id}>
+        {part.ask}
+        {part.optional && <small> may be left out</small>}
+      </label>
+      {part.kind === 'photo' && <input type="file" accept="image/*" capture="environment" {...common} />}
+      {part.kind === 'note' && (
+        <textarea rows={3} value={value} onInput={(event) => onValue(event.currentTarget.value)} {...common} />
+      )}
+      {part.kind === 'label' && (
+        <input
+          type="text"
+          value={value}
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          onInput={(event) => onValue(event.currentTarget.value)}
+          {...common}
+        />
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,29 @@
+import type { JobCard, JobView, Role } from '../../engine/desk/types.ts';
+
+export interface Me {
+  readonly id: string;
+  readonly name: string;
+  readonly initials: string;
+  readonly roles: readonly Role[];
+  readonly certified: boolean;
+}
+
+export interface JobsState {
+  readonly page: 'jobs';
+  readonly me: Me;
+  readonly jobs: readonly JobCard[];
+  /** Names of the crew by id. */
+  readonly names: Readonly<Record<string, string>>;
+}
+
+export interface TicketState {
+  readonly page: 'ticket';
+  readonly me: Me;
+  readonly view: JobView;
+}
+
+/** What a page is drawn from, on the server and again in the browser. */
+export type PageState = JobsState | TicketState;
+
+/** Whether this person may release, approve and sign. The desk decides; this shows or hides buttons. */
+export const isSenior = ({ roles }: Me): boolean => roles.includes('senior') || roles.includes('owner');

@@ -1,0 +1,52 @@
+/** The question that stands: what to do, what to beware of, what to answer. */
+import type { ComponentChildren, Ref } from 'preact';
+import type { JobView } from '../../../engine/desk/types.ts';
+import type { Prompt } from '../../../engine/index.ts';
+import { Notices, Panel, Verdict } from './panels.tsx';
+
+const CLASS = {
+  eyes: 'eyes only',
+  proving: 'probes only',
+  inside: 'hands inside',
+  'control live': 'control live',
+  live: 'line voltage present',
+} as const;
+
+interface CardProps {
+  readonly prompt: Prompt;
+  readonly view: JobView;
+  readonly heading: Ref<HTMLHeadingElement | null>;
+  /** Controls and what came back, under the question. */
+  readonly children: ComponentChildren;
+}
+
+export function PromptCard({ prompt, view, heading, children }: CardProps) {
+  const step = prompt.kind === 'step';
+  return (
+    <article class="card" data-kind={prompt.kind} data-again={prompt.amends !== null}>
+      <p class="kicker">
+        {prompt.amends === null ? prompt.progress.label : 'Changing an earlier answer'}
+        {step && ` · ${CLASS[prompt.class]}`}
+      </p>
+      <Notices notices={prompt.notices} />
+      {(prompt.kind === 'finished' || prompt.kind === 'signed') &&
+        prompt.verdicts.map((verdict) => <Verdict key={verdict.place} verdict={verdict} />)}
+      <h2 ref={heading} tabIndex={-1}>
+        {prompt.title}
+      </h2>
+      {prompt.callouts.map((callout) => (
+        <Panel key={callout.text} {...callout} />
+      ))}
+      {prompt.body.map((text) => (
+        <p key={text}>{text}</p>
+      ))}
+      {view.question !== null && prompt.amends === null && (
+        <div class="question">
+          <p class="kicker">A senior asks</p>
+          <p>{view.question}</p>
+        </div>
+      )}
+      {children}
+    </article>
+  );
+}

@@ -1,0 +1,35 @@
+import type { RefObject } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+
+/**
+ * A person's own step leads eye and keyboard to the next question. Somebody else's is announced and moves nothing
+ * under a thumb.
+ */
+export function useLeadEye(question: string): { heading: RefObject<HTMLHeadingElement | null>; lead: () => void } {
+  const heading = useRef<HTMLHeadingElement>(null);
+  const shown = useRef(question);
+  const own = useRef(false);
+  useEffect(() => {
+    if (shown.current === question) return;
+    shown.current = question;
+    if (!own.current) return;
+    own.current = false;
+    heading.current?.focus({ preventScroll: true });
+    heading.current?.closest('article')?.scrollIntoView({ block: 'start' });
+  }, [question]);
+  return {
+    heading,
+    lead: () => {
+      own.current = true;
+    },
+  };
+}
+
+/** Brings an element into view whenever it shows something new. */
+export function useShowUp<T extends HTMLElement>(what: unknown): RefObject<T | null> {
+  const element = useRef<T>(null);
+  useEffect(() => {
+    if (what) element.current?.scrollIntoView({ block: 'nearest' });
+  }, [what]);
+  return element;
+}

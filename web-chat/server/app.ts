@@ -1,0 +1,83 @@
+/**
+ * The web chat's server: pages, JSON API, live feed. It decides nothing; the desk does.
+ *
+ *   const app = buildServer({ desk, store, clock: () => new Date(), log, secureCookies: false, publicUrl });
+ *   await app.listen({ port: 8080 });
+ *
+ * Throws where the page was not built. `issueLink` (session.ts) makes the links that sign people in.
+ */
+import { join } from 'node:path';
+import cookie from '@fastify/cookie';
+import files from '@fastify/static';
+import swagger from '@fastify/swagger';
+import { type FastifyInstance, fastify, LogController } from 'fastify';
+import { jsonSchemaTransform, validatorCompiler } from 'fastify-type-provider-zod';
+import { readBuilt } from './built.ts';
+import { problemDocument } from './document.tsx';
+import { guard } from './guard.ts';
+import type { WebParts } from './parts.ts';
+import { answerProblem, Problem } from './problem.ts';
+import { api } from './routes/api.ts';
+import { feed } from './routes/feed.ts';
+import { pages } from './routes/pages.tsx';
+import { signing } from './routes/sign-in.tsx';
+import { whoAsks } from './session.ts';
+
+/** Bytes; the longest reply is a text of 10,000 characters. */
+const BODY_LIMIT = 128 * 1024;
+
+export function buildServer(parts: WebParts): FastifyInstance {
+  const built = readBuilt(parts.pageFolder);
+  // Requests are logged by their route, below: an address may carry a one-time token.
+  const app = fastify({
+    loggerInstance: parts.log,
+    logController: new LogController({ disableRequestLogging: true }),
+    bodyLimit: BODY_LIMIT,
+  });
+  app.setValidatorCompiler(validatorCompiler);
+  // The response schemas are for the document; what the desk answers is right by its types.
+  app.setSerializerCompiler(() => (data) => JSON.stringify(data));
+  app.decorateRequest('person', null);
+
+  app.addHook('onResponse', async (request, reply) => {
+    const { method, routeOptions } = request;
+    const ms = Math.round(reply.elapsedTime);
+    request.log.info({ method, route: routeOptions.url ?? '(none)', status: reply.statusCode, ms });
+  });
+  app.setErrorHandler((error, request, reply) => {
+    const problem = answerProblem(error, request, reply);
+    if (wantsPage(request.url)) return reply.type('text/html').send(problemDocument(built, problem));
+    return reply.type('application/json').send({ error: problem.code, what: problem.message });
+  });
+  app.setNotFoundHandler(() => {
+    throw new Problem(404, 'not-found', 'There is nothing here.');
+  });
+
+  guard(app, parts);
+  app.register(cookie);
+  app.register(swagger, {
+    openapi: {
+      info: { title: 'nocool', version: '0.1.0', description: 'A no-cool call, step by step, with a record.' },
+    },
+    transform: jsonSchemaTransform,
+  });
+  app.register(files, {
+    root: join(built.folder, 'assets'),
+    prefix: '/assets/',
+    cacheControl: false,
+    setHeaders: (response) => response.setHeader('cache-control', 'public, max-age=31536000, immutable'),
+  });
+  app.register(async (inside) => {
+    inside.addHook('onRequest', async (request) => {
+      request.person = await whoAsks(parts, request);
+    });
+    inside.register(api(parts));
+    inside.register(feed(parts));
+    inside.register(pages(parts, built));
+    inside.register(signing(parts, built));
+    inside.get('/api/openapi.json', { schema: { hide: true } }, () => app.swagger());
+  });
+  return app;
+}
+
+const wantsPage = (url: string): boolean => !url.startsWith('/api/') && !url.startsWith('/assets/');

@@ -1,0 +1,56 @@
+/** The document around a page: its state travels as data in a JSON block, which no content policy has to allow. */
+import type { ComponentChildren } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { Page } from '../page/page.tsx';
+import type { PageState } from '../page/state.ts';
+import type { Built } from './built.ts';
+
+export function pageDocument(built: Built, title: string, state: PageState): string {
+  const body = `<div id="page">${renderToString(<Page state={state} />)}</div><script type="application/json" id="state">${embedded(state)}</script>`;
+  return documentOf(built, title, body, `<script type="module" src="${built.script}"></script>`);
+}
+
+/** A page that needs no script. */
+export function plainDocument(built: Built, title: string, children: ComponentChildren): string {
+  const main = (
+    <main class="plain">
+      <h1>{title}</h1>
+      {children}
+    </main>
+  );
+  return documentOf(built, title, renderToString(main), '');
+}
+
+/** An error as a page. It says what to do and nothing of what went wrong inside. */
+export function problemDocument(built: Built, problem: { readonly message: string }): string {
+  return plainDocument(
+    built,
+    problem.message,
+    <p>
+      <a href="/">To the list of calls</a>
+    </p>,
+  );
+}
+
+function documentOf(built: Built, title: string, body: string, script: string): string {
+  const head = renderToString(
+    <>
+      <meta charset="utf-8" />
+      <meta name="viewport" content="width=device-width, initial-scale=1, interactive-widget=resizes-content" />
+      <meta name="color-scheme" content="light dark" />
+      <title>{`${title} · nocool`}</title>
+      <link rel="icon" href="data:," />
+      {built.fonts.map((href) => (
+        <link key={href} rel="preload" as="font" type="font/woff2" href={href} crossorigin="anonymous" />
+      ))}
+      {built.styles.map((href) => (
+        <link key={href} rel="stylesheet" href={href} />
+      ))}
+    </>,
+  );
+  return `<!doctype html><html lang="en"><head>${head}${script}</head><body>${body}</body></html>`;
+}
+
+/** JSON that can't end its own script element or break a parser. */
+const embedded = (state: PageState): string =>
+  JSON.stringify(state).replace(/[<>&\u2028\u2029]/g, (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`);

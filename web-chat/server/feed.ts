@@ -1,0 +1,77 @@
+/** Server-sent events over raw responses: events in order, a heartbeat, an end when the reader or the session goes. */
+import type { OutgoingHttpHeaders, ServerResponse } from 'node:http';
+
+/** Milliseconds between heartbeats: shorter than the minute after which proxies hang up. */
+const HEARTBEAT = 15_000;
+/** Milliseconds after which a browser tries again. */
+const RETRY = 2_000;
+/** Bytes a reader may lag behind before it is let go; it resumes where it was. */
+const LAG = 256 * 1024;
+
+export class Feeds {
+  readonly #open = new Set<Feed>();
+
+  /** A feed that takes events from now on and writes them once it is opened. */
+  prepare(mayStay: () => Promise<boolean>): Feed {
+    const feed = new Feed(mayStay, () => this.#open.delete(feed));
+    this.#open.add(feed);
+    return feed;
+  }
+
+  endAll(): void {
+    for (const feed of [...this.#open]) feed.end();
+  }
+}
+
+class Feed {
+  readonly #mayStay: () => Promise<boolean>;
+  readonly #ended: () => void;
+  #to: ServerResponse | null = null;
+  #early: string[] = [];
+  #stop: () => void = () => undefined;
+  #beat: NodeJS.Timeout | undefined;
+
+  constructor(mayStay: () => Promise<boolean>, ended: () => void) {
+    this.#mayStay = mayStay;
+    this.#ended = ended;
+  }
+
+  event(id: number, data: unknown): void {
+    this.#write(`id: ${id}\ndata: ${JSON.stringify(data)}\n\n`);
+  }
+
+  open(to: ServerResponse, headers: OutgoingHttpHeaders, stop: () => void): void {
+    this.#stop = stop;
+    to.on('close', () => this.end());
+    to.on('error', () => this.end());
+    to.writeHead(200, { ...headers, 'content-type': 'text/event-stream', 'x-accel-buffering': 'no' });
+    to.write(`retry: ${RETRY}\n\n`);
+    this.#to = to;
+    for (const text of this.#early) to.write(text);
+    this.#early = [];
+    this.#beat = setInterval(() => void this.#heartbeat(), HEARTBEAT);
+    this.#beat.unref();
+    if (to.destroyed) this.end();
+  }
+
+  end(): void {
+    clearInterval(this.#beat);
+    this.#stop();
+    this.#stop = () => undefined;
+    this.#to?.end();
+    this.#ended();
+  }
+
+  /** A signed-out reader is let go at the next beat. */
+  async #heartbeat(): Promise<void> {
+    const stays = await this.#mayStay().catch(() => false);
+    if (stays) this.#write(': still here\n\n');
+    else this.end();
+  }
+
+  #write(text: string): void {
+    if (!this.#to) this.#early.push(text);
+    else if (this.#to.writableLength > LAG) this.end();
+    else this.#to.write(text);
+  }
+}

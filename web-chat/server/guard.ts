@@ -1,0 +1,55 @@
+/** What every answer carries and every change needs, whatever the route. */
+import type { FastifyInstance, FastifyRequest } from 'fastify';
+import type { WebParts } from './parts.ts';
+import { Problem } from './problem.ts';
+
+const POLICY = [
+  `default-src 'none'`,
+  `script-src 'self'`,
+  `style-src 'self'`,
+  `font-src 'self'`,
+  `img-src 'self' data:`,
+  `connect-src 'self'`,
+  `form-action 'self'`,
+  `base-uri 'none'`,
+  `frame-ancestors 'none'`,
+].join('; ');
+
+declare module 'fastify' {
+  interface FastifyContextConfig {
+    /** A plain form, which can't send a header; its one-time token stands for it. */
+    form?: boolean;
+  }
+}
+
+export function guard(app: FastifyInstance, { publicUrl, secureCookies }: WebParts): void {
+  const home = new URL(publicUrl).host;
+  app.addHook('onRequest', async (request, reply) => {
+    reply.headers({
+      'content-security-policy': POLICY,
+      'x-content-type-options': 'nosniff',
+      'x-frame-options': 'DENY',
+      // Not `no-referrer`: a browser would then send `Origin: null` with the sign-in form.
+      'referrer-policy': 'same-origin',
+      'cross-origin-opener-policy': 'same-origin',
+      'permissions-policy': 'camera=(self), geolocation=(), microphone=()',
+      'cache-control': 'no-store',
+      ...(secureCookies ? { 'strict-transport-security': 'max-age=31536000' } : {}),
+    });
+    if (changes(request)) mustComeFromHere(request, home);
+  });
+}
+
+const changes = ({ method }: FastifyRequest): boolean => method !== 'GET' && method !== 'HEAD' && method !== 'OPTIONS';
+
+function mustComeFromHere(request: FastifyRequest, home: string): void {
+  const { origin, host } = request.headers;
+  if (origin !== undefined && !sameHost(origin, [home, host]))
+    throw new Problem(403, 'elsewhere', 'This was sent from another site. Open this one and send it there.');
+  if (request.routeOptions.config.form !== true && request.headers['x-nocool'] !== '1')
+    throw new Problem(403, 'header-missing', 'A change needs the header "x-nocool: 1".');
+}
+
+function sameHost(origin: string, hosts: readonly (string | undefined)[]): boolean {
+  return URL.canParse(origin) && hosts.includes(new URL(origin).host);
+}

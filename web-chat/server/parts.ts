@@ -1,0 +1,26 @@
+import type { FastifyBaseLogger } from 'fastify';
+import type { Desk } from '../../engine/desk/index.ts';
+
+/** What the web chat keeps of sign-ins; the store has these functions. Hashes only, instants as ISO 8601 in UTC. */
+export interface Sessions {
+  saveLink(hash: string, person: string, until: string): Promise<void>;
+  /** The person, once; null where the link is unknown, used or past its time. */
+  useLink(hash: string, at: string): Promise<string | null>;
+  saveSession(hash: string, person: string, until: string): Promise<void>;
+  session(hash: string, at: string): Promise<string | null>;
+  endSession(hash: string): Promise<void>;
+}
+
+/** What the server is put together from. */
+export interface WebParts {
+  readonly desk: Desk;
+  readonly store: Sessions;
+  readonly clock: () => Date;
+  readonly log: FastifyBaseLogger;
+  /** True behind https: cookies are sent over https alone. */
+  readonly secureCookies: boolean;
+  /** Where people reach it, for links and for the check of Origin. */
+  readonly publicUrl: string;
+  /** Folder of the built page; found by itself when left out. */
+  readonly pageFolder?: string;
+}

@@ -1,0 +1,32 @@
+import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
+import * as z from 'zod/mini';
+import type { Built } from '../built.ts';
+import { pageDocument } from '../document.tsx';
+import type { WebParts } from '../parts.ts';
+import { signedIn } from '../session.ts';
+import { JobParams } from '../shapes.ts';
+import { meOf } from './api.ts';
+
+/** The pages that a browser opens, whole before any script runs. */
+export const pages =
+  ({ desk }: WebParts, built: Built): FastifyPluginAsyncZod =>
+  async (app) => {
+    app.get('/', { schema: { hide: true } }, async (request, reply) => {
+      const person = signedIn(request);
+      const [jobs, crew] = await Promise.all([desk.jobs(person.id), desk.people()]);
+      const names = Object.fromEntries(crew.map(({ id, name }) => [id, name]));
+      reply.type('text/html');
+      return pageDocument(built, 'Calls', { page: 'jobs', me: meOf(person), jobs, names });
+    });
+
+    app.get('/jobs/:job', { schema: { hide: true, params: JobParams } }, async (request, reply) => {
+      const person = signedIn(request);
+      const view = await desk.look(person.id, request.params.job);
+      reply.type('text/html');
+      return pageDocument(built, view.title, { page: 'ticket', me: meOf(person), view });
+    });
+
+    app.get('/healthz', { schema: { summary: 'Alive', response: { 200: z.object({ ok: z.boolean() }) } } }, () => ({
+      ok: true,
+    }));
+  };

@@ -1,0 +1,55 @@
+import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
+import * as z from 'zod/mini';
+import type { Built } from '../built.ts';
+import { plainDocument } from '../document.tsx';
+import type { WebParts } from '../parts.ts';
+import { signIn, signOut } from '../session.ts';
+
+const Token = z.object({ token: z.string().check(z.regex(/^[\w-]{20,100}$/)) });
+
+/** A link opens a page with one button, because whatever previews links would use it up. */
+export const signing =
+  (parts: WebParts, built: Built): FastifyPluginAsyncZod =>
+  async (app) => {
+    app.addContentTypeParser(
+      'application/x-www-form-urlencoded',
+      { parseAs: 'string', bodyLimit: 4096 },
+      (_request, body, done) => done(null, Object.fromEntries(new URLSearchParams(String(body)))),
+    );
+
+    app.get('/sign-in/:token', { schema: { hide: true, params: Token } }, async (request, reply) => {
+      reply.type('text/html');
+      return plainDocument(
+        built,
+        'Sign in',
+        <>
+          <p>This link signs you in on this device. It works once.</p>
+          <form method="post" action="/sign-in">
+            <input type="hidden" name="token" value={request.params.token} />
+            <button type="submit" class="key wide">
+              Sign in
+            </button>
+          </form>
+        </>,
+      );
+    });
+
+    app.post('/sign-in', { schema: { hide: true, body: Token }, config: { form: true } }, async (request, reply) => {
+      if (await signIn(parts, reply, request.body.token)) return reply.redirect('/', 303);
+      reply.code(401).type('text/html');
+      return plainDocument(
+        built,
+        'This link doesn’t work any more',
+        <p>It was used already, or it is too old. Ask your shop for a new one.</p>,
+      );
+    });
+
+    app.post(
+      '/sign-out',
+      { schema: { summary: 'End this session', response: { 200: z.object({ ok: z.boolean() }) } } },
+      async (request, reply) => {
+        await signOut(parts, request, reply);
+        return { ok: true };
+      },
+    );
+  };

@@ -1,0 +1,76 @@
+/** The desk's answers as schemas, for the OpenAPI document. A type test holds them to engine/desk/types.ts. */
+import * as z from 'zod/mini';
+import { Prompt, Refusal } from '../../engine/index.ts';
+
+const Standing = z.enum(['kept', 'set-aside', 'fallen', 'event']);
+const TicketLine = z.object({
+  seq: z.number(),
+  at: z.string(),
+  by: z.string(),
+  title: z.string(),
+  says: z.array(z.string()),
+  kind: z.string(),
+  standing: Standing,
+  place: z.nullable(z.string()),
+  amendable: z.boolean(),
+});
+const Names = z.record(z.string(), z.object({ name: z.string(), initials: z.string() }));
+
+export const JobView = z.object({
+  job: z.string(),
+  title: z.string(),
+  training: z.boolean(),
+  prompt: Prompt,
+  ticket: z.array(TicketLine),
+  people: Names,
+  question: z.nullable(z.string()),
+  now: z.string(),
+});
+
+/** One line of the record; its body is described in engine/schema.ts, one shape a kind. */
+const EntryLine = z.object({
+  v: z.literal(1),
+  kind: z.string(),
+  job: z.string(),
+  seq: z.number(),
+  by: z.string(),
+  at: z.string(),
+  said: z.nullable(z.string()),
+  client: z.nullable(z.string()),
+  body: z.record(z.string(), z.unknown()),
+  prev: z.string(),
+  hash: z.string(),
+});
+
+export const Turn = z.object({
+  view: JobView,
+  entries: z.array(EntryLine),
+  refusal: z.nullable(Refusal),
+  info: z.nullable(z.array(z.string())),
+  again: z.nullable(Prompt),
+});
+
+export const JobCard = z.object({
+  job: z.string(),
+  title: z.string(),
+  state: z.enum(['under-way', 'held', 'paused', 'emergency', 'finished', 'signed']),
+  where: z.string(),
+  assigned: z.array(z.string()),
+  verdict: z.nullable(z.string()),
+  updated: z.string(),
+  isolation: z.string(),
+  training: z.boolean(),
+});
+
+export const Me = z.object({
+  id: z.string(),
+  name: z.string(),
+  initials: z.string(),
+  roles: z.array(z.enum(['technician', 'senior', 'dispatcher', 'owner'])),
+  certified: z.boolean(),
+});
+
+export const Trouble = z.object({ error: z.string(), what: z.string() });
+export const troubles = { 401: Trouble, 403: Trouble, 404: Trouble, 500: Trouble } as const;
+export const changeTroubles = { ...troubles, 400: Trouble, 413: Trouble, 503: Trouble } as const;
+export const JobParams = z.object({ job: z.string().check(z.minLength(1), z.maxLength(200)) });
