@@ -5,6 +5,9 @@ interface Span {
   from: number;
   to: number;
 }
+interface Name extends Span {
+  part: string;
+}
 
 export class BreathMap {
   readonly #line: Line;
@@ -13,11 +16,16 @@ export class BreathMap {
   readonly #of: number[] = [];
   /** How long the name is that a token belongs to; 0 for none. */
   readonly #named: number[];
+  readonly #owner: (string | null)[];
 
-  constructor(line: Line, names: readonly Span[]) {
+  constructor(line: Line, names: readonly Name[]) {
     this.#line = line;
     this.#named = line.tokens.map(() => 0);
-    for (const { from, to } of names) this.#named.fill(to - from, from, to);
+    this.#owner = line.tokens.map(() => null);
+    for (const { part, from, to } of names) {
+      this.#named.fill(to - from, from, to);
+      this.#owner.fill(part, from, to);
+    }
     let from = 0;
     for (let i = 0; i <= line.tokens.length; i++) {
       // A mark inside a name parts nothing: "hum, nothing turns".
@@ -31,6 +39,11 @@ export class BreathMap {
 
   at(i: number): Span {
     return this.#breaths[this.#of[i] ?? 0] ?? { from: i, to: i };
+  }
+  /** It names an option of another part than `part`. */
+  namesOther(i: number, part: string): boolean {
+    const owner = this.#owner[i] ?? null;
+    return owner !== null && owner !== part;
   }
   /** It ends in a question mark. */
   asks(i: number): boolean {

@@ -5,7 +5,7 @@
  * In doubt the danger counts: a needless card costs one tap.
  */
 import { bare, fold, isDigit, isLetter, lower } from './fold.ts';
-import { CLEAR, GAP, type Hazard, MAYBE, NEGATORS, NOW, type Weight } from './hazard-words.ts';
+import { CLEAR, DENIALS, type Hazard, MAYBE, NOW, type Weight } from './hazard-words.ts';
 
 export interface HazardRead {
   level: 'now' | 'maybe';
@@ -30,7 +30,7 @@ export function readHazard(text: string, offered: readonly string[]): HazardRead
     }
     const end = i + found.length;
     const denied =
-      found.weight !== 'clear' && (isDenied(words, i) || (deniedUpTo >= 0 && isCarried(words, deniedUpTo, i)));
+      found.weight !== 'clear' && (isDenied(words, i, end) || (deniedUpTo >= 0 && isCarried(words, deniedUpTo, i)));
     if (denied) deniedUpTo = end;
     else if (found.weight === 'now') return { level: 'now', hazard: found.hazard };
     else if (found.weight === 'maybe') maybe ??= { level: 'maybe', hazard: found.hazard };
@@ -43,6 +43,8 @@ interface Word {
   text: string;
   /** A comma, full stop or the like stands before it. */
   parted: boolean;
+  /** A slash joins it to the word before. */
+  slashed: boolean;
 }
 interface Phrase {
   words: string[];
@@ -56,14 +58,16 @@ function wordsOf(text: string): Word[] {
   const words: Word[] = [];
   let current = '';
   let parted = false;
+  let slashed = false;
   for (let i = 0; i <= plain.length; i++) {
     const c = plain.charAt(i);
     if (c !== '' && (isLetter(c) || isDigit(c))) current += c;
     else if (c !== "'") {
-      if (current !== '') words.push({ text: calm(current), parted });
-      if (current !== '') parted = false;
+      if (current !== '') words.push({ text: calm(current), parted, slashed });
+      if (current !== '') [parted, slashed] = [false, false];
       current = '';
-      if (c !== ' ' && c !== '-' && c !== '/') parted = true;
+      if (c === '/') slashed = true;
+      else if (c !== ' ' && c !== '-') parted = true;
     }
   }
   return words;
@@ -87,19 +91,25 @@ function longestAt(words: readonly Word[], i: number): (Phrase & { length: numbe
   return null;
 }
 
-function isDenied(words: readonly Word[], at: number): boolean {
-  for (let i = at; i > 0 && at - i < LONGEST_GAP; i--) {
-    if (words[i]?.parted) return false;
-    const before = words[i - 1]?.text ?? '';
-    if (NEGATORS.has(before)) return true;
-    if (!GAP.has(before)) return false;
-  }
-  return false;
+/** "Never seen smoke like this" tells of smoke. "One" denies only as "no one". */
+function isDenied(words: readonly Word[], at: number, end: number): boolean {
+  if (words[end]?.text === 'like') return false;
+  return DENIALS.some(({ by, over }) => {
+    for (let i = at; i > 0 && at - i < LONGEST_GAP && !words[i]?.parted; i--) {
+      const before = words[i - 1]?.text ?? '';
+      if (by.has(before)) return before !== 'one' || words[i - 2]?.text === 'no';
+      if (!over.has(before)) return false;
+    }
+    return false;
+  });
 }
 
-/** "no smoke or flames": the denial reaches over "or" alone. */
+/** "no smoke or flames", "no smoke/flames": the denial reaches over "or" and a slash, not over a comma. */
 const isCarried = (words: readonly Word[], from: number, to: number): boolean =>
-  to - from === 1 && ['or', 'nor', 'ni', 'o'].includes(words[from]?.text ?? '') && !words[to]?.parted;
+  !words[to]?.parted &&
+  (to === from
+    ? words[to]?.slashed === true
+    : to - from === 1 && ['or', 'nor', 'ni', 'o'].includes(words[from]?.text ?? ''));
 
 const LONGEST_GAP = 5;
 

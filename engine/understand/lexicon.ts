@@ -26,7 +26,8 @@ export class Lexicon {
   /** Field names of one word, for a number glued to them. */
   readonly names = new Set<string>();
   readonly #meanings = new Map<string, Meaning[]>();
-  #longest = 1;
+  /** Every beginning of every name, so that a search ends at the first word that fits none. */
+  readonly #beginnings = new Set<string>();
 
   constructor(parts: readonly Part[]) {
     this.fields = parts.filter((part) => part.kind === 'field');
@@ -42,13 +43,12 @@ export class Lexicon {
     if (tokens[at]?.kind === 'mark') return null;
     let found: Found | null = null;
     let name = '';
-    let words = 0;
-    for (let i = at; i < tokens.length && words < this.#longest; i++) {
+    for (let i = at; i < tokens.length; i++) {
       const token = tokens[i];
       if (!token || (token.kind === 'mark' && !INSIDE.includes(token.text))) break;
       if (token.kind === 'mark') continue;
       name = join(name, token);
-      words++;
+      if (!this.#beginnings.has(name)) break;
       const meanings = this.#meanings.get(name);
       if (meanings) found = { meanings, length: i - at + 1 };
     }
@@ -83,7 +83,7 @@ export class Lexicon {
     const key = joined(tokens);
     if (key === '') return;
     if (meaning.kind === 'field') for (const { text } of tokens.length === 1 ? tokens : []) this.names.add(text);
-    this.#longest = Math.max(this.#longest, tokens.length, key.length > 8 ? 0 : key.length);
+    for (let end = 1; end <= key.length; end++) this.#beginnings.add(key.slice(0, end));
     const known = this.#meanings.get(key) ?? [];
     if (!known.some((other) => same(other, meaning))) this.#meanings.set(key, [...known, meaning]);
   }

@@ -26,7 +26,7 @@ export function claimChoices(line: Line): Record<string, string[]> {
   const breaths = new BreathMap(line, hits);
   for (const part of line.lexicon.choices) {
     const own = hits.filter((hit) => hit.part === part.key);
-    const taken = part.kind === 'choose' ? chosen(part, own, breaths) : answered(part, own, breaths);
+    const taken = part.kind === 'choose' ? chosen(part, own, breaths) : answered(line, part, own, breaths);
     if (taken.length === 0) continue;
     const ids = new Set(taken.map(({ id }) => id));
     given[part.key] = part.options.flatMap(({ id }) => (ids.has(id) ? [id] : []));
@@ -66,7 +66,9 @@ function chosen(part: OptionPart & { kind: 'choose' }, own: readonly Hit[], brea
 }
 
 /** Confirm and act: every word of that breath is the answer's own, or a word of the question. */
-function answered(part: OptionPart, own: readonly Hit[], breaths: BreathMap): Hit[] {
+function answered(line: Line, part: OptionPart, own: readonly Hit[], breaths: BreathMap): Hit[] {
+  const half = saidByHalf(line, part, breaths);
+  if (half) return [half];
   const vocabulary = wordsOf(part);
   // Asked once for a breath, however often it says yes: a long message stays quick.
   const whole = new Map<number, boolean>();
@@ -83,6 +85,23 @@ function answered(part: OptionPart, own: readonly Hit[], breaths: BreathMap): Hi
   if (ids.size !== 1) return [];
   const refuses = ids.has('cant') || ids.has('no');
   return !refuses && breaths.anyLeft(LIMITS, meant) ? [] : meant;
+}
+
+/** "locked, tagged" for "Open, locked, tagged, tried": at least half the words of one answer, and no other word. */
+function saidByHalf(line: Line, part: OptionPart, breaths: BreathMap): Hit | null {
+  const rest = line.tokens.flatMap((token, i) => (line.isUsed(i) || breaths.namesOther(i, part.key) ? [] : [token]));
+  if (rest.some(({ kind, text }) => kind === 'number' || text === '?')) return null;
+  const said = new Set(rest.flatMap(({ kind, text }) => (kind === 'word' && !FILLERS.has(text) ? [text] : [])));
+  const fitting = part.options.filter(({ label }) => {
+    const own = new Set(
+      tokensOf(label).flatMap(({ kind, text }) => (kind === 'word' && !FILLERS.has(text) ? [text] : [])),
+    );
+    return said.size > 0 && [...said].every((word) => own.has(word)) && said.size * 2 >= own.size;
+  });
+  const [option, ...more] = fitting;
+  if (!option || more.length > 0 || line.lexicon.choices.filter(({ kind }) => kind !== 'choose').length > 1)
+    return null;
+  return { part: part.key, id: option.id, from: 0, to: line.tokens.length, letter: false };
 }
 
 /** "2", or "1 3" where several may be chosen: only where the prompt has one list and no numbers are asked. */

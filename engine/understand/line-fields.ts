@@ -43,8 +43,11 @@ class FieldScan {
   /** Directly behind a named number, a number is one too many. */
   #touching = false;
 
+  readonly #anyRequired: boolean;
+
   constructor(line: Line) {
     this.#line = line;
+    this.#anyRequired = required(line.lexicon.fields).length > 0;
     for (let i = 0; i < line.tokens.length; ) i = this.#step(i);
   }
 
@@ -88,7 +91,8 @@ class FieldScan {
     const name = line.fieldsAt(i);
     if (name) return this.#readNamed(i, i + name.length, name.keys);
     const option = line.find(i);
-    const isOption = option !== null && (option.length > 1 || token?.kind === 'word');
+    // "240" may be the name of an option; where numbers must be given it is one of them.
+    const isOption = option !== null && (option.length > 1 || token?.kind === 'word' || !this.#anyRequired);
     const end = isOption ? 0 : valueEnd(line, i, this.#touching);
     if (end > 0) return this.#readNumber(i, end);
     const answers =

@@ -9,21 +9,22 @@ export class Line {
   readonly parts: readonly Part[];
   readonly lexicon: Lexicon;
   readonly tokens: readonly Token[];
-  readonly #used = new Set<number>();
-  readonly #found = new Map<number, Found | null>();
+  readonly #used: Uint8Array;
+  readonly #found: (Found | null | undefined)[] = [];
 
   constructor(text: string, parts: readonly Part[]) {
     this.text = text;
     this.parts = parts;
     this.lexicon = new Lexicon(parts);
     this.tokens = tokensOf(text, this.lexicon.names);
+    this.#used = new Uint8Array(this.tokens.length);
   }
 
   use(from: number, to: number): void {
-    for (let i = from; i < to; i++) this.#used.add(i);
+    this.#used.fill(1, from, to);
   }
   isUsed(i: number): boolean {
-    return this.#used.has(i);
+    return this.#used[i] === 1;
   }
   /** The words as typed. */
   slice(from: number, to: number): string {
@@ -39,10 +40,10 @@ export class Line {
   }
   /** The longest name at `i`. */
   find(i: number): Found | null {
-    const known = this.#found.get(i);
+    const known = this.#found[i];
     if (known !== undefined) return known;
     const found = this.lexicon.find(this.tokens, i);
-    this.#found.set(i, found);
+    this.#found[i] = found;
     return found;
   }
   /** Keys of the fields that the words at `i` name. */

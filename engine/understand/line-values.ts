@@ -5,7 +5,8 @@ import { unitOf } from './unit.ts';
 
 /**
  * End of the value at `i`; 0 where none begins. "38.4 uF", "1.2 meg", "ol", "_". With `named` also the words that
- * mean OL only behind a name: "case open", "case still climbing". A field's name is never taken for a unit.
+ * mean OL only behind a name: "case open", "case still climbing". A field's name is a unit only where no value follows
+ * it: in "sr 3.6 g ol" g is a field, in "241 v comp 13" v is volts.
  */
 export function valueEnd(line: Line, i: number, named: boolean): number {
   const token = line.tokens[i];
@@ -18,12 +19,19 @@ export function valueEnd(line: Line, i: number, named: boolean): number {
   if (numeric || isOver(words) || isClimbing(words)) end = i + 1;
   for (let j = i + 1; j < i + LONGEST; j++) {
     const next = line.tokens[j];
-    if (next?.kind !== 'word' || line.isUsed(j) || line.fieldsAt(j)) break;
+    if (next?.kind !== 'word' || line.isUsed(j) || isName(line, j, unit)) break;
     words += ` ${next.text}`;
     unit += next.text;
     if (numeric ? unitOf(unit) : isOver(words) || isClimbing(words)) end = j + 1;
   }
   return end;
+}
+
+function isName(line: Line, j: number, before: string): boolean {
+  if (!line.fieldsAt(j)) return false;
+  const next = line.tokens[j + 1];
+  const valued = line.isMark(j + 1, ':=') || next?.kind === 'number' || OVER_ALONE.has(next?.text ?? '');
+  return valued || unitOf(before + (line.tokens[j]?.text ?? '')) === null;
 }
 
 /** "volts" and "ac" behind the number. */

@@ -62,6 +62,7 @@ test.each<[string, CommandName, string]>([
   ['skip no such tool', 'skip', 'no such tool'],
   ['Skip: No Tool', 'skip', 'No Tool'],
   ['skip because it rains', 'skip', 'it rains'],
+  ['skip it rains', 'skip', 'it rains'],
   ['hand over Sam', 'hand over', 'Sam'],
   ['hand over to Sam Ö.', 'hand over', 'Sam Ö.'],
   ['handover sam', 'hand over', 'sam'],
@@ -144,7 +145,10 @@ describe('no command', () => {
     'helper on site',
     'continue reading the meter on the other side',
     'fan tab burnt, old mark',
-    'please note the time'.replace('please ', 'also '),
+    'also note the time',
+    '112',
+    'stopping distance',
+    'stoop of the house',
   ])('%s', (text) => {
     expect(readCommand(text)).toBeNull();
   });

@@ -58,6 +58,18 @@ describe('readings by name', () => {
     expect(given('cr .9 cs 2.7 sr 3.6 g ol', windings)).toEqual({ cr: '.9', cs: '2.7', sr: '3.6', g: 'ol' });
   });
 
+  test('unless nothing follows it', () => {
+    const live = [
+      field('l1l2', 'V', { words: ['v'] }),
+      field('comp', 'A', { words: ['c'] }),
+      field('fan', 'A', { words: ['f'] }),
+    ];
+    const expected = { l1l2: '241', comp: '13.1', fan: '.9' };
+    expect(given('v 241 c 13.1 f .9', live)).toEqual(expected);
+    expect(given('241 c 13.1 f .9', live)).toEqual(expected);
+    expect(given('241 v comp 13.1 a fan .9 a', live)).toEqual({ l1l2: '241 v', comp: '13.1 a', fan: '.9 a' });
+  });
+
   test('names that begin with a number', () => {
     const relay = [field('contacts', 'Ω', { words: ['1-2'] }), field('coil', 'Ω', { words: ['5-2'] })];
     expect(given('relay 1-2 ol  5-2 5.4k', relay)).toEqual({ contacts: 'ol', coil: '5.4k' });
@@ -228,6 +240,17 @@ describe('choices', () => {
     expect(given('1', [means, feeds])).toEqual({});
   });
 
+  test('a number may be the name of an option where no number must be given', () => {
+    const supply = choose('supply', false, [
+      option('two-legs', '208 to 240 V', '240', '230'),
+      option('neutral', '120 V', '120'),
+    ]);
+    const stated = field('stated', 'V', { optional: true });
+    expect(given('240', [supply, stated])).toEqual({ supply: ['two-legs'] });
+    expect(given('stated 238, 240', [supply, stated])).toEqual({ supply: ['two-legs'], stated: '238' });
+    expect(given('240', [supply, field('line', 'V')])).toEqual({ line: '240' });
+  });
+
   test('a name that two lists share is nobody’s', () => {
     const two = [choose('a', false, [option('x', 'Same')]), choose('b', false, [option('y', 'Same')])];
     expect(readLine('same', two)).toEqual({ given: {}, unread: ['same'] });
@@ -269,6 +292,36 @@ describe('confirm and act', () => {
   });
   test.each(['not off', 'not done yet', 'almost done', 'off?', 'power off now'])('%s is not done', (text) => {
     expect(given(text, [wires])).toEqual({});
+  });
+  test('half of an answer’s words, and no other', () => {
+    const locked = confirm(
+      'ok',
+      'Open it, lock it, tag it, try it.',
+      option('yes', 'Open, locked, tagged, tried'),
+      option('no', 'Something started'),
+      option('cant', 'No lock fits'),
+    );
+    expect(readLine('locked tagged', [locked])).toEqual({ given: { ok: ['yes'] }, unread: [] });
+    expect(given('locked, tagged', [locked])).toEqual({ ok: ['yes'] });
+    expect(given('locked and tagged', [locked])).toEqual({ ok: ['yes'] });
+    expect(given('no lock', [locked])).toEqual({ ok: ['cant'] });
+    expect(given('no', [locked])).toEqual({ ok: ['no'] });
+    expect(given('something started', [locked])).toEqual({ ok: ['no'] });
+    for (const text of [
+      'open',
+      'locked',
+      'not locked tagged',
+      'locked tagged?',
+      'locked tagged soon',
+      'locked, not tagged',
+    ])
+      expect(given(text, [locked])).toEqual({});
+    expect(
+      given('still yours, 121 / 0.2 0 0.1 / 0 0 / 121', [
+        confirm('ok', 'Lock?', option('yes', 'Still yours, still open')),
+        ...proving,
+      ]),
+    ).toMatchObject({ ok: ['yes'] });
   });
   test('yes and the line', () => {
     expect(given('yes 121 / 0.2 0 0.1 / 0 0 / 121', [lock, ...proving])).toMatchObject({

@@ -240,7 +240,7 @@ describe('any text', () => {
     fc.assert(
       fc.property(
         plain,
-        fc.constantFrom('smoke', 'fire', 'shocked', 'exploded', 'fainted', 'bleeding'),
+        fc.constantFrom('smoke', 'fire', 'shocked', 'exploded', 'fainted', 'injured'),
         plain,
         (before, word, after) => {
           expect(readHazard([...before, word, ...after].join(' '), [])).toMatchObject({ level: 'now' });
@@ -298,11 +298,12 @@ describe('10,000 characters take less than 50 ms', () => {
 
   test.each(readers)('%s', (_, read) => {
     for (const text of texts) {
-      // The best of three: other work on the machine is no property of the reader.
+      // Time of this process, and the best of three: other work on the machine is no property of the reader.
       const took = [0, 1, 2].map(() => {
-        const start = performance.now();
+        const start = process.cpuUsage();
         read(text);
-        return performance.now() - start;
+        const { user, system } = process.cpuUsage(start);
+        return (user + system) / 1000;
       });
       expect(Math.min(...took), JSON.stringify(text.slice(0, 12))).toBeLessThan(50);
     }
