@@ -8,6 +8,7 @@ import { buildPage, launch, phone } from './browser.ts';
 import { sampleDesk } from './sample/desk.ts';
 import { NOW, PROMPTS } from './sample/prompts.ts';
 import { type Serving, serve } from './serve.ts';
+import { openShop, type Shop } from './shop.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 /** WCAG 2.2, levels A and AA, and the contrast of level AAA (1.4.6: 7:1, 4.5:1 for large text). */
@@ -17,16 +18,21 @@ let browser: Browser;
 let context: BrowserContext;
 let serving: Serving;
 let folder: string;
+let shop: Shop;
 
 beforeAll(async () => {
-  folder = await buildPage();
-  [browser, serving] = await Promise.all([launch(), serve({ desk: sampleDesk(), pageFolder: folder })]);
+  [folder, shop] = await Promise.all([buildPage(), openShop()]);
+  [browser, serving] = await Promise.all([
+    launch(),
+    serve({ desk: sampleDesk(), store: shop.store, pageFolder: folder }),
+  ]);
   context = await phone(browser);
   await context.addCookies([{ ...cookieOf(await serving.cookieFor('jo')), url: serving.url }]);
 });
 afterAll(async () => {
   await browser?.close();
   await serving?.close();
+  await shop?.close();
   if (folder) await rm(folder, { recursive: true });
 });
 
@@ -101,5 +107,25 @@ test.each(paths)('at 360 × 640, light and dark: %s', async (name, path) => {
     expect(await badTargets(page)).toEqual([]);
     expect(await findings(page)).toEqual([]);
   }
+  await page.close();
+});
+
+test('the finders find: a small key, two keys side by side, faint text, a page too wide', async () => {
+  const page = await opened('/');
+  await page.evaluate(() => {
+    document
+      .querySelector('main')
+      ?.insertAdjacentHTML(
+        'beforeend',
+        '<button id="small">a</button><button>b</button><p id="faint">faint</p><p id="wide">wide</p>',
+      );
+    const style = (id: string, css: string) => document.getElementById(id)?.setAttribute('style', css);
+    style('small', 'width: 40px; height: 40px');
+    style('faint', 'color: #8a8a8a');
+    style('wide', 'width: 500px');
+  });
+  expect((await badTargets(page)).length).toBeGreaterThanOrEqual(2);
+  expect((await findings(page)).join()).toMatch(/color-contrast-enhanced: <p id="faint"/);
+  expect(await sideways(page)).toBeGreaterThan(0);
   await page.close();
 });

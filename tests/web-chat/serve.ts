@@ -5,7 +5,6 @@ import { buildServer } from '../../web-chat/server/app.ts';
 import { createLog } from '../../web-chat/server/log.ts';
 import type { Sessions } from '../../web-chat/server/parts.ts';
 import { issueLink } from '../../web-chat/server/session.ts';
-import { memorySessions } from './sample/sessions.ts';
 
 export interface Serving {
   readonly app: FastifyInstance;
@@ -21,19 +20,21 @@ export interface Serving {
 interface Given {
   readonly desk: Desk;
   readonly pageFolder: string;
-  readonly store?: Sessions;
+  readonly store: Sessions;
   readonly clock?: () => Date;
+  readonly secureCookies?: boolean;
 }
 
 export async function serve({
   desk,
   pageFolder,
-  store = memorySessions(),
+  store,
   clock = () => new Date(),
+  secureCookies = false,
 }: Given): Promise<Serving> {
   const logged: string[] = [];
   const log = createLog('info', { write: (line) => void logged.push(line) });
-  const parts = { desk, store, clock, log, pageFolder, secureCookies: false, publicUrl: 'http://localhost' };
+  const parts = { desk, store, clock, log, pageFolder, secureCookies, publicUrl: 'http://localhost' };
   const app = buildServer(parts);
   const url = await app.listen({ host: '127.0.0.1', port: 0 });
   const linkFor = (person: string) => issueLink({ ...parts, publicUrl: url }, person);

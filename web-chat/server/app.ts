@@ -14,7 +14,7 @@ import { type FastifyInstance, fastify, LogController } from 'fastify';
 import { jsonSchemaTransform, validatorCompiler } from 'fastify-type-provider-zod';
 import { readBuilt } from './built.ts';
 import { problemDocument } from './document.tsx';
-import { guard } from './guard.ts';
+import { ASSETS, guard } from './guard.ts';
 import type { WebParts } from './parts.ts';
 import { answerProblem, Problem } from './problem.ts';
 import { api } from './routes/api.ts';
@@ -63,9 +63,8 @@ export function buildServer(parts: WebParts): FastifyInstance {
   });
   app.register(files, {
     root: join(built.folder, 'assets'),
-    prefix: '/assets/',
+    prefix: ASSETS,
     cacheControl: false,
-    setHeaders: (response) => response.setHeader('cache-control', 'public, max-age=31536000, immutable'),
   });
   app.register(async (inside) => {
     inside.addHook('onRequest', async (request) => {
@@ -80,4 +79,4 @@ export function buildServer(parts: WebParts): FastifyInstance {
   return app;
 }
 
-const wantsPage = (url: string): boolean => !url.startsWith('/api/') && !url.startsWith('/assets/');
+const wantsPage = (url: string): boolean => !url.startsWith('/api/') && !url.startsWith(ASSETS);

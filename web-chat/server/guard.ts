@@ -15,6 +15,8 @@ const POLICY = [
   `frame-ancestors 'none'`,
 ].join('; ');
 
+export const ASSETS = '/assets/';
+
 declare module 'fastify' {
   interface FastifyContextConfig {
     /** A plain form, which can't send a header; its one-time token stands for it. */
@@ -33,7 +35,8 @@ export function guard(app: FastifyInstance, { publicUrl, secureCookies }: WebPar
       'referrer-policy': 'same-origin',
       'cross-origin-opener-policy': 'same-origin',
       'permissions-policy': 'camera=(self), geolocation=(), microphone=()',
-      'cache-control': 'no-store',
+      // Hashed names change with their content; anything else is as of now and for one person.
+      'cache-control': request.url.startsWith(ASSETS) ? 'public, max-age=31536000, immutable' : 'no-store',
       ...(secureCookies ? { 'strict-transport-security': 'max-age=31536000' } : {}),
     });
     if (changes(request)) mustComeFromHere(request, home);

@@ -1,10 +1,11 @@
 /** The ticket so far: every line with its time and initials in the margin, and whether it still counts, in words. */
 import type { JobView, TicketLine } from '../../../engine/desk/types.ts';
 import { useSettled } from '../net/clock.ts';
+import { Verdict } from './panels.tsx';
 import { clockTime } from './time.ts';
 
 /** How many of the last lines are open; the rest folds away, so that the question is on the first screen. */
-const OPEN = 2;
+const OPEN = 1;
 const STANDING = { kept: null, event: null, 'set-aside': 'set aside', fallen: 'no longer counts' } as const;
 
 interface LinesProps {
@@ -13,7 +14,9 @@ interface LinesProps {
 }
 
 export function Lines({ view, onChange }: LinesProps) {
-  const { ticket } = view;
+  const { ticket, prompt } = view;
+  // At the end the verdicts stand open in the card.
+  const underWay = prompt.kind !== 'finished' && prompt.kind !== 'signed';
   const earlier = ticket.slice(0, -OPEN);
   const line = (each: TicketLine) => <Line key={each.seq} line={each} people={view.people} onChange={onChange} />;
   return (
@@ -25,6 +28,13 @@ export function Lines({ view, onChange }: LinesProps) {
         </details>
       )}
       <ol>{ticket.slice(-OPEN).map(line)}</ol>
+      {underWay &&
+        prompt.verdicts.map((verdict) => (
+          <details key={verdict.place}>
+            <summary>{`Verdict: ${verdict.title}`}</summary>
+            <Verdict verdict={verdict} />
+          </details>
+        ))}
     </section>
   );
 }

@@ -52,7 +52,7 @@ const MARKS: Readonly<Record<string, string>> = {
 
 export const Verdict = ({ verdict }: { verdict: Conclusion }) => (
   <section class="verdict" aria-label={`Verdict: ${verdict.title}`}>
-    <h3>{verdict.title}</h3>
+    <h2>{verdict.title}</h2>
     {verdict.says.map((say) => (
       <p key={say}>{say}</p>
     ))}
@@ -60,7 +60,7 @@ export const Verdict = ({ verdict }: { verdict: Conclusion }) => (
     {verdict.findings.length > 0 && <Findings verdict={verdict} />}
     {verdict.next.length > 0 && (
       <>
-        <h4>What is next</h4>
+        <h3>What is next</h3>
         <ul>
           {verdict.next.map((next) => (
             <li key={next}>{next}</li>

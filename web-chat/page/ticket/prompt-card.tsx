@@ -29,8 +29,6 @@ export function PromptCard({ prompt, view, heading, children }: CardProps) {
         {step && ` · ${CLASS[prompt.class]}`}
       </p>
       <Notices notices={prompt.notices} />
-      {(prompt.kind === 'finished' || prompt.kind === 'signed') &&
-        prompt.verdicts.map((verdict) => <Verdict key={verdict.place} verdict={verdict} />)}
       <h2 ref={heading} tabIndex={-1}>
         {prompt.title}
       </h2>
@@ -40,6 +38,8 @@ export function PromptCard({ prompt, view, heading, children }: CardProps) {
       {prompt.body.map((text) => (
         <p key={text}>{text}</p>
       ))}
+      {(prompt.kind === 'finished' || prompt.kind === 'signed') &&
+        prompt.verdicts.map((verdict) => <Verdict key={verdict.place} verdict={verdict} />)}
       {view.question !== null && prompt.amends === null && (
         <div class="question">
           <p class="kicker">A senior asks</p>

@@ -9,13 +9,17 @@ export function useLeadEye(question: string): { heading: RefObject<HTMLHeadingEl
   const heading = useRef<HTMLHeadingElement>(null);
   const shown = useRef(question);
   const own = useRef(false);
+  // A ticket opens at its question, unless the person already scrolled.
+  useEffect(() => {
+    if (window.scrollY === 0) show(heading.current);
+  }, []);
   useEffect(() => {
     if (shown.current === question) return;
     shown.current = question;
     if (!own.current) return;
     own.current = false;
     heading.current?.focus({ preventScroll: true });
-    heading.current?.closest('article')?.scrollIntoView({ block: 'start' });
+    show(heading.current);
   }, [question]);
   return {
     heading,
@@ -24,6 +28,8 @@ export function useLeadEye(question: string): { heading: RefObject<HTMLHeadingEl
     },
   };
 }
+
+const show = (heading: HTMLElement | null) => heading?.closest('article')?.scrollIntoView({ block: 'start' });
 
 /** Brings an element into view whenever it shows something new. */
 export function useShowUp<T extends HTMLElement>(what: unknown): RefObject<T | null> {
