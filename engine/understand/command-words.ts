@@ -105,6 +105,3 @@ export const WITH_REST: readonly (readonly [CommandName, readonly string[]])[] =
     ['senior', 'senior'],
   ] as const
 ).flatMap(([name, spellings]) => phrases(spellings).map((spelling) => [name, spelling.split(' ')] as const));
-
-/** A small word between the command and its rest: "hand over to Sam", "skip because wet". */
-export const JOINING: ReadonlySet<string> = words('to because');

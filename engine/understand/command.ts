@@ -5,7 +5,6 @@
 import type { CommandName } from '../schema.ts';
 import {
   BACK_NOUNS,
-  JOINING,
   NO_REPORT,
   POLITE,
   REPORTS,
@@ -95,8 +94,9 @@ function readWithRest(text: string, words: readonly Word[]): CommandRead | null 
   const [last, next] = [words[head.length - 1], words[head.length]];
   if (!last) return null;
   if (next && !last.parted && !takesRest(name, next, words)) return null;
-  const joining = next !== undefined && JOINING.has(next.text) && words.length > head.length + 1;
-  return { name, ...rest(text, joining ? next.end : last.end) };
+  const joining = next?.text === (name === 'hand over' ? 'to' : 'because') && words.length > head.length + 1;
+  // "hand over to Sam", "skip because wet": the small word belongs to the command.
+  return { name, ...rest(text, joining && next ? next.end : last.end) };
 }
 
 /**

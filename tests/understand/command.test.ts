@@ -70,6 +70,7 @@ test.each<[string, CommandName, string]>([
   ['take back, lead was on paint', 'take back', 'lead was on paint'],
   ['release checked by phone, all fine', 'release', 'checked by phone, all fine'],
   ['approve tag and the fuse out', 'approve', 'tag and the fuse out'],
+  ['ask to measure again', 'ask', 'to measure again'],
   ['ask Which terminal?', 'ask', 'Which terminal?'],
   ['reply on C, again', 'reply', 'on C, again'],
   ['note coil matted, cottonwood', 'note', 'coil matted, cottonwood'],
