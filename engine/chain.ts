@@ -20,7 +20,7 @@ export interface Head {
 
 const hash = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
 
-/** Hash of an entry's RFC 8785 JSON without its own `hash`. */
+/** SHA-256, as 64 hex digits, over an entry's RFC 8785 JSON without its own `hash`. */
 export function hashOf(entry: Omit<Entry, 'hash'> & { hash?: string }): string {
   const { hash: _, ...rest } = entry;
   const json = canonicalize(rest);
@@ -28,7 +28,7 @@ export function hashOf(entry: Omit<Entry, 'hash'> & { hash?: string }): string {
   return hash(json);
 }
 
-/** Numbers and links what was decided. */
+/** Numbers what was decided from `head.seq` + 1 on, and links it. Throws where a draft holds what JSON can't say. */
 export function seal(drafts: readonly Draft[], head: Head): Entry[] {
   let prev = head.prev;
   return drafts.map((draft, i) => {
@@ -49,29 +49,39 @@ export function seal(drafts: readonly Draft[], head: Head): Entry[] {
   });
 }
 
+/**
+ * Where a chain breaks first. `at` is the seq that should stand there: the place counted from 1, except for
+ * truncated-start, where it is the seq of the first entry that is left.
+ */
 export type ChainCheck =
   | { ok: true }
   | { ok: false; at: number; why: 'altered' | 'truncated-start' | 'reordered' | 'not-an-entry' };
 
-/** Recomputes every hash. An end cut off can't be seen from the chain alone; a beginning can. */
+/**
+ * Recomputes every hash of one whole job. `reordered`: numbers out of order, one twice or one missing. An end cut off
+ * can't be seen from the chain alone; a beginning can.
+ */
 export function verifyChain(entries: readonly unknown[]): ChainCheck {
-  let prev = GENESIS;
+  const broken = (at: number, why: Exclude<ChainCheck, { ok: true }>['why']): ChainCheck => ({ ok: false, at, why });
+  let before: Entry | null = null;
   for (const [i, row] of entries.entries()) {
     let entry: Entry;
     try {
       entry = parseEntry(row);
     } catch {
-      return { ok: false, at: i + 1, why: 'not-an-entry' };
+      return broken(i + 1, 'not-an-entry');
     }
-    if (i === 0 && entry.seq > 1) return { ok: false, at: entry.seq, why: 'truncated-start' };
-    if (entry.seq !== i + 1) return { ok: false, at: i + 1, why: 'reordered' };
-    if (entry.prev !== prev || hashOf(entry) !== entry.hash) return { ok: false, at: entry.seq, why: 'altered' };
-    prev = entry.hash;
+    if (i === 0 && entry.seq > 1 && !entries.some(isFirst)) return broken(entry.seq, 'truncated-start');
+    if (entry.seq !== i + 1) return broken(i + 1, 'reordered');
+    const follows = entry.prev === (before?.hash ?? GENESIS) && entry.job === (before?.job ?? entry.job);
+    if (!follows || hashOf(entry) !== entry.hash) return broken(entry.seq, 'altered');
+    before = entry;
   }
   return { ok: true };
 }
+const isFirst = (row: unknown): boolean => typeof row === 'object' && row !== null && 'seq' in row && row.seq === 1;
 
-/** Words beside the record: the reference for the body, the row for the texts. */
+/** Words beside the record: the reference for the body, the row for the texts. hash = SHA-256(salt ‖ text), in UTF-8. */
 export function textRef(text: string, salt: string, ref: string): { ref: TextRef; row: Text } {
   return { ref: { ref, hash: hash(salt + text) }, row: { ref, salt, text } };
 }

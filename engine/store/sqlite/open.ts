@@ -21,29 +21,26 @@ export async function openSqlite(file: string, options: { busyMs?: number } = {}
   mkdirSync(dirname(file), { recursive: true });
   const db = await guarded(() => new Database(file, { timeout: options.busyMs ?? 2000 }));
   try {
-    if (db.pragma('journal_mode = wal', { simple: true }) !== 'wal')
-      throw new Error(`${file} can't be kept in WAL mode`);
-    // FULL, because an acknowledged reply survives a power cut; NORMAL would lose the last ones.
-    db.pragma('synchronous = full');
-    db.pragma('foreign_keys = on');
-    await migrate(db);
-    const journal = createJournal(db);
-    return {
-      ...createReading(db),
-      ...createShop(db),
-      create: journal.create,
-      append: journal.append,
-      watch: journal.watch,
-      close: () =>
-        guarded(() => {
-          journal.flush();
-          db.close();
-        }),
-    };
+    return await storeOn(db);
   } catch (error) {
     db.close();
     throw asTrouble(error);
   }
+}
+
+/** The store on a connection that is already open and from now on belongs to it. */
+export async function storeOn(db: Database.Database): Promise<Store> {
+  if (db.pragma('journal_mode = wal', { simple: true }) !== 'wal') throw new Error(`no WAL mode for ${db.name}`);
+  // FULL, because an acknowledged reply survives a power cut; NORMAL would lose the last ones.
+  db.pragma('synchronous = full');
+  db.pragma('foreign_keys = on');
+  await migrate(db);
+  const { flush, ...journal } = createJournal(db);
+  const close = (): void => {
+    flush();
+    db.close();
+  };
+  return { ...createReading(db), ...createShop(db), ...journal, close: () => guarded(close) };
 }
 
 /** In one immediate transaction of our own: kysely takes no lock on SQLite, and two processes may start at once. */
@@ -53,5 +50,6 @@ async function migrate(db: Database.Database): Promise<void> {
   db.exec('begin immediate');
   const { error } = await new Migrator({ db: kysely, provider, disableTransactions: true }).migrateToLatest();
   if (error !== undefined) throw error;
-  db.exec('commit');
+  // Asks for the right to write: on a read-only file an immediate transaction is silently one that reads.
+  db.exec('delete from meta where key is null; commit');
 }

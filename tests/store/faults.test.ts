@@ -1,0 +1,294 @@
+/** Real trouble: another program's lock, a full disk, no right to write, a failing disk, a killed process, damage. */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { chmod, open, writeFile } from 'node:fs/promises';
+import { createInterface } from 'node:readline';
+import Database from 'better-sqlite3';
+import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { verifyChain } from '../../engine/chain.ts';
+import { Damaged, NotKept, openSqlite, type Store } from '../../engine/store/index.ts';
+import { storeOn } from '../../engine/store/sqlite/open.ts';
+import { bundle } from '../process.ts';
+import { type SqliteGround, sqliteGround } from './sqlite-ground.ts';
+import { record, written } from './written.ts';
+
+let ground: SqliteGround;
+let store: Store | undefined;
+beforeEach(async () => {
+  ground = await sqliteGround();
+});
+afterEach(async () => {
+  await store?.close();
+  store = undefined;
+  await ground.remove();
+});
+const fail = async (work: Promise<unknown>): Promise<unknown> =>
+  work.then(
+    () => 'no error',
+    (error: unknown) => error,
+  );
+
+describe('a store that can’t keep it says so, keeps nothing, and works again afterwards', () => {
+  test('while another program holds the lock', async () => {
+    const kept = await openSqlite(ground.file, { busyMs: 150 });
+    store = kept;
+    const a = record('a', 1);
+    await kept.create('a', a.entries, a.texts);
+    const heard: number[] = [];
+    kept.watch((_, e) => heard.push(e.seq));
+
+    const other = new Database(ground.file);
+    other.exec('begin immediate');
+    const [next, b] = [written('a', a.entries[0]), record('b', 1)];
+    const began = performance.now();
+    const errors = await Promise.all([
+      fail(kept.append('a', 1, next.entries, next.texts)),
+      fail(kept.create('b', b.entries, b.texts)),
+    ]);
+    expect(performance.now() - began).toBeGreaterThan(140);
+    for (const error of errors) expect(error).toBeInstanceOf(NotKept);
+    expect(String(errors[0])).toBe(
+      'NotKept: The record is locked by another program. Nothing was kept. Send it again.',
+    );
+    expect(await fail(kept.setMeta('demo', 'loaded'))).toBeInstanceOf(NotKept);
+    expect(await kept.read('a')).toEqual(a);
+    expect([await kept.read('b'), heard]).toEqual([{ entries: [], texts: [] }, []]);
+
+    other.exec('rollback');
+    other.close();
+    expect(await kept.append('a', 1, next.entries, next.texts)).toBe('kept');
+    expect(heard).toEqual([2]);
+  });
+
+  test('while it is opened under another program’s lock', async () => {
+    await (await ground.open()).close();
+    const other = new Database(ground.file);
+    other.exec('begin immediate');
+    expect(await fail(openSqlite(ground.file, { busyMs: 50 }))).toBeInstanceOf(NotKept);
+    other.close();
+    store = await ground.open();
+  });
+
+  test('while the disk is full', async () => {
+    const db = new Database(ground.file);
+    const kept = await storeOn(db);
+    store = kept;
+    const a = record('a', 1);
+    await kept.create('a', a.entries, a.texts);
+    db.pragma(`max_page_count = ${db.pragma('page_count', { simple: true })}`);
+    // The small one alone would fit; it shares the commit of the large one, and neither is half kept.
+    const small = written('a', a.entries[0]);
+    const large = written('b', undefined, { words: 'x'.repeat(100_000) });
+    const errors = await Promise.all([
+      fail(kept.append('a', 1, small.entries, small.texts)),
+      fail(kept.create('b', large.entries, large.texts)),
+    ]);
+    expect(errors.map(String)).toEqual(Array(2).fill('NotKept: The disk is full. Nothing was kept. Send it again.'));
+    expect(await kept.read('a')).toEqual(a);
+    expect(await kept.read('b')).toEqual({ entries: [], texts: [] });
+
+    db.pragma('max_page_count = 1000000');
+    expect(await kept.append('a', 1, small.entries, small.texts)).toBe('kept');
+    await kept.create('b', large.entries, large.texts);
+    expect(verifyChain((await kept.read('a')).entries)).toEqual({ ok: true });
+  });
+
+  test('while the connection may only read', async () => {
+    const db = new Database(ground.file);
+    const kept = await storeOn(db);
+    store = kept;
+    const a = record('a', 1);
+    db.pragma('query_only = on');
+    const error = await fail(kept.create('a', a.entries, a.texts));
+    expect(String(error)).toBe('NotKept: The record is read-only. Nothing was kept. Send it again.');
+    db.pragma('query_only = off');
+    await kept.create('a', a.entries, a.texts);
+    expect(await kept.read('a')).toEqual(a);
+  });
+
+  test.each(['file', 'folder'])('where there is no right to write: the %s', async (which) => {
+    await (await ground.open()).close();
+    await chmod(ground.file, 0o444);
+    await chmod(ground.folder, which === 'folder' ? 0o555 : 0o777);
+    // Root may write anywhere, so that it has to be somebody else for a moment.
+    const root = process.geteuid?.() === 0;
+    if (root) process.seteuid?.(65534);
+    try {
+      expect(await fail(openSqlite(ground.file, { busyMs: 50 }))).toBeInstanceOf(NotKept);
+    } finally {
+      if (root) process.seteuid?.(0);
+      await chmod(ground.folder, 0o777);
+      await chmod(ground.file, 0o644);
+    }
+    store = await ground.open();
+  });
+});
+
+describe('damage is not trouble and not a bug', () => {
+  const damage = async (statement: string): Promise<void> => {
+    store = await ground.open();
+    const { entries, texts } = record('job', 3);
+    await store.create('job', entries, texts);
+    await ground.sql(`drop trigger entry_is_not_changed; drop trigger entry_is_not_removed; ${statement}`);
+  };
+
+  test.each([
+    [`update entry set body = substr(body, 1, 9) where seq = 2`, 2],
+    ['delete from entry where seq = 2', 2],
+    ['delete from entry where seq = 1', 1],
+  ])('%s', async (statement, seq) => {
+    await damage(statement);
+    const error = await fail(store?.read('job') ?? Promise.resolve());
+    expect(error).toBeInstanceOf(Damaged);
+    expect(error).toMatchObject({ job: 'job', seq });
+  });
+
+  test('an entry that reads well but is another is for the chain to find', async () => {
+    await damage(`update entry set "by" = 'tomas' where seq = 2`);
+    expect(verifyChain((await store?.read('job'))?.entries ?? [])).toEqual({ ok: false, at: 2, why: 'altered' });
+  });
+
+  test('a file that is no database', async () => {
+    await writeFile(ground.file, 'This is a shopping list.\n'.repeat(1000));
+    expect(await fail(ground.open())).toBeInstanceOf(Damaged);
+  });
+
+  test('a file with a page overwritten', async () => {
+    const kept = await ground.open();
+    const { entries, texts } = record('job', 200);
+    await kept.create('job', entries, texts);
+    await kept.close();
+    const file = await open(ground.file, 'r+');
+    const { size } = await file.stat();
+    // From the ninth page on: the schema before it can still be read.
+    for (let at = 8 * 4096; at < size; at += 4096) await file.write(Buffer.alloc(4096, 0x5a), 0, 4096, at);
+    await file.close();
+    const again = await fail(ground.open().then(async (s) => s.read('job').finally(() => s.close())));
+    expect(again).toBeInstanceOf(Damaged);
+  });
+});
+
+describe('processes of their own', () => {
+  let appender: string;
+  const children: ChildProcess[] = [];
+  beforeAll(async () => {
+    appender = await bundle(new URL('./appender.ts', import.meta.url));
+  });
+  afterEach(() => {
+    for (const child of children.splice(0)) child.kill('SIGKILL');
+  });
+
+  /** A child that waits for its start, and the lines it acknowledges. */
+  async function start(who: string, wanted: number, jobs: readonly string[], limit = '') {
+    const args = [appender, ground.file, who, String(wanted), ...jobs];
+    const child = spawn('bash', ['-c', `${limit} exec "$0" "$@"`, process.execPath, ...args], {
+      stdio: ['pipe', 'pipe', 'pipe'],
+    });
+    children.push(child);
+    const lines = createInterface({ input: child.stdout });
+    const acknowledged: string[] = [];
+    let errors = '';
+    child.stderr.on('data', (data) => {
+      errors += data;
+    });
+    const exit = once(child, 'close') as Promise<[number | null, string | null]>;
+    await once(lines, 'line');
+    const enough = (n: number): Promise<void> =>
+      new Promise((resolve) => {
+        lines.on('line', (line) => {
+          acknowledged.push(line);
+          if (acknowledged.length === n) resolve();
+        });
+        exit.then(() => resolve());
+      });
+    return { child, acknowledged, exit, enough, errors: () => errors, go: () => child.stdin.write('go\n') };
+  }
+
+  const everyLineIsKept = async (lines: readonly string[], jobs: readonly string[]): Promise<void> => {
+    const reader = await ground.open();
+    const found = new Set<string>();
+    for (const job of jobs) {
+      const { entries, texts } = await reader.read(job);
+      expect(verifyChain(entries)).toEqual({ ok: true });
+      expect(texts).toHaveLength(entries.length);
+      for (const e of entries) found.add(`${job} ${e.seq} ${e.hash}`);
+    }
+    await reader.close();
+    expect(lines.filter((line) => !found.has(line))).toEqual([]);
+  };
+
+  test('killed at any moment: every acknowledged entry is there, each chain verifies', async () => {
+    const all: string[] = [];
+    const jobs: string[] = [];
+    for (let round = 0; round < 10; round++) {
+      const mine = Array.from({ length: 6 }, (_, i) => `round-${round}-${i}`);
+      jobs.push(...mine);
+      const run = await start('ines', 0, mine);
+      const enough = run.enough(5 + 23 * round);
+      run.go();
+      await enough;
+      run.child.kill('SIGKILL');
+      expect(await run.exit).toEqual([null, 'SIGKILL']);
+      expect(run.acknowledged.length).toBeGreaterThan(4);
+      all.push(...run.acknowledged);
+      await everyLineIsKept(all, jobs);
+    }
+  }, 120_000);
+
+  test('two that write on one job: no gap, nothing lost, nothing twice', async () => {
+    const runs = [await start('ines', 60, ['ours', 'a']), await start('tomas', 60, ['ours', 'b'])];
+    // The job they share is there before: only one could open it.
+    const first = record('ours', 1);
+    store = await ground.open();
+    await store.create('ours', first.entries, first.texts);
+    const done = runs.map((run) => run.enough(Number.POSITIVE_INFINITY));
+    for (const run of runs) run.go();
+    await Promise.all(done);
+    expect(await Promise.all(runs.map((run) => run.exit))).toEqual(runs.map(() => [0, null]));
+    const lines = runs.flatMap((run) => run.acknowledged);
+    expect(lines).toHaveLength(240);
+    expect(new Set(lines.map((line) => line.split(' ').slice(0, 2).join(' '))).size).toBe(240);
+    await everyLineIsKept(lines, ['ours', 'a', 'b']);
+    expect(await store.jobs()).toEqual(
+      expect.arrayContaining([expect.objectContaining({ job: 'ours', lastSeq: 121 })]),
+    );
+  }, 60_000);
+
+  test('three that open a new file at one moment all find it in order', async () => {
+    const runs = await Promise.all([start('ines', 5, ['a']), start('tomas', 5, ['b']), start('ruth', 5, ['c'])]);
+    const done = runs.map((run) => run.enough(5));
+    for (const run of runs) run.go();
+    await Promise.all(done);
+    expect(runs.map((run) => run.errors())).toEqual(['', '', '']);
+    await everyLineIsKept(
+      runs.flatMap((run) => run.acknowledged),
+      ['a', 'b', 'c'],
+    );
+    expect(runs.map((run) => run.acknowledged.length)).toEqual([5, 5, 5]);
+  });
+
+  test('one sees what another wrote, and a conflict where it did not know of it', async () => {
+    store = await ground.open();
+    const { entries, texts } = record('ours', 1);
+    await store.create('ours', entries, texts);
+    const run = await start('tomas', 3, ['ours']);
+    const done = run.enough(Number.POSITIVE_INFINITY);
+    run.go();
+    await done;
+    const mine = written('ours', entries[0]);
+    expect(await store.append('ours', 1, mine.entries, mine.texts)).toBe('conflict');
+    expect((await store.readAfter('ours', 1)).entries.map((e) => e.by)).toEqual(['tomas', 'tomas', 'tomas']);
+  });
+
+  test('one whose writes the disk refuses ends with NotKept, and what it acknowledged is there', async () => {
+    // ulimit -f counts blocks of 1024 bytes: beyond it every write fails, as on a failing disk.
+    const run = await start('ines', 0, ['a', 'b', 'c'], 'ulimit -f 300;');
+    const done = run.enough(Number.POSITIVE_INFINITY);
+    run.go();
+    await done;
+    expect((await run.exit)[0]).not.toBe(0);
+    expect(run.errors()).toContain('NotKept: The disk');
+    expect(run.acknowledged.length).toBeGreaterThan(4);
+    await everyLineIsKept(run.acknowledged, ['a', 'b', 'c']);
+  });
+});
