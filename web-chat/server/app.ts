@@ -46,6 +46,7 @@ export function buildServer(parts: WebParts): FastifyInstance {
   });
   app.setErrorHandler((error, request, reply) => {
     const problem = answerProblem(error, request, reply);
+    reply.header('cache-control', 'no-store');
     if (wantsPage(request.url)) return reply.type('text/html').send(problemDocument(built, problem));
     return reply.type('application/json').send({ error: problem.code, what: problem.message });
   });

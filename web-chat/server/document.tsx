@@ -4,6 +4,7 @@ import { renderToString } from 'preact-render-to-string';
 import { Page } from '../page/page.tsx';
 import type { PageState } from '../page/state.ts';
 import type { Built } from './built.ts';
+import type { Problem } from './problem.ts';
 
 export function pageDocument(built: Built, title: string, state: PageState): string {
   const body = `<div id="page">${renderToString(<Page state={state} />)}</div><script type="application/json" id="state">${embedded(state)}</script>`;
@@ -22,14 +23,18 @@ export function plainDocument(built: Built, title: string, children: ComponentCh
 }
 
 /** An error as a page. It says what to do and nothing of what went wrong inside. */
-export function problemDocument(built: Built, problem: { readonly message: string }): string {
-  return plainDocument(
-    built,
-    problem.message,
-    <p>
-      <a href="/">To the list of calls</a>
-    </p>,
-  );
+export function problemDocument(built: Built, problem: Problem): string {
+  const after =
+    problem.status === 401 ? (
+      <p>A link works once. Ask your shop for a new one.</p>
+    ) : (
+      <p>
+        <a class="key" href="/">
+          To the list of calls
+        </a>
+      </p>
+    );
+  return plainDocument(built, problem.message, after);
 }
 
 function documentOf(built: Built, title: string, body: string, script: string): string {
