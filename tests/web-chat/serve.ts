@@ -23,6 +23,8 @@ interface Given {
   readonly store: Sessions;
   readonly clock?: () => Date;
   readonly secureCookies?: boolean;
+  /** A free one when left out. */
+  readonly port?: number;
 }
 
 export async function serve({
@@ -31,12 +33,13 @@ export async function serve({
   store,
   clock = () => new Date(),
   secureCookies = false,
+  port = 0,
 }: Given): Promise<Serving> {
   const logged: string[] = [];
   const log = createLog('info', { write: (line) => void logged.push(line) });
   const parts = { desk, store, clock, log, pageFolder, secureCookies, publicUrl: 'http://localhost' };
   const app = buildServer(parts);
-  const url = await app.listen({ host: '127.0.0.1', port: 0 });
+  const url = await app.listen({ host: '127.0.0.1', port });
   const linkFor = (person: string) => issueLink({ ...parts, publicUrl: url }, person);
   const cookieFor = async (person: string): Promise<string> => {
     const token = (await linkFor(person)).split('/').at(-1) ?? '';

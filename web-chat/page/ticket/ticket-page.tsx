@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { GivenParts, Prompt, Reply } from '../../../engine/index.ts';
 import { Conditions } from '../conditions.tsx';
 import { clientId } from '../net/client-id.ts';
+import { useSettled } from '../net/clock.ts';
 import { PartsForm } from '../parts/parts-form.tsx';
 import { questionKey, spelledOut } from '../parts/values.ts';
 import type { TicketState } from '../state.ts';
@@ -63,7 +64,7 @@ export function TicketPage({ me, view: first }: TicketState) {
   const holder = prompt.holder !== null && prompt.holder !== me.id ? prompt.holder : null;
 
   return (
-    <div class="ticket">
+    <div class="ticket" data-live={useSettled()}>
       <Strip view={view} contact={job.contact} onStale={job.refresh} />
       <main>
         <header class="heading">

@@ -8,6 +8,9 @@ import { listen } from '../net/feed.ts';
 /** Everything about a reply that isn't the same for all. */
 export type Trouble = { readonly why: Exclude<Sent<never>, { ok: true }>['why']; readonly what: string };
 
+/** Milliseconds before a view that didn't come is asked for again. */
+const AGAIN = 5_000;
+
 export interface JobNow {
   readonly view: JobView;
   /** An earlier answer as a question again; it stands in front of the prompt. */
@@ -45,12 +48,20 @@ export function useJob(first: JobView): Job {
   const latest = useRef(now);
   latest.current = now;
   const busy = useRef(false);
+  /** The latest entry that the feed told of. */
+  const heard = useRef(0);
   const change = useCallback((part: Partial<JobNow>) => setNow((was) => ({ ...was, ...part })), []);
 
-  const refresh = useCallback(async () => {
+  const retry = useRef<ReturnType<typeof setTimeout>>(undefined);
+  // Not given up: until it comes, what is shown may be old, and the strip says so.
+  const refresh = useCallback(async (): Promise<void> => {
+    clearTimeout(retry.current);
     const got = await getView(first.job);
-    if (got.ok) setNow((was) => withView(was, got.value));
-    else if (got.why === 'signed-out') change({ trouble: got });
+    if (got.ok) return setNow((was) => ({ ...withView(was, got.value), contact: true }));
+    if (got.why === 'signed-out' || got.why === 'refused') return change({ trouble: got });
+    change({ contact: false });
+    clearTimeout(retry.current);
+    retry.current = setTimeout(() => void refresh(), AGAIN);
   }, [first.job, change]);
 
   const send = useCallback(
@@ -66,28 +77,34 @@ export function useJob(first: JobView): Job {
         return false;
       }
       setNow((was) => afterTurn(was, sent.value));
+      // Somebody else's entry may have come while this one was on its way.
+      if (heard.current > sent.value.view.prompt.last) void refresh();
       return sent.value.refusal === null;
     },
-    [first.job, change],
+    [first.job, change, refresh],
   );
 
   useEffect(() => {
     const { job, prompt } = first;
     const stop = listen(job, prompt.last, {
       news: (seq) => {
+        heard.current = seq;
         if (seq > latest.current.view.prompt.last && !busy.current) void refresh();
       },
       contact: (contact) => {
         // What happened in between comes with the feed; what time did to the isolation comes with the view.
         if (contact && !latest.current.contact) void refresh();
-        change({ contact });
+        else change({ contact });
       },
     });
     const back = () => document.visibilityState === 'visible' && void refresh();
     document.addEventListener('visibilitychange', back);
+    window.addEventListener('online', back);
     return () => {
       stop();
+      clearTimeout(retry.current);
       document.removeEventListener('visibilitychange', back);
+      window.removeEventListener('online', back);
     };
   }, [first, refresh, change]);
 

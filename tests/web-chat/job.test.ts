@@ -1,0 +1,140 @@
+/** A whole call in a real browser on a real desk: by taps, by typing, with a second window and a senior. */
+import { rm } from 'node:fs/promises';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { buildPage, launch, phone } from './browser.ts';
+import { PersonAtPhone } from './person.ts';
+import { type Serving, serve } from './serve.ts';
+import { openShop, type Shop } from './shop.ts';
+
+let browser: Browser;
+let shop: Shop;
+let serving: Serving;
+let folder: string;
+
+beforeAll(async () => {
+  [folder, shop, browser] = await Promise.all([buildPage(), openShop(), launch()]);
+  serving = await serve({ ...shop, pageFolder: folder });
+});
+afterAll(async () => {
+  await browser?.close();
+  await serving?.close();
+  await shop?.close();
+  if (folder) await rm(folder, { recursive: true });
+});
+
+const signedIn = async (who: string): Promise<PersonAtPhone> =>
+  PersonAtPhone.signIn(await phone(browser), await serving.linkFor(who));
+
+test('from the observation to the signed record, by taps alone', async () => {
+  const ines = await signedIn('ines');
+  const url = await ines.openCall('No cool, by taps');
+  await ines.sees('What does the unit do?');
+  await ines.tap('Fan runs, compressor hums, clicks off or is silent');
+  await ines.sees('What kind of unit is it?');
+  await ines.tap('PSC, one dual run capacitor (three terminals)');
+  await ines.sees('Are you and your meter fit for this?');
+  await ines.tap('Yes, all of it');
+  await ines.sees('What opens this unit');
+  for (const chip of ['Pull-out', 'No other feed', '208 to 240 V, two legs', 'Outlet, 120 V']) await ines.pick(chip);
+  await ines.send();
+  await ines.sees('Open it, lock it, tag it, try it.');
+  await ines.tap('Open, locked, tagged, tried');
+  await ines.sees('Cover off, eyes only');
+  await ines.pick('Clean, nothing odd');
+  await ines.fill('Number of capacitors', '1');
+  await ines.page.getByLabel('Print of the dual run capacitor').fill('45+5 6% 440');
+  await ines.send();
+
+  await ines.sees('Prove the meter');
+  const proving = { 'Known source, before': '121', 'L1 to L2': '0.2', 'L1 to ground': '0', 'L2 to ground': '0.1' };
+  const load = { 'T1 to ground, load side': '0', 'T2 to ground, load side': '0', 'The same source, after': '121' };
+  for (const [label, value] of Object.entries({ ...proving, ...load })) await ines.fill(label, value);
+  await expect.poll(() => ines.strip.textContent()).toContain('BEING PROVED');
+  await ines.send();
+  await ines.sees('Discharge every capacitor');
+  const residual = { '9 V battery, before': '9.3', 'HERM to C': '0.6', 'FAN to C': '0.1', 'HERM to FAN': '0.5' };
+  for (const [label, value] of Object.entries({ ...residual, 'Battery, after': '9.3' })) await ines.fill(label, value);
+  await ines.send();
+
+  await ines.sees('Record the wiring');
+  await expect.poll(() => ines.strip.textContent()).toMatch(/PROVED DEAD\s*(30|29)\s?min left/);
+  await ines.page.getByLabel('Colours: C, HERM, FAN').fill('C red, HERM yellow, FAN brown');
+  await ines.tap('Recorded, wires off');
+  await ines.sees('Can you read the terminal marks?');
+  await ines.tap('C, HERM and FAN are marked');
+  await ines.sees('Measure both sections');
+  for (const [label, value] of Object.entries({
+    'HERM to C': '36.1',
+    'FAN to C': '5.02',
+    'HERM to FAN may be left out': '4.4',
+  }))
+    await ines.fill(label, value);
+  await ines.tap('Terminals to case, the lowest: OL, over range');
+  await ines.send();
+
+  await ines.sees('Fit the new part.');
+  const [verdict] = await ines.page.locator('.lines details', { hasText: 'Verdict:' }).allTextContents();
+  expect(verdict).toContain('replace');
+  await ines.page.locator('summary', { hasText: 'Verdict:' }).click();
+  expect(await ines.page.locator('.verdict table').first().textContent()).toMatch(/HERM[\s\S]*36\.1\s?µF[\s\S]*fail/);
+  await ines.tap('Measured, fitted, strapped');
+  await ines.sees('Put the wires back');
+  await ines.tap('Wires back as recorded');
+  await ines.sees('Tug each connector.');
+  await ines.tap('All tight');
+  await ines.sees('From the nameplate');
+  await ines.page.getByLabel('RLA').first().fill('17.9');
+  await ines.send();
+  await ines.sees('Close up and clear the unit.');
+  await ines.tap('Closed, clear, qualified for the live readings');
+  await ines.sees('All live figures in one sitting.');
+  for (const [label, value] of Object.entries({ 'L1 to L2': '241', Compressor: '13.1', Fan: '0.9' }))
+    await ines.fill(label, value);
+  await ines.send();
+  await ines.sees('Both motors run and the air gets cold?');
+  await expect.poll(() => ines.strip.textContent()).not.toContain('PROVED DEAD');
+  await ines.tap('Runs and cools');
+  await ines.sees('Proven');
+  expect(await ines.page.locator('.card .verdict').count()).toBe(2);
+
+  const ruth = await signedIn('ruth');
+  await ruth.goto(url);
+  await ruth.more('Sign');
+  await ruth.sees('Signed');
+  // The technician's page follows without being touched.
+  await ines.sees('Signed');
+  expect([...ines.errors, ...ruth.errors]).toEqual([]);
+}, 120_000);
+
+test('the same call typed line by line, in the line that takes anything', async () => {
+  const ines = await signedIn('ines');
+  await ines.openCall('No cool, typed');
+  const lines: readonly (readonly [string, string])[] = [
+    ['What does the unit do?', 'd'],
+    ['What kind of unit is it?', 'psc'],
+    ['Are you and your meter fit', 'yes'],
+    ['What opens this unit', 'pull-out, breaker, no other feed, two legs, outlet'],
+    ['Open it, lock it, tag it', 'yes'],
+    ['Cover off, eyes only', 'clean, 1 cap, 45+5 6% 440'],
+    ['Prove the meter', '121 / 0.2 0 0.1 / 0 0 / 121'],
+    ['Discharge every capacitor', '9.3 / 0.6 0.1 0.5 / 9.3'],
+    ['Record the wiring', 'done'],
+    ['Can you read the terminal marks?', 'marked'],
+    ['Measure both sections', 'herm 36.1 fan 5.02 hf 4.4 case ol'],
+    ['Fit the new part.', 'done'],
+    ['Put the wires back', 'done'],
+    ['Tug each connector.', 'done'],
+    ['From the nameplate', '17.9 96 1.2'],
+    ['Close up and clear', 'yes'],
+    ['All live figures', '241 13.1 0.9'],
+    ['Both motors run', 'cools'],
+  ];
+  for (const [title, line] of lines) {
+    await ines.sees(title);
+    await ines.type(line);
+  }
+  await ines.sees('Proven');
+  expect(await ines.composer.inputValue()).toBe('');
+  expect(ines.errors).toEqual([]);
+}, 90_000);
