@@ -1,3 +1,3 @@
 /** The store's face: the port, and the database behind it. Only a main file opens one. */
-export { Damaged, type JobRow, NotKept, type Pages, type Store } from './port.ts';
+export { Damaged, NotKept, type Store } from './port.ts';
 export { openSqlite } from './sqlite/open.ts';

@@ -303,7 +303,11 @@ export function storeContract(name: string, makeGround: () => Promise<Ground>): 
         await store.savePerson(ruth);
         await store.savePerson({ ...person, active: false });
         expect(await store.people()).toEqual([{ ...person, active: false }, ruth]);
-        expect(await (await open()).people()).toEqual(await store.people());
+        const other = await open();
+        expect(await other.people()).toEqual([{ ...person, active: false }, ruth]);
+        await other.savePerson(person);
+        expect(await store.people()).toEqual([person, ruth]);
+        expect(await other.people()).toEqual([person, ruth]);
       });
 
       test('settings are the defaults until some are saved', async () => {

@@ -17,6 +17,10 @@ export function createShop(db: Database): Shop {
     );
   const people = one('select body from person order by rowid');
   const savePerson = upsert('person', 'id', 'body');
+  // Every turn asks for the people several times, and they change once a month: read anew only after a write. SQLite's
+  // data_version changes with each commit of another connection, and with none of our own.
+  const version = db.prepare<[], number>('pragma data_version').pluck();
+  let known: { at: number | null; people: readonly Person[] } = { at: null, people: [] };
   const settings = one('select body from settings');
   const saveSettings = upsert('settings', 'key', 'body');
   const meta = one('select value from meta where key = ?');
@@ -35,8 +39,17 @@ export function createShop(db: Database): Shop {
     });
 
   return {
-    people: () => guarded(() => people.all().map((body) => json(body) as Person)),
-    savePerson: (person) => write(savePerson, person.id, JSON.stringify(person)),
+    people: () =>
+      guarded(() => {
+        const at = version.get() ?? null;
+        if (at === null || known.at !== at)
+          known = { at, people: people.all().map((body) => Object.freeze(json(body) as Person)) };
+        return [...known.people];
+      }),
+    savePerson(person) {
+      known = { at: null, people: [] };
+      return write(savePerson, person.id, JSON.stringify(person));
+    },
     settings: () =>
       guarded(() => {
         const body = settings.get();
