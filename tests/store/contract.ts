@@ -1,48 +1,18 @@
 /** What every database behind the port has to do. Run on each real one through a ground of its own. */
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import { verifyChain, verifyText } from '../../engine/chain.ts';
-import type { Person } from '../../engine/desk/types.ts';
-import { DEFAULT_SETTINGS } from '../../engine/memory.ts';
 import type { Entry } from '../../engine/schema.ts';
 import { Damaged, NotKept, type Store } from '../../engine/store/port.ts';
+import { type Ground, onGround } from './ground.ts';
+import { shopContract } from './shop-contract.ts';
 import { record, type Written, written } from './written.ts';
-
-/** One fresh database. */
-export interface Ground {
-  /** A store on it; each call is a connection of its own. */
-  open(): Promise<Store>;
-  /** Past the port, as somebody with the database's own tools would. */
-  sql(statement: string): Promise<unknown>;
-  remove(): Promise<void>;
-}
-
-const person: Person = {
-  id: 'ines',
-  name: 'Ines Vale',
-  initials: 'IV',
-  roles: ['technician'],
-  certified: false,
-  meter: null,
-  active: true,
-};
 
 export function storeContract(name: string, makeGround: () => Promise<Ground>): void {
   describe(`the store on ${name}`, () => {
-    let ground: Ground;
+    const { open, close, sql } = onGround(makeGround);
     let store: Store;
-    const opened: Store[] = [];
-    const open = async (): Promise<Store> => {
-      const another = await ground.open();
-      opened.push(another);
-      return another;
-    };
     beforeEach(async () => {
-      ground = await makeGround();
       store = await open();
-    });
-    afterEach(async () => {
-      await Promise.all(opened.splice(0).map((s) => s.close()));
-      await ground.remove();
     });
     /** Opens a job and notes something on it. */
     const begin = async (job: string, entries = 2): Promise<Written> => {
@@ -235,13 +205,13 @@ export function storeContract(name: string, makeGround: () => Promise<Ground>): 
         `insert into entry select job, 2, v, kind, "by", at, said, client, body, prev, hash from entry where seq = 1`,
       ])('refuses: %s', async (statement) => {
         const before = await begin('job', 2);
-        await expect(ground.sql(statement)).rejects.toThrow();
+        await expect(sql(statement)).rejects.toThrow();
         expect(await store.read('job')).toEqual(before);
       });
 
       test('lets words be removed: the chain still verifies', async () => {
         const { entries } = await begin('job', 2);
-        await ground.sql('delete from words');
+        await sql('delete from words');
         expect(await store.read('job')).toEqual({ entries, texts: [] });
         expect(verifyChain((await store.read('job')).entries)).toEqual({ ok: true });
       });
@@ -295,78 +265,10 @@ export function storeContract(name: string, makeGround: () => Promise<Ground>): 
       expect(heard).toEqual([1]);
     });
 
-    describe('people, settings, small facts', () => {
-      test('people are added and replaced', async () => {
-        const ruth: Person = { ...person, id: 'ruth', name: 'Ruth Marlow', roles: ['senior', 'owner'] };
-        expect(await store.people()).toEqual([]);
-        await store.savePerson(person);
-        await store.savePerson(ruth);
-        await store.savePerson({ ...person, active: false });
-        expect(await store.people()).toEqual([{ ...person, active: false }, ruth]);
-        const other = await open();
-        expect(await other.people()).toEqual([{ ...person, active: false }, ruth]);
-        await other.savePerson(person);
-        expect(await store.people()).toEqual([person, ruth]);
-        expect(await other.people()).toEqual([person, ruth]);
-      });
-
-      test('settings are the defaults until some are saved', async () => {
-        expect(await store.settings()).toEqual(DEFAULT_SETTINGS);
-        await store.saveSettings({ ...DEFAULT_SETTINGS, hertz: '50' });
-        await store.saveSettings({ ...DEFAULT_SETTINGS, rule: 'plain' });
-        expect(await (await open()).settings()).toEqual({ ...DEFAULT_SETTINGS, rule: 'plain' });
-      });
-
-      test('small facts are set and set anew', async () => {
-        expect(await store.meta('demo')).toBeNull();
-        await store.setMeta('demo', 'loaded');
-        await store.setMeta('demo', 'loaded twice');
-        await store.setMeta('other', '');
-        expect([await store.meta('demo'), await store.meta('other')]).toEqual(['loaded twice', '']);
-      });
-    });
-
-    describe('signing in', () => {
-      const [before, at, after] = [
-        '2026-07-14T14:59:59.999Z',
-        '2026-07-14T15:00:00.000Z',
-        '2026-07-14T15:00:00.001Z',
-      ] as const;
-
-      test('a link is used once, also when two use it at the same moment', async () => {
-        await store.saveLink('h1', 'ines', at);
-        await store.saveLink('h2', 'ruth', at);
-        const other = await open();
-        const both = await Promise.all([store.useLink('h1', before), other.useLink('h1', before)]);
-        expect(both.sort()).toEqual(['ines', null]);
-        expect(await store.useLink('h1', before)).toBeNull();
-        expect(await store.useLink('h2', before)).toBe('ruth');
-      });
-
-      test('a link that has expired or never was gives nobody', async () => {
-        await store.saveLink('h1', 'ines', at);
-        await store.saveLink('h2', 'ines', at);
-        expect(await store.useLink('h1', at)).toBeNull();
-        expect(await store.useLink('h2', after)).toBeNull();
-        expect(await store.useLink('h3', before)).toBeNull();
-        expect(await store.useLink('h1', before)).toBeNull();
-      });
-
-      test('a session lasts until it expires or is ended', async () => {
-        await store.saveSession('s1', 'ines', at);
-        await store.saveSession('s2', 'ruth', at);
-        expect([await store.session('s1', before), await store.session('s1', before)]).toEqual(['ines', 'ines']);
-        expect([await store.session('s1', at), await store.session('s1', after)]).toEqual([null, null]);
-        await store.endSession('s2');
-        expect([await store.session('s2', before), await store.session('s3', before)]).toEqual([null, null]);
-        expect(await (await open()).session('s1', before)).toBe('ines');
-      });
-    });
-
     test('closing keeps what waits', async () => {
       const { entries, texts } = record('job', 2);
       const waits = store.create('job', entries, texts);
-      await opened.splice(opened.indexOf(store), 1)[0]?.close();
+      await close(store);
       await waits;
       expect(await (await open()).read('job')).toEqual({ entries, texts });
     });
@@ -376,4 +278,5 @@ export function storeContract(name: string, makeGround: () => Promise<Ground>): 
       expect(new Damaged('x')).not.toBeInstanceOf(NotKept);
     });
   });
+  shopContract(name, makeGround);
 }

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { openSqlite } from '../../engine/store/index.ts';
-import type { Ground } from './contract.ts';
+import type { Ground } from './ground.ts';
 
 export interface SqliteGround extends Ground {
   readonly folder: string;

@@ -18,7 +18,7 @@ const FIRST = [
     when new.seq <> 1 + coalesce((select max(seq) from entry where job = new.job), 0)
       or exists (select 1 from entry where rowid = new.rowid)
     begin select raise(abort, 'an entry follows the last one'); end`,
-  // Words may be removed on a caller's wish, never changed. \`seq\` is the last entry of the append they came with.
+  // Words may be removed on a caller's wish, never changed. `seq` is the last entry of the append they came with.
   sql`create table words (
     job integer not null references job (key), ref text not null, seq integer not null, salt text not null,
     text text not null) strict`,

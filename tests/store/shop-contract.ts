@@ -1,0 +1,94 @@
+/** The part of the contract that is about the shop: its people, its settings, who is signed in. */
+import { beforeEach, describe, expect, test } from 'vitest';
+import type { Person } from '../../engine/desk/types.ts';
+import { DEFAULT_SETTINGS } from '../../engine/memory.ts';
+import type { Store } from '../../engine/store/port.ts';
+import { type Ground, onGround } from './ground.ts';
+
+const person: Person = {
+  id: 'ines',
+  name: 'Ines Vale',
+  initials: 'IV',
+  roles: ['technician'],
+  certified: false,
+  meter: null,
+  active: true,
+};
+
+export function shopContract(name: string, makeGround: () => Promise<Ground>): void {
+  describe(`the shop in the store on ${name}`, () => {
+    const { open } = onGround(makeGround);
+    let store: Store;
+    beforeEach(async () => {
+      store = await open();
+    });
+
+    describe('people, settings, small facts', () => {
+      test('people are added and replaced', async () => {
+        const ruth: Person = { ...person, id: 'ruth', name: 'Ruth Marlow', roles: ['senior', 'owner'] };
+        expect(await store.people()).toEqual([]);
+        await store.savePerson(person);
+        await store.savePerson(ruth);
+        await store.savePerson({ ...person, active: false });
+        expect(await store.people()).toEqual([{ ...person, active: false }, ruth]);
+        const other = await open();
+        expect(await other.people()).toEqual([{ ...person, active: false }, ruth]);
+        await other.savePerson(person);
+        expect(await store.people()).toEqual([person, ruth]);
+        expect(await other.people()).toEqual([person, ruth]);
+      });
+
+      test('settings are the defaults until some are saved', async () => {
+        expect(await store.settings()).toEqual(DEFAULT_SETTINGS);
+        await store.saveSettings({ ...DEFAULT_SETTINGS, hertz: '50' });
+        await store.saveSettings({ ...DEFAULT_SETTINGS, rule: 'plain' });
+        expect(await (await open()).settings()).toEqual({ ...DEFAULT_SETTINGS, rule: 'plain' });
+      });
+
+      test('small facts are set and set anew', async () => {
+        expect(await store.meta('demo')).toBeNull();
+        await store.setMeta('demo', 'loaded');
+        await store.setMeta('demo', 'loaded twice');
+        await store.setMeta('other', '');
+        expect([await store.meta('demo'), await store.meta('other')]).toEqual(['loaded twice', '']);
+      });
+    });
+
+    describe('signing in', () => {
+      const [before, at, after] = [
+        '2026-07-14T14:59:59.999Z',
+        '2026-07-14T15:00:00.000Z',
+        '2026-07-14T15:00:00.001Z',
+      ] as const;
+
+      test('a link is used once, also when two use it at the same moment', async () => {
+        await store.saveLink('h1', 'ines', at);
+        await store.saveLink('h2', 'ruth', at);
+        const other = await open();
+        const both = await Promise.all([store.useLink('h1', before), other.useLink('h1', before)]);
+        expect(both.sort()).toEqual(['ines', null]);
+        expect(await store.useLink('h1', before)).toBeNull();
+        expect(await store.useLink('h2', before)).toBe('ruth');
+      });
+
+      test('a link that has expired or never was gives nobody', async () => {
+        await store.saveLink('h1', 'ines', at);
+        await store.saveLink('h2', 'ines', at);
+        expect(await store.useLink('h1', at)).toBeNull();
+        expect(await store.useLink('h2', after)).toBeNull();
+        expect(await store.useLink('h3', before)).toBeNull();
+        expect(await store.useLink('h1', before)).toBeNull();
+      });
+
+      test('a session lasts until it expires or is ended', async () => {
+        await store.saveSession('s1', 'ines', at);
+        await store.saveSession('s2', 'ruth', at);
+        expect([await store.session('s1', before), await store.session('s1', before)]).toEqual(['ines', 'ines']);
+        expect([await store.session('s1', at), await store.session('s1', after)]).toEqual([null, null]);
+        await store.endSession('s2');
+        expect([await store.session('s2', before), await store.session('s3', before)]).toEqual([null, null]);
+        expect(await (await open()).session('s1', before)).toBe('ines');
+      });
+    });
+  });
+}
