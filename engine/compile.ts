@@ -78,7 +78,10 @@ export function compile(manual: Manual): Machine {
     states,
     on: {
       entry: [
-        { guard: ({ event }: { event: Event }) => onlyAdds(event.entry), actions: take },
+        {
+          guard: ({ event }: { event: Event }) => onlyAdds(plan, event.entry),
+          actions: take,
+        },
         { target: '.start', actions: take },
       ],
     },

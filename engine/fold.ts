@@ -9,9 +9,15 @@ import type { Entry, Parts } from './schema.ts';
 
 export const older = (at: string, said: string | null): string => (said !== null && said < at ? said : at);
 
-/** True where the entry only adds: the job goes on from where it stands. Else the page is gone over from its start. */
-export const onlyAdds = (entry: Entry): boolean =>
-  entry.kind === 'answered' || entry.kind === 'concluded' || entry.kind === 'raised' || entry.kind === 'asked';
+/**
+ * True where the entry only adds: the job goes on from where it stands. Else the page is gone over from its start, as it
+ * is where an answer brings a fact of the whole job, which an earlier step may have looked at and missed.
+ */
+export function onlyAdds(plan: Plan, entry: Entry): boolean {
+  if (entry.kind !== 'answered') return entry.kind === 'concluded' || entry.kind === 'raised' || entry.kind === 'asked';
+  const step = plan.places.get(entry.body.place)?.step;
+  return !step || !('parts' in step) || Object.values(step.parts).every((p) => p.as === undefined);
+}
 
 export function fold(plan: Plan, before: Memory, entry: Entry): Memory {
   const memory: Memory = { ...before, last: entry.seq, at: entry.at };
@@ -209,10 +215,7 @@ export function leave(plan: Plan, memory: Memory, cabinet: string, exit: string)
   if (!leaving) throw new Error(`make-dead's exit ${exit} has no meaning`);
   const explained = explain(plan, memory, cabinet);
   const line = Object.values(memory.facts).find((f) => f.seq === memory.last);
-  const out = noticed(
-    reopen(plan, memory, cabinet, leaving.forget, was.again && leaving.forget === plan.manual.isolation.reentry.age),
-    `leaving:${exit}`,
-  );
+  const out = noticed(reopen(plan, memory, cabinet, leaving.forget), `leaving:${exit}`);
   if (!leaving.tries) return { ...out, explained };
   return { ...out, explained, failed: [...out.failed, { cabinet, exit, seq: memory.last, parts: line?.parts ?? {} }] };
 }

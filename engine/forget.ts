@@ -20,24 +20,26 @@ export function drop(memory: Memory, places: readonly string[]): Memory {
   return fallen.length === memory.fallen.length ? memory : { ...memory, facts, remembered, fallen };
 }
 
-/** From this step of make-dead on, everything is asked again, and nothing is proved. */
-export function reopen(plan: Plan, memory: Memory, cabinet: string, step: string, again = false): Memory {
+/**
+ * From this step of make-dead on, everything is asked again, and nothing is proved. `age`: the lock stays, but it is
+ * confirmed with the proving line; that stays due until the line is accepted or the lock itself is asked again.
+ */
+export function reopen(plan: Plan, memory: Memory, cabinet: string, step: string, age = false): Memory {
   const places = plan.regions[cabinet]?.places ?? [];
   const from = places.indexOf(`dead:${cabinet}/${step}`);
   if (from < 0) throw new Error(`make-dead has no step ${step}`);
+  const lock = places.indexOf(`dead:${cabinet}/${plan.manual.isolation.reentry.void}`);
   const dropped = drop(memory, places.slice(from));
   const before = dropped.isolations[cabinet] ?? NO_ISOLATION;
-  return {
-    ...dropped,
-    isolations: { ...dropped.isolations, [cabinet]: { ...before, proved: null, again } },
-  };
+  const again = age || (before.again && from > lock);
+  return { ...dropped, isolations: { ...dropped.isolations, [cabinet]: { ...before, proved: null, again } } };
 }
 
-/** Whether anything of the lock or what follows it has been answered: only then is there something to void. */
-export function isBegun(plan: Plan, memory: Memory, cabinet: string): boolean {
+/** Whether anything from a way of re-entry on (the lock, by default) has been answered: only then is there something to void. */
+export function isBegun(plan: Plan, memory: Memory, cabinet: string, from: Reentry = 'void'): boolean {
   const places = plan.regions[cabinet]?.places ?? [];
-  const from = places.indexOf(`dead:${cabinet}/${plan.manual.isolation.reentry.void}`);
-  return memory.isolations[cabinet]?.proved != null || places.slice(from).some((id) => memory.facts[id] !== undefined);
+  const first = places.indexOf(`dead:${cabinet}/${plan.manual.isolation.reentry[from]}`);
+  return memory.isolations[cabinet]?.proved != null || places.slice(first).some((id) => memory.facts[id] !== undefined);
 }
 
 /** Ends every isolation of the job. `age` keeps the chips and the lock, which is then confirmed with the proving line. */

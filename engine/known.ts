@@ -2,10 +2,10 @@
 import { Decimal } from 'decimal.js';
 import { jobName, type Place, type Plan } from './flatten.ts';
 import { judgements } from './judgements/index.ts';
-import type { Force, Judged, Judgement } from './judgements/judgement.ts';
+import type { Judged, Judgement } from './judgements/judgement.ts';
 import { ASSUMED_METER, type Memory } from './memory.ts';
-import type { Conclusion, Finding, Parts, Value } from './schema.ts';
-import type { AskStep, PartSpec, Shown, When } from './vocabulary.ts';
+import type { Conclusion, Finding, Meter, Parts, Value } from './schema.ts';
+import type { AskStep, JudgeStep, PartSpec, Shown, When } from './vocabulary.ts';
 
 /** The answer behind a resolved reference: the first of its places or `@name` facts that has one. */
 export function partsAt(memory: Memory, refs: readonly string[]): Parts | undefined {
@@ -15,14 +15,21 @@ export function partsAt(memory: Memory, refs: readonly string[]): Parts | undefi
 /** seq of the entry an answer rests on, the last amendment counting. */
 export const seqAt = (memory: Memory, refs: readonly string[]): number | undefined => factAt(memory, refs)?.seq;
 
-function factAt(memory: Memory, refs: readonly string[]): { seq: number; by: string; parts: Parts } | undefined {
+/** `source` is the object that stays the same while the answer does. */
+interface Found {
+  readonly seq: number;
+  readonly by: string;
+  readonly parts: Parts;
+  readonly source: object;
+}
+function factAt(memory: Memory, refs: readonly string[]): Found | undefined {
   for (const ref of refs) {
     if (ref.startsWith('@')) {
       const fact = memory.job[ref.slice(1)];
-      if (fact) return { seq: fact.seq, by: fact.by, parts: { [fact.part]: fact.value } };
+      if (fact) return { seq: fact.seq, by: fact.by, parts: { [fact.part]: fact.value }, source: fact.value };
     } else {
       const fact = memory.facts[ref];
-      if (fact) return { seq: fact.amended ?? fact.seq, by: fact.by, parts: fact.parts };
+      if (fact) return { seq: fact.amended ?? fact.seq, by: fact.by, parts: fact.parts, source: fact.parts };
     }
   }
   return undefined;
@@ -53,16 +60,18 @@ export function isKnown(place: Place, memory: Memory): boolean {
   const { step } = place;
   switch (step.verb) {
     case 'judge':
+    case 'verdict':
       return true;
-    case 'verdict': {
-      const held = memory.concluded[place.id];
-      return held !== undefined && sameSeqs(held.body.evidence, evidenceOf(place, memory));
-    }
     case 'approval':
       return memory.approvals.includes(step.what);
     default:
       return memory.facts[place.id] !== undefined || knownByJob(place, step, memory);
   }
+}
+/** Whether the verdict on the record was drawn from the answers as they stand. */
+export function isConcluded(place: Place, memory: Memory): boolean {
+  const held = memory.concluded[place.id];
+  return held !== undefined && sameSeqs(held.body.evidence, evidenceOf(place, memory));
 }
 const sameSeqs = (a: readonly number[], b: readonly number[]): boolean =>
   a.length === b.length && a.every((x, i) => x === b[i]);
@@ -84,43 +93,47 @@ export function judgementOf(id: string): AnyJudgement {
   return found;
 }
 
-const runs = new WeakMap<Memory, Map<string, Judged<string>>>();
-/** What a judge place says of the facts as they stand. Remembered per Memory, which never changes. */
+/** What a judge place says of the facts as they stand. */
 export function judged(place: Place, memory: Memory): Judged<string> {
   if (place.step.verb !== 'judge') throw new Error(`${place.id} is no judge`);
-  const done = runs.get(memory) ?? new Map<string, Judged<string>>();
-  runs.set(memory, done);
-  let result = done.get(place.id);
-  if (!result) {
-    result = compute(place.step, place, memory);
-    done.set(place.id, result);
-  }
-  return result;
+  return compute(place.step, place, memory);
 }
 export const shownFindings = (shown: Shown, place: Place, memory: Memory): readonly Finding[] =>
   compute(shown, place, memory).findings;
 
-function compute(
-  what: {
-    judgement: string;
-    of: Readonly<Record<string, string | null>>;
-    limits: Readonly<Record<string, { value: string; unit: string; source: string }>>;
-  },
-  place: Place,
-  memory: Memory,
-): Judged<string> {
+/** A judgement as a flow names it: what it reads and against which limits. */
+type Asked = Pick<JudgeStep, 'judgement' | 'of' | 'limits'>;
+interface Run {
+  readonly sources: readonly (object | null)[];
+  readonly result: Judged<string>;
+}
+/**
+ * Runs by the flow's step, and within it by the first answer it read: going over the page again asks the same of the same
+ * answers, and answers never change once they are kept.
+ */
+const runs = new WeakMap<Asked, WeakMap<object, Run[]>>();
+const NONE = {};
+
+function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
   const given: Record<string, Parts | undefined> = {};
-  let taker: string | undefined;
+  const sources: (object | null)[] = [memory.settings];
+  let meter: Meter = ASSUMED_METER;
   for (const [name, ref] of Object.entries(what.of)) {
-    const resolved = ref === null ? [] : (place.refs[ref] ?? []);
-    given[name] = partsAt(memory, resolved);
-    if (name === 'readings') taker = factAt(memory, resolved)?.by;
+    const found = ref === null ? undefined : factAt(memory, place.refs[ref] ?? []);
+    given[name] = found?.parts;
+    sources.push(found?.source ?? null);
+    if (name === 'readings' && found) meter = memory.meters[found.by] ?? ASSUMED_METER;
   }
-  const force: Force = {
-    settings: memory.settings,
-    meter: (taker === undefined ? undefined : memory.meters[taker]) ?? ASSUMED_METER,
-  };
-  return judgementOf(what.judgement).run(given, what.limits, force);
+  sources.push(meter);
+  const byStep = runs.get(what) ?? new WeakMap<object, Run[]>();
+  runs.set(what, byStep);
+  const first = sources.slice(1, -1).find((x) => x !== null) ?? NONE;
+  const known = byStep.get(first) ?? [];
+  const done = known.find((run) => run.sources.every((x, i) => x === sources[i]));
+  if (done) return done.result;
+  const result = judgementOf(what.judgement).run(given, what.limits, { settings: memory.settings, meter });
+  byStep.set(first, [...known.slice(-15), { sources, result }]);
+  return result;
 }
 
 /** The verdict of a verdict place, computed from the facts as they stand. */

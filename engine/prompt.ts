@@ -4,7 +4,7 @@ import type { Place, Plan } from './flatten.ts';
 import { jobName, skipTarget } from './flatten.ts';
 import { isBegun } from './forget.ts';
 import { haltCard } from './halts.ts';
-import { isAsked, judged, shownFindings } from './known.ts';
+import { conclude, isAsked, judged, shownFindings } from './known.ts';
 import type { Memory } from './memory.ts';
 import { QUANTITIES } from './quantity.ts';
 import { asOf, deadlineOf, memoryOf, placeIdOf, planOf, type Standing } from './replay.ts';
@@ -79,7 +79,7 @@ function frame(s: Standing): Prompt {
     isolation: Object.keys(plan.regions).map((c) => isolationLine(plan, memory, here, c)),
     holder: null,
     amends: null,
-    verdicts: verdictsOf(passed, memory),
+    verdicts: verdictsOf(plan, passed, memory),
     question: memory.question,
   };
 }
@@ -219,8 +219,8 @@ function judgedSince(passed: readonly Place[], memory: Memory): Notice[] {
   });
 }
 
-function verdictsOf(passed: readonly Place[], memory: Memory): Conclusion[] {
-  return passed.flatMap((p) => (p.step.verb === 'verdict' ? (memory.concluded[p.id]?.body ?? []) : []));
+function verdictsOf(plan: Plan, passed: readonly Place[], memory: Memory): Conclusion[] {
+  return passed.flatMap((p) => (p.step.verb === 'verdict' ? [conclude(plan, p, memory)] : []));
 }
 
 const WORDS: Readonly<Record<IsolationLine['state'], string>> = {

@@ -60,6 +60,7 @@ export function replay(machine: Machine, entries: readonly Entry[]): Standing {
 export function deadlineOf(plan: Plan, memory: Memory, cabinet: string): string | null {
   const isolation = memory.isolations[cabinet];
   if (!isolation?.lastAt || !isBegun(plan, memory, cabinet)) return null;
+  if (isolation.again && !isBegun(plan, memory, cabinet, 'age')) return null;
   const minutes = Number(plan.manual.isolation.minutes.value);
   return new Date(Date.parse(isolation.lastAt) + minutes * 60_000).toISOString();
 }
@@ -91,7 +92,7 @@ export function asOf(s: Standing, now: string): Standing {
     body: { reason: 'age', since },
   };
   const moved = take(s, voided);
-  // The record has no such entry yet: the question stands since the last real one.
-  const memory = { ...moved.position.memory, last: seq - 1, since: seq - 1 };
+  // The record has no such entry yet; the question stands since the one that would be written.
+  const memory = { ...moved.position.memory, last: seq - 1 };
   return { ...moved, lastHash: s.lastHash, position: { ...moved.position, memory } };
 }

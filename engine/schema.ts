@@ -211,10 +211,15 @@ const entryOf = <K extends EntryKind>(kind: K) =>
     prev: z.string(),
     hash: hex64,
   });
+const kinds = Object.keys(bodies) as [EntryKind, ...EntryKind[]];
+const OfKind = z.looseObject({ kind: z.enum(kinds) });
+const shapes = new Map(kinds.map((kind) => [kind, entryOf(kind)]));
 /** Reads a stored entry; throws a ZodError where the row is not one. */
 export function parseEntry(row: unknown): Entry {
-  const kind = z.parse(z.looseObject({ kind: z.enum(Object.keys(bodies) as [EntryKind, ...EntryKind[]]) }), row).kind;
-  return z.parse(entryOf(kind), row) as Entry;
+  const { kind } = z.parse(OfKind, row);
+  const shape = shapes.get(kind);
+  if (!shape) throw new Error(`no entry is of kind ${kind}`);
+  return z.parse(shape, row) as Entry;
 }
 
 // ---------------------------------------------------------------------------------------------------- what is shown
@@ -355,7 +360,7 @@ export const CommandName = z.enum([
 ]);
 export type CommandName = z.infer<typeof CommandName>;
 
-const client = z.string().check(z.minLength(1), z.maxLength(64));
+const client = z.string().check(z.regex(/^[A-Za-z0-9._:~-]{1,64}$/));
 const head = { client, said: z.optional(z.nullable(instant)) };
 export const Reply = z.discriminatedUnion('kind', [
   z.strictObject({

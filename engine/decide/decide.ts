@@ -3,9 +3,11 @@
  * and rights are handed in.
  */
 import { isHalt } from '../compile.ts';
-import { conclude } from '../known.ts';
+import type { Place } from '../flatten.ts';
+import { conclude, isConcluded } from '../known.ts';
 import { prompt } from '../prompt.ts';
 import { memoryOf, overdue, placeIdOf, planOf, type Standing, take } from '../replay.ts';
+import { route } from '../route.ts';
 import type { Draft, Entry, GivenParts, Prompt, Reply } from '../schema.ts';
 import { readCommand, readHazard, readLine } from '../understand/index.ts';
 import { decideAmend, decideWithdraw } from './amend.ts';
@@ -58,20 +60,22 @@ function following(before: Standing, drafts: readonly Draft[], c: Context): Draf
     out.push(d);
     s = pretend(s, d, c);
   };
-  for (let i = 0; i < 20; i++) {
-    const here = placeIdOf(s);
-    const place = planOf(s).places.get(here);
-    if (place?.step.verb === 'verdict') {
-      add({ kind: 'concluded', body: conclude(planOf(s), place, memoryOf(s)) });
-      if (place.step.raises) add({ kind: 'raised', body: { why: place.step.raises } });
-      continue;
-    }
-    if (here === placeIdOf(before)) break;
-    if (here === '!held') add({ kind: 'raised', body: { why: 'tries' } });
-    else if (place?.step.verb === 'approval') add({ kind: 'raised', body: { why: 'approval' } });
-    break;
+  // A verdict on the way that is not on the record, or was drawn from answers that have changed since.
+  for (let due = nextVerdict(s); due; due = nextVerdict(s)) {
+    const { step } = due;
+    add({ kind: 'concluded', body: conclude(planOf(s), due, memoryOf(s)) });
+    if (step.verb === 'verdict' && step.raises) add({ kind: 'raised', body: { why: step.raises } });
   }
+  const here = placeIdOf(s);
+  if (here === placeIdOf(before)) return out;
+  if (here === '!held') add({ kind: 'raised', body: { why: 'tries' } });
+  if (planOf(s).places.get(here)?.step.verb === 'approval') add({ kind: 'raised', body: { why: 'approval' } });
   return out;
+}
+
+function nextVerdict(s: Standing): Place | undefined {
+  const { passed } = route(planOf(s), memoryOf(s));
+  return passed.find((p) => p.step.verb === 'verdict' && !isConcluded(p, memoryOf(s)));
 }
 
 function wished(s: Standing, reply: Reply, c: Context, keep: Scribe): Wish {

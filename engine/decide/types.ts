@@ -73,7 +73,7 @@ export function scribe(context: Context): Scribe {
   return {
     texts,
     keep(words) {
-      const { ref, row } = textRef(words, context.salt(), `${context.client}.${texts.length + 1}`);
+      const { ref, row } = textRef(words, context.salt(), `${context.by}.${context.client}.${texts.length + 1}`);
       texts.push(row);
       return ref;
     },

@@ -139,9 +139,14 @@ export function createDesk(parts: DeskParts): Desk {
       const person = await personOf(by);
       if (!may(person.roles, 'open', { ...nothing, participates: false })) throw new NoRight('You can’t open a call.');
       const manual = shelf[0];
-      const job = random(16);
       const at = now();
-      const title = textRef(call.title, random(16), `${call.client}.1`);
+      // The same opening sent again is the same job, also where the answer to the first was lost.
+      const opening = `open:${by}:${call.client}`;
+      const known = await store.meta(opening);
+      const job = known ?? random(16);
+      if (known === null) await store.setMeta(opening, job);
+      else if ((await store.read(job)).entries.length > 0) return turnOf(job, await load(job), at, [], null);
+      const title = textRef(wellFormed(call.title), random(16), `${by}.${call.client}.1`);
       const to = call.assign ?? (person.roles.includes('technician') ? by : null);
       const drafts: Draft[] = [
         {
@@ -169,7 +174,8 @@ export function createDesk(parts: DeskParts): Desk {
       return turnOf(job, file, at, entries, null);
     },
 
-    async reply(by, job, reply) {
+    async reply(by, job, sent) {
+      const reply = clean(sent);
       const person = await personOf(by);
       for (let attempt = 0; attempt < TRIES; attempt++) {
         const file = await load(job);
@@ -258,6 +264,12 @@ export function createDesk(parts: DeskParts): Desk {
     return decide(standing, reply, context);
   }
 }
+
+/** Half surrogates and NUL can't be kept in every database, nor hashed as RFC 8785 JSON. */
+const wellFormed = (text: string): string =>
+  text.replace(/[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]|\0/g, '\uFFFD');
+const clean = (reply: Reply): Reply =>
+  JSON.parse(JSON.stringify(reply), (_, v) => (typeof v === 'string' ? wellFormed(v) : v)) as Reply;
 
 /** Entries never go back in time, whatever the clock does. */
 const later = (a: string, b: string | undefined): string => (b !== undefined && b > a ? b : a);

@@ -84,8 +84,8 @@ function byLeads(look: Look): SectionOutcome | null {
 }
 
 function byExactness(look: Look): SectionOutcome | null {
-  if (!isExact(look) || confirmed(look.given.exact)) return null;
-  return look.given.exact === undefined ? 'exact' : 'undecided';
+  // Denied, the answer stays the same: the line is measured again, and going over the page must lead there again.
+  return !isExact(look) || confirmed(look.given.exact) ? null : 'exact';
 }
 
 /** From the mildest to the gravest; the worst of both sections is the part's. */

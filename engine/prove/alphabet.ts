@@ -21,76 +21,82 @@ const say = (text: string, by = TECH, seq = 0, after = 1): Turn => ({
 export function answers(state: State): Turn[] {
   const [plan, here, memory] = [planOf(state.standing), placeIdOf(state.standing), memoryOf(state.standing)];
   const seq = prompt(state.standing, instant(state.minute + 1)).seq;
+  const by = memory.handover?.to ?? Object.values(memory.isolations)[0]?.holder ?? TECH;
   const tap = (parts: GivenParts): Turn => ({
-    by: TECH,
+    by,
     after: 1,
-    label: `tech: ${Object.entries(parts)
+    label: `${by}: ${Object.entries(parts)
       .map(([k, v]) => `${k} ${String(v)}`)
       .join(', ')}`,
     reply: { kind: 'answer', client: client(), seq, parts },
   });
-  if (isHalt(here)) return haltTurns(here, seq, tap);
+  if (isHalt(here)) return here === '!held' ? [say('approve seen on video', SENIOR)] : [];
   const place = plan.places.get(here);
   if (!place) return [];
   if (place.step.verb === 'approval') return [say('approve seen on photo', SENIOR)];
   if (!('parts' in place.step)) return [];
-  const skip = say('skip no tool for it');
+  const skip = say('skip no tool for it', by);
   return [...answerSets(plan, place, (spec, answer) => isAsked(place, spec, memory, answer)).map(tap), skip];
 }
 
-function haltTurns(here: string, seq: number, tap: (p: GivenParts) => Turn): Turn[] {
-  switch (here) {
-    case '!emergency':
-      return [tap({ choice: 'seen' }), tap({ choice: 'not-here' }), say('release all clear, seen in person', SENIOR)];
-    case '!hazard':
-      return [tap({ choice: 'happening' }), tap({ choice: 'old-mark' })];
-    case '!stopping':
-      return [tap({ cover: 'on', lock: 'stays' }), tap({ cover: 'on', lock: 'off' })];
-    case '!paused':
-      return [say('go on')];
-    case '!taking-over':
-      return [say('take over', OTHER), say('hand over tech', SENIOR, seq)];
-    default:
-      return [say('approve seen on video', SENIOR)];
-  }
-}
-
-/** What may come at any state, whoever writes it. */
-export function interruptions(state: State): Turn[] {
+/**
+ * What may come at any state, whoever writes it, each with what brings the job out of its halt again: every step of such
+ * a detour is checked, and the walk goes on from where it ends.
+ */
+export function detours(state: State): Turn[][] {
   const memory = memoryOf(state.standing);
-  const out = [
-    say('I smell smoke'),
-    say('power is back', OTHER),
-    say('lock is off'),
-    say('hand over other', SENIOR),
-    say('stop'),
-    say('senior'),
-    say('ask what does it read', SENIOR),
-    { ...say('where'), after: 31 },
-    { ...say('note still here'), after: 31 },
+  const holder = Object.values(memory.isolations)[0]?.holder ?? TECH;
+  const other = holder === TECH ? OTHER : TECH;
+  const tap = (parts: GivenParts, by = holder): Turn => ({
+    by,
+    after: 1,
+    label: `${by}: ${Object.values(parts).join(', ')}`,
+    reply: { kind: 'answer', client: client(), seq: -1, parts },
+  });
+  const out: Turn[][] = [
+    [say('I smell smoke', holder), tap({ choice: 'seen' }), say('release all clear, seen in person', SENIOR)],
+    [say('burnt tab', holder), tap({ choice: 'old-mark' })],
+    [say('burnt tab', holder), tap({ choice: 'happening' }), tap({ choice: 'not-here' })],
+    [say('power is back', other)],
+    [say('lock is off', holder)],
+    [say(`hand over ${other}`, SENIOR), say('take over', other)],
+    [say('stop', holder), tap({ cover: 'on', lock: 'stays' }), say('go on', holder)],
+    [say('stop', holder), tap({ cover: 'on', lock: 'off' }), say('go on', holder)],
+    [say('senior', holder)],
+    [say('ask what does it read', SENIOR), say('reply the label', holder)],
+    [{ ...say('where', holder), after: 31 }],
+    [{ ...say('note still here', other), after: 31 }],
   ];
   for (const [place, fact] of Object.entries(memory.facts)) {
     const gate = place.startsWith('dead:');
     const withdraw: Reply = { kind: 'withdraw', client: client(), of: fact.seq };
+    const who = gate ? holder : fact.by;
     if (gate || fact.seq === memory.since)
-      out.push({ by: fact.by, after: 1, label: `${fact.by} takes back ${place}`, reply: withdraw });
+      out.push([{ by: who, after: 1, label: `${who} takes back ${place}`, reply: withdraw }]);
     if (place.endsWith('/look') && fact.parts.count?.kind === 'figure') {
       const count = `${Number(fact.parts.count.value) + 1}`;
-      if (Number(count) <= 2)
-        out.push({
-          by: fact.by,
-          after: 1,
-          label: `${fact.by} changes the count to ${count}`,
-          reply: { kind: 'amend', client: client(), of: fact.seq, parts: { count } },
-        });
+      const reply: Reply = { kind: 'amend', client: client(), of: fact.seq, parts: { count } };
+      if (Number(count) <= 2) out.push([{ by: who, after: 1, label: `${who} changes the count to ${count}`, reply }]);
     }
   }
   return out;
 }
 
-/** The way a sound technician answers, to get through what another walk has covered. */
-export function plainAnswer(state: State): Turn | null {
-  return answers(state)[0] ?? null;
+/** Ways of a sound technician through make-dead, told apart by what they see under the cover. */
+export const LOOKS = 3;
+export function plainAnswer(state: State, look: number): Turn | null {
+  const all = answers(state);
+  if (!placeIdOf(state.standing).endsWith('/look')) return all[0] ?? null;
+  const wanted = [
+    (p: GivenParts): boolean => String(p.condition) === 'clean' && p.print !== undefined,
+    (p: GivenParts): boolean => String(p.condition) === 'clean' && p.print === undefined,
+    (p: GivenParts): boolean => String(p.condition) === 'bulged',
+  ][look];
+  return (
+    all.find((t) => t.reply.kind === 'answer' && t.reply.parts.count === '1' && (wanted?.(t.reply.parts) ?? true)) ??
+    all[0] ??
+    null
+  );
 }
 
 type Asks = (spec: PartSpec, answer: Parts) => boolean;
@@ -98,7 +104,9 @@ const sets = new WeakMap<Place, GivenParts[]>();
 
 /** All answers worth trying at a place: from the probes of the judges that read it, and one part changed at a time. */
 function answerSets(plan: Plan, place: Place, asks: Asks): GivenParts[] {
-  const all = sets.get(place) ?? [...varied(plan, place), ...probed(plan, place)];
+  // The first one is what a sound technician sends: a probe's good line, or the first option of each part.
+  const both = [probed(plan, place), varied(plan, place)];
+  const all = sets.get(place) ?? (place.step.verb === 'measure' ? both : both.reverse()).flat();
   sets.set(place, all);
   const step = place.step as AskStep;
   const seen = new Set<string>();
@@ -125,9 +133,15 @@ function answerSets(plan: Plan, place: Place, asks: Asks): GivenParts[] {
 
 function varied(plan: Plan, place: Place): GivenParts[] {
   const step = place.step as AskStep;
-  const samples = Object.entries(step.parts).map(([key, spec]) => [key, samplesOf(plan, spec)] as const);
+  // Where the answer decides the way, every option; beside it the first two and the last stand for the rest.
+  const samples = Object.entries(step.parts).map(([key, spec]) => {
+    const all = samplesOf(plan, spec);
+    return [key, key === step.by || all.length < 4 ? all : [...all.slice(0, 2), ...all.slice(-1)]] as const;
+  });
   const base = Object.fromEntries(samples.flatMap(([k, s]) => (s[0] === undefined ? [] : [[k, s[0]]])));
-  return [base, ...samples.flatMap(([k, s]) => s.slice(1).map((v) => ({ ...base, [k]: v })))];
+  const bare = Object.fromEntries(Object.entries(base).filter(([k]) => !step.parts[k]?.optional));
+  const changed = samples.flatMap(([k, s]) => s.slice(1).map((v) => ({ ...base, [k]: v })));
+  return [base, ...changed, ...(Object.keys(bare).length < Object.keys(base).length ? [bare] : [])];
 }
 
 function samplesOf(plan: Plan, spec: PartSpec): Given[] {

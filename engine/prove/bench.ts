@@ -1,9 +1,9 @@
 /** The proof's own people and turn: the real machine and decide, no store, no clock. Time is counted in the walk. */
 import type { Machine } from '../compile.ts';
 import { decide } from '../decide/decide.ts';
-import type { Context, Decision } from '../decide/types.ts';
-import { may } from '../desk/rights.ts';
+import type { Context, Decision, Relation, UseCase } from '../decide/types.ts';
 import { DEFAULT_SETTINGS } from '../memory.ts';
+import { prompt } from '../prompt.ts';
 import { begin, memoryOf, type Standing, take } from '../replay.ts';
 import type { Draft, Entry, Meter, Reply } from '../schema.ts';
 
@@ -23,10 +23,12 @@ const START = Date.parse('2026-01-05T08:00:00.000Z');
 export interface Subject {
   readonly machine: Machine;
   decide(s: Standing, reply: Reply, c: Context): Decision;
+  /** The rights table: role × use case. */
+  may(roles: readonly string[], use: UseCase, to: Relation & { participates: boolean }): boolean;
   /** What the fold is given of an entry; the record keeps the entry itself. */
   mangle(entry: Entry): Entry;
 }
-export const sound = (machine: Machine): Subject => ({ machine, decide, mangle: (e) => e });
+export const sound = (machine: Machine, may: Subject['may']): Subject => ({ machine, decide, may, mangle: (e) => e });
 
 /** A state of the walk: where the job stands, the minute it is, and the record that led here. */
 export interface State {
@@ -37,6 +39,7 @@ export interface State {
 export interface Turn {
   readonly by: string;
   readonly label: string;
+  /** A seq of −1 stands for that of the question then open. */
   readonly reply: Reply;
   /** Minutes that pass before it. */
   readonly after: number;
@@ -64,13 +67,15 @@ export function turn(subject: Subject, state: State, t: Turn): { state: State; a
   const minute = state.minute + t.after;
   const memory = memoryOf(state.standing);
   let salt = 0;
-  const decision = subject.decide(state.standing, t.reply, {
+  const seq = prompt(state.standing, instant(minute)).seq;
+  const reply = 'seq' in t.reply && t.reply.seq < 0 ? { ...t.reply, seq } : t.reply;
+  const decision = subject.decide(state.standing, reply, {
     by: t.by,
     at: instant(minute),
     said: null,
     client: t.reply.client,
     may: (use, to) =>
-      may(ROLES[t.by as keyof typeof ROLES], use, { ...to, participates: memory.assigned.includes(t.by) }),
+      subject.may(ROLES[t.by as keyof typeof ROLES], use, { ...to, participates: memory.assigned.includes(t.by) }),
     salt: () => `${++salt}`,
     people: NAMES,
   });

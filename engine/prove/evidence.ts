@@ -22,8 +22,8 @@ export interface Evidence {
   /** Pairs of the last line that read between 5 and 50 V. */
   readonly between: readonly string[];
   readonly unitClass: string | null;
-  /** Where each standing gate answer came from, so that taking one back can be followed. */
-  readonly seqs: Readonly<Record<string, number>>;
+  /** Which gate each answer stood for, so that taking one back can be followed. */
+  readonly seqs: Readonly<Record<number, string>>;
 }
 export const NOTHING: Evidence = {
   fit: false,
@@ -84,7 +84,7 @@ export function follow(e: Evidence, entry: Entry): Evidence {
       return withdrawn(e, entry.body.of);
     case 'amended': {
       const count = figure(entry.body.parts.count);
-      if (count === null || e.look === null || e.seqs.look !== entry.body.of) return e;
+      if (count === null || e.look === null || e.seqs[entry.body.of] !== 'look') return e;
       return count > e.look ? { ...e, look: count, line: false, residual: false } : { ...e, look: count };
     }
     case 'approved':
@@ -105,8 +105,7 @@ const undone = (e: Evidence): Evidence => ({
 });
 
 function withdrawn(e: Evidence, of: number): Evidence {
-  const name = Object.entries(e.seqs).find(([, seq]) => seq === of)?.[0];
-  switch (name) {
+  switch (e.seqs[of]) {
     case 'fit':
       return { ...undone(e), fit: false, means: false };
     case 'means':
@@ -132,7 +131,7 @@ function answered(e: Evidence, entry: Entry & { kind: 'answered' }): Evidence {
   const by = gate && e.holder === null ? entry.by : e.holder;
   const at = Date.parse(entry.at);
   const lasting = { ...e, holder: by, lastAt: by === entry.by ? at : e.lastAt };
-  const known = (key: string): Evidence['seqs'] => ({ ...lasting.seqs, [key]: entry.seq });
+  const known = (gate: string): Evidence['seqs'] => ({ ...lasting.seqs, [entry.seq]: gate });
   if (isLive(place, parts)) return undone(lasting);
   if (name === 'class') return { ...lasting, unitClass: chosen(parts.choice)[0] ?? null };
   if (!gate) return lasting;
@@ -169,12 +168,12 @@ function line(e: Evidence, parts: Parts, bridged: boolean, seq: number): Evidenc
   const read = PAIRS.filter((p) => figure(parts[p]) !== null);
   const size = (p: string): number => Math.abs(figure(parts[p]) ?? 0);
   const confirmed = !e.again || bridged || chosen(parts.still)[0] === 'yes';
-  const none = { ...e, line: false, residual: false, between: [] as string[] };
+  const none = { ...e, line: false, residual: false };
   if (bridged) {
     const all = e.between.length > 0 && e.between.every((p) => figure(parts[p]) !== null && size(p) <= 5);
     if (!proved) return none;
     return all
-      ? { ...e, line: true, again: false, between: [], seqs: { ...e.seqs, line: seq } }
+      ? { ...e, line: true, again: false, seqs: { ...e.seqs, [seq]: 'line' } }
       : { ...undone(none), means: false };
   }
   if (read.some((p) => size(p) >= 50)) return { ...undone(none), means: false };
@@ -184,8 +183,8 @@ function line(e: Evidence, parts: Parts, bridged: boolean, seq: number): Evidenc
   ];
   if (!proved || !confirmed || due.some((p) => figure(parts[p]) === null)) return none;
   const between = read.filter((p) => size(p) > 5);
-  if (between.length > 0) return { ...none, between, seqs: { ...e.seqs, line: seq } };
-  return { ...e, line: true, again: false, residual: false, between: [], seqs: { ...e.seqs, line: seq } };
+  if (between.length > 0) return { ...none, between, seqs: { ...e.seqs, [seq]: 'line' } };
+  return { ...e, line: true, again: false, residual: false, between: [], seqs: { ...e.seqs, [seq]: 'line' } };
 }
 
 function residualIn(parts: Parts, count: number): boolean {

@@ -1,0 +1,99 @@
+/** What makes two states of the walk the same. */
+import { judged } from '../known.ts';
+import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
+import { route } from '../route.ts';
+import type { Parts } from '../schema.ts';
+import type { State } from './bench.ts';
+import { type Evidence, isDead } from './evidence.ts';
+
+export interface Node {
+  readonly state: State;
+  readonly evidence: Evidence;
+  readonly history: readonly string[];
+}
+export const isProved = (s: Standing): boolean => Object.values(memoryOf(s).isolations).some((i) => i.proved !== null);
+
+/**
+ * The place; the choices and outcomes of the way through this page (of earlier tries only the last); the gates answered;
+ * and everything the evidence monitor remembers but the clock. Two technicians count as one: the key holds who is the
+ * holder, not the name. Composed, all of make-dead is one state: its own walk has told its states apart.
+ */
+export function keyOf({ state, evidence: e }: Node, composed: boolean): string {
+  const { standing } = state;
+  const [plan, memory] = [planOf(standing), memoryOf(standing)];
+  const here = placeIdOf(standing);
+  const { passed } = route(plan, { ...memory, alarm: null, hazard: null, stop: null, handover: null });
+  const at = plan.places.get(here);
+  const page = pageOf(at && !at.gate ? here : (passed.at(-1)?.id ?? here));
+  const onPage = passed.filter((p) => pageOf(p.id) === page);
+  const current = folderOf(at && !at.gate ? here : (passed.at(-1)?.id ?? here));
+  const folders = [...new Set([...onPage.map((p) => folderOf(p.id)), current])];
+  const tries = folders.slice(-2);
+  const trail = onPage.flatMap((p) => {
+    if (!tries.includes(folderOf(p.id))) return [];
+    return [p.step.verb === 'judge' ? `${p.id}=${judged(p, memory).outcome}` : p.id];
+  });
+  const wires = onPage.some((p) => p.name === 'wires' && p.id.includes('readings'));
+  const linesLeft = 3 * (1 + memory.triesOpened) - memory.failed.length;
+  const held = Object.values(memory.isolations).map((i) => [i.holder === null, i.holder === e.holder, i.again]);
+  const halts = [memory.stop, memory.alarm !== null, memory.hazard !== null, memory.handover !== null, memory.signed];
+  // What is seen under the cover decides only later; within make-dead's own walk the gates hold it.
+  const kept = isProved(standing) || composed ? memory.job : { class: memory.job.class };
+  const job = Object.entries(kept).flatMap(([k, f]) => (f ? [`${k} ${valueKey(f.value)}`] : []));
+  if (planOf(standing).endings.includes(here)) return JSON.stringify([here]);
+  if (composed && at?.gate) return JSON.stringify(['make-dead', trail, wires, job, passed.at(-1)?.round ?? 1]);
+  if (composed) {
+    const dead = isProved(standing) && isDead(e, e.holder ?? '', e.lastAt);
+    return JSON.stringify([here, trail, wires, isProved(standing), dead, halts, job]);
+  }
+  const gates = Object.entries(memory.facts)
+    .filter(([id]) => id.startsWith('dead:'))
+    .map(([id, f]) => `${id} ${gateKey(f.parts)}`);
+  return JSON.stringify([
+    here,
+    trail,
+    wires,
+    isProved(standing) ? 'proved' : gates,
+    halts,
+    linesLeft,
+    held,
+    job,
+    monitored(e, here),
+  ]);
+}
+function monitored(e: Evidence, here: string): unknown[] {
+  if (!e.means) return [e.fit, e.again, e.holder === null, e.unitClass];
+  const between = here.endsWith('bridge') ? e.between : [];
+  return [
+    e.fit,
+    e.locked,
+    e.look,
+    e.line,
+    e.residual,
+    e.again,
+    e.holder === null,
+    e.stated,
+    e.secondFeed,
+    e.neutral,
+    between,
+    e.unitClass,
+  ];
+}
+
+/** Folder of a place: the copy of the page it belongs to. */
+const folderOf = (id: string): string => id.slice(0, id.lastIndexOf('/') + 1);
+/** All tries of a page are one page. */
+const pageOf = (id: string): string => folderOf(id).replace(/(\/[^/]*)~\d+\/$/, '$1/');
+type Kept = Parts[string];
+const valueKey = (v: Kept): string =>
+  v.kind === 'choice' ? v.chosen.join('+') : v.kind === 'label' ? v.label.herm : v.kind;
+
+/** Of a gate's answer, what other questions or judges look at. Figures count by what they prove, which the monitor holds. */
+function gateKey(parts: Parts): string {
+  return Object.entries(parts)
+    .flatMap(([k, v]) => {
+      if (k === 'count' && v.kind === 'figure') return [v.value];
+      return v.kind === 'choice' && k !== 'means' && k !== 'condition' ? [v.chosen.join('+')] : [];
+    })
+    .join(' ');
+}

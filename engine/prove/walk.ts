@@ -1,0 +1,251 @@
+/**
+ * Every reachable state of a manual, with the rules watching. Composed: make-dead is walked once in full; the pages after
+ * it are walked with the isolation as one step. A state's key holds the place, the way taken, and what the monitors
+ * remember, so that a fold that hides evidence can't merge a bad state into a good one.
+ */
+
+import { prompt } from '../prompt.ts';
+import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
+import { route } from '../route.ts';
+import type { Entry } from '../schema.ts';
+import { answers, detours, LOOKS, plainAnswer } from './alphabet.ts';
+import { instant, open, type State, type Subject, type Turn, turn } from './bench.ts';
+import { type Evidence, follow, isDead, isInside, NOTHING } from './evidence.ts';
+import { isProved, keyOf, type Node } from './key.ts';
+import { unproven } from './verdicts.ts';
+
+export type Rule = 'R1' | 'R2' | 'R3' | 'R4' | 'R5' | 'R6' | 'R7' | 'R8' | 'R10' | 'R12' | 'R13' | 'opinion';
+export interface Breach {
+  readonly rule: Rule;
+  readonly what: string;
+  /** The conversation that shows it, line by line. */
+  readonly conversation: readonly string[];
+}
+export interface Walked {
+  readonly states: number;
+  readonly edges: number;
+  readonly places: ReadonlySet<string>;
+  readonly breaches: readonly Breach[];
+}
+export interface Scope {
+  /** Whether a state is walked on from, and whether the isolation is made in one step. */
+  readonly inside: (place: string, proved: boolean) => boolean;
+  readonly composed: boolean;
+  readonly stopAt: number;
+}
+const DEAD = 'dead:';
+export const MAKE_DEAD: Scope = {
+  inside: (place, proved) => !proved || place.startsWith(DEAD),
+  composed: false,
+  stopAt: 3,
+};
+export const PAGES: Scope = { inside: () => true, composed: true, stopAt: 3 };
+
+export function walk(subject: Subject, scope: Scope): Walked {
+  const seen = new Map<string, string[]>();
+  const places = new Set<string>();
+  const breaches: Breach[] = [];
+  const leadsOn = new Map<string, Set<string>>();
+  let edges = 0;
+  const first = open(subject);
+  const queue: Node[] = [{ state: first, evidence: first.entries.reduce(follow, NOTHING), history: [] }];
+  const keyOfFirst = keyOf(queue[0] as Node, scope.composed);
+  seen.set(keyOfFirst, []);
+  const report = (rule: Rule, what: string, history: readonly string[]): void => {
+    if (breaches.some((b) => b.rule === rule && b.what === what)) return;
+    breaches.push({ rule, what, conversation: history });
+  };
+
+  for (let node = queue.shift(); node && breaches.length < scope.stopAt; node = queue.shift()) {
+    const here = placeIdOf(node.state.standing);
+    const key = keyOf(node, scope.composed);
+    places.add(here);
+    const on = new Set<string>();
+    leadsOn.set(key, on);
+    const proved = isProved(node.state.standing);
+    if (!scope.inside(here, proved)) {
+      on.add('out');
+      continue;
+    }
+    let accepted = false;
+    const own = answersAt(subject, node, scope);
+    for (const [i, steps] of [...own, ...(isTriedHere(scope, node) ? detours(node.state) : [])].entries()) {
+      const next = run(subject, node, steps, report);
+      edges++;
+      if (i < own.length && next.changed) accepted = true;
+      const nextKey = keyOf(next.node, scope.composed);
+      if (nextKey === key) continue;
+      on.add(nextKey);
+      if (seen.has(nextKey)) continue;
+      seen.set(nextKey, []);
+      queue.push(next.node);
+    }
+    if (!accepted && !isEnd(node.state.standing))
+      report('R10', `nothing that is sent at ${here} leads on`, node.history);
+  }
+  if (breaches.length === 0) deadEnds(leadsOn, keyOfFirst, report);
+  return { states: seen.size, edges, places, breaches };
+}
+
+/**
+ * What may come at any time is tried at every state of make-dead on the usual supply and source, which it doesn't look
+ * at, and at every state of the first round; the rounds after it are copies of the same pages.
+ */
+function isTriedHere(scope: Scope, { state, evidence: e }: Node): boolean {
+  const here = placeIdOf(state.standing);
+  if (!scope.composed) return !e.means || (e.stated === 120 && !e.neutral && !e.secondFeed);
+  return !here.startsWith(DEAD) && (planOf(state.standing).places.get(here)?.round ?? 1) === 1;
+}
+
+/** Own answers; composed, the whole of make-dead as one step. */
+function answersAt(subject: Subject, node: Node, scope: Scope): Turn[][] {
+  const here = placeIdOf(node.state.standing);
+  if (!scope.composed || !here.startsWith(DEAD)) return answers(node.state).map((t) => [t]);
+  const looks = memoryOf(node.state.standing).job.condition === undefined ? LOOKS : 1;
+  return Array.from({ length: looks }, (_, look) => {
+    const steps: Turn[] = [];
+    let state = node.state;
+    for (let i = 0; i < 20 && placeIdOf(state.standing).startsWith(DEAD); i++) {
+      const plain = plainAnswer(state, look);
+      if (!plain) break;
+      steps.push(plain);
+      state = turn(subject, state, plain).state;
+    }
+    return steps;
+  });
+}
+
+type Report = (rule: Rule, what: string, history: readonly string[]) => void;
+
+function run(subject: Subject, from: Node, steps: readonly Turn[], report: Report): { node: Node; changed: boolean } {
+  let node = from;
+  let changed = false;
+  for (const t of steps) {
+    const next = one(subject, node, t, report);
+    changed ||= memoryOf(next.state.standing).since !== memoryOf(node.state.standing).since;
+    node = next;
+  }
+  return { node, changed };
+}
+
+/** One turn, every rule asked about it. */
+function one(subject: Subject, node: Node, t: Turn, report: Report): Node {
+  const { state, added, decision } = turn(subject, node.state, t);
+  const refused = decision.refusal ? ` — refused: ${decision.refusal.code}` : '';
+  const history = [
+    ...node.history,
+    `${instant(state.minute).slice(11, 16)} ${t.label}${refused} → ${placeIdOf(state.standing)}`,
+  ];
+  let evidence = node.evidence;
+  for (const [i, entry] of added.entries()) {
+    const record = state.entries.slice(0, state.entries.length - added.length + i);
+    watch(entry, evidence, record, (rule, what) => report(rule, what, history));
+    evidence = follow(evidence, entry);
+  }
+  const say = (rule: Rule, what: string): void => report(rule, what, history);
+  standing(state, evidence, say);
+  always(node, t, added, state, say);
+  return { state, evidence, history };
+}
+
+/** Rules about an entry as it comes. */
+function watch(entry: Entry, e: Evidence, record: readonly Entry[], say: (rule: Rule, what: string) => void): void {
+  if (entry.kind === 'answered' && entry.body.skipped === undefined) {
+    const { place, parts } = entry.body;
+    const inside = isInside(place, parts);
+    if (inside) {
+      const lacks = isDead(e, entry.by, Date.parse(entry.at));
+      if (lacks !== null) say(ruleOf(lacks, record), `hands inside at ${place}: ${lacks}`);
+    }
+    if ((inside || place.startsWith(DEAD)) && e.unitClass !== 'psc' && e.unitClass !== 'ecm') {
+      say('R13', `${place} on a unit of class ${e.unitClass ?? 'unknown'}`);
+    }
+  }
+  if (entry.kind === 'concluded') {
+    const lacks = unproven(entry.body, record);
+    if (lacks !== null)
+      say(
+        entry.body.verdict === 'section-fails-value' || entry.body.verdict.startsWith('capacitor-') ? 'R8' : 'R7',
+        lacks,
+      );
+  }
+}
+/** The same gap is R2 after live work, R3 after what makes stale, else R1. */
+function ruleOf(lacks: string, record: readonly Entry[]): Rule {
+  if (lacks.includes('older than')) return 'R3';
+  const ends = record.findLast(
+    (x) =>
+      ['alarmed', 'handed-over', 'voided', 'withdrawn', 'amended'].includes(x.kind) ||
+      (x.kind === 'answered' && x.body.place.endsWith('/figures')),
+  );
+  if (ends === undefined) return 'R1';
+  return ends.kind === 'answered' ? 'R2' : 'R3';
+}
+
+/** Rules about where the job stands after a turn: the strip never says dead without the evidence. */
+function standing(state: State, e: Evidence, say: (rule: Rule, what: string) => void): void {
+  const now = instant(state.minute);
+  const p = prompt(state.standing, now);
+  const proved = p.isolation.some((l) => l.state === 'proved' || l.state === 'control-live');
+  if (proved) {
+    const lacks = isDead(e, e.holder ?? '', Date.parse(now));
+    if (lacks !== null) say(ruleOf(lacks, state.entries), `PROVED DEAD is shown while ${lacks}`);
+  }
+  const opinion = route(planOf(state.standing), memoryOf(state.standing));
+  if (opinion.place !== placeIdOf(state.standing))
+    say('opinion', `the machine stands at ${placeIdOf(state.standing)}, the second opinion at ${opinion.place}`);
+}
+
+/** R4, R5, R6: what must hold for a kind of message at any state. */
+function always(
+  before: Node,
+  t: Turn,
+  added: readonly Entry[],
+  after: State,
+  say: (rule: Rule, what: string) => void,
+): void {
+  const was = placeIdOf(before.state.standing);
+  const here = placeIdOf(after.standing);
+  if (t.reply.kind === 'text' && t.reply.text === 'I smell smoke') {
+    if (was !== '!emergency' && !added.some((x) => x.kind === 'alarmed'))
+      say('R4', `"I smell smoke" raises nothing at ${was}`);
+    if (here !== '!emergency') say('R4', `after "I smell smoke" the job stands at ${here}`);
+    if (isProved(after.standing)) say('R4', 'an isolation outlives the emergency');
+  }
+  if (
+    t.reply.kind === 'text' &&
+    t.reply.text === 'stop' &&
+    !['!emergency', '!hazard', '!stopping', '!paused'].includes(was) &&
+    here !== '!stopping'
+  ) {
+    say('R5', `stop is not taken at ${was}`);
+  }
+  if (t.reply.kind === 'text' && t.reply.text.startsWith('skip') && was.startsWith(DEAD)) {
+    if (!isProved(before.state.standing) && isProved(after.standing))
+      say('R6', `skip at the gate ${was} proves the isolation`);
+    const place = planOf(after.standing).places.get(was);
+    if (place?.cant === null && added.some((x) => x.kind === 'answered')) say('R6', `the gate ${was} is skipped`);
+  }
+}
+
+const isEnd = (s: Standing): boolean => planOf(s).endings.includes(placeIdOf(s));
+
+/** R10: from every state an ending can be reached. */
+function deadEnds(leadsOn: ReadonlyMap<string, ReadonlySet<string>>, start: string, report: Report): void {
+  const good = new Set<string>(['out']);
+  for (const key of leadsOn.keys()) if (/^\["![a-z]/.test(key) && !HALTED.test(key)) good.add(key);
+  for (let grew = true; grew; ) {
+    grew = false;
+    for (const [key, on] of leadsOn) {
+      if (good.has(key) || ![...on].some((k) => good.has(k))) continue;
+      good.add(key);
+      grew = true;
+    }
+  }
+  const stuck = [...leadsOn.keys()].filter((k) => !good.has(k));
+  if (stuck.length > 0)
+    report('R10', `from ${stuck.length} states no ending can be reached, first ${JSON.parse(stuck[0] ?? '[""]')[0]}`, [
+      start.slice(0, 80),
+    ]);
+}
+const HALTED = /^\["!(emergency|hazard|stopping|paused|taking-over|held)"/;
