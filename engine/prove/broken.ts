@@ -1,0 +1,195 @@
+/**
+ * Manuals and engines that are broken on purpose. Each has to be caught by the rule that it breaks, with the conversation
+ * that shows it; else the proof proves nothing.
+ */
+import { compile } from '../compile.ts';
+import type { Draft, Entry } from '../schema.ts';
+import type { AskStep, Flow, JudgeStep, Limit, Manual, Step } from '../vocabulary.ts';
+import { type Subject, sound } from './bench.ts';
+import { MAKE_DEAD, PAGES, type Rule, type Scope } from './walk.ts';
+
+export interface Variant {
+  readonly name: string;
+  readonly rule: Rule;
+  readonly scope: Scope;
+  readonly subject: (manual: Manual, may: Subject['may']) => Subject;
+}
+
+type Change = (page: Flow) => Flow;
+/** A manual with one page changed, wherever it is included. */
+function withPage(manual: Manual, id: string, change: Change): Manual {
+  const map = (page: Flow): Flow => {
+    const steps = Object.fromEntries(
+      Object.entries(page.steps).map(([k, s]) => [k, s.verb === 'include' ? { ...s, page: map(s.page) } : s]),
+    );
+    const inner: Flow = { ...page, steps };
+    return inner.id === id ? change(inner) : inner;
+  };
+  return {
+    ...manual,
+    root: map(manual.root as Flow) as never,
+    isolation: { ...manual.isolation, page: map(manual.isolation.page as Flow) },
+  };
+}
+const step =
+  (name: string, change: (s: Step) => Step): Change =>
+  (page) => {
+    const old = page.steps[name];
+    if (!old) throw new Error(`${page.id} has no step ${name}`);
+    return { ...page, steps: { ...page.steps, [name]: change(old) } };
+  };
+const outcome = (name: string, on: string, to: string): Change =>
+  step(name, (s) => ({ ...(s as JudgeStep), then: { ...(s as JudgeStep).then, [on]: to } }));
+const limited = (name: string, limit: string, value: string): Change =>
+  step(name, (s) => {
+    const { limits } = s as JudgeStep;
+    return { ...(s as JudgeStep), limits: { ...limits, [limit]: { ...(limits[limit] as Limit), value } } };
+  });
+const option = (name: string, id: string, to: string): Change =>
+  step(name, (s) => ({ ...(s as AskStep), to: { ...(s as AskStep).to, [id]: to } }));
+
+const page = (name: string, rule: Rule, scope: Scope, id: string, change: Change): Variant => ({
+  name,
+  rule,
+  scope,
+  subject: (manual, may) => sound(compile(withPage(manual, id, change)), may),
+});
+const isolation = (
+  name: string,
+  scope: Scope,
+  rule: Rule,
+  change: (i: Manual['isolation']) => Manual['isolation'],
+): Variant => ({
+  name,
+  rule,
+  scope,
+  subject: (manual, may) => sound(compile({ ...manual, isolation: change(manual.isolation) }), may),
+});
+/** The fold never hears of an entry of this kind; the record has it. */
+const deaf = (name: string, rule: Rule, scope: Scope, hears: (e: Entry) => boolean): Variant => ({
+  name,
+  rule,
+  scope,
+  subject: (manual, may) => ({
+    ...sound(compile(manual), may),
+    mangle: (e) => (hears(e) ? e : ({ ...e, kind: 'noted', body: { as: 'note' } } as Entry)),
+  }),
+});
+const decides = (name: string, rule: Rule, scope: Scope, change: (subject: Subject) => Subject['decide']): Variant => ({
+  name,
+  rule,
+  scope,
+  subject: (manual, may) => {
+    const s = sound(compile(manual), may);
+    return { ...s, decide: change(s) };
+  },
+});
+const nothing = { drafts: [] as Draft[], texts: [], refusal: null, info: null, again: null };
+
+export const BROKEN: readonly Variant[] = [
+  page('a residual of 60 V is let through', 'R1', MAKE_DEAD, 'make-dead', limited('left', 'residual', '60')),
+  page('40 V between legs counts as dead', 'R1', MAKE_DEAD, 'make-dead', limited('absence', 'dead', '49')),
+  page(
+    'a failed second proving counts',
+    'R1',
+    MAKE_DEAD,
+    'make-dead',
+    outcome('absence', 'second-proving', 'capacitors'),
+  ),
+  page('ghost volts are not bridged', 'R1', MAKE_DEAD, 'make-dead', outcome('absence', 'ghost', 'capacitors')),
+  page(
+    'volts that hold under the tool are let through',
+    'R1',
+    MAKE_DEAD,
+    'make-dead',
+    outcome('collapse', 'real', 'capacitors'),
+  ),
+  page('capacitors are not discharged', 'R1', MAKE_DEAD, 'make-dead', outcome('capacitors', 'some', '!proved')),
+  page('residuals count with a flat battery', 'R1', MAKE_DEAD, 'make-dead', outcome('left', 'battery', '!proved')),
+  page('no lock, no tag, on we go', 'R1', MAKE_DEAD, 'make-dead', option('locked', 'cant', 'look')),
+  page(
+    'the wires come off as a matter of words',
+    'R1',
+    PAGES,
+    'dual-run-capacitor',
+    step('wires', (s) => ({ ...(s as AskStep), verb: 'confirm', circuit: 'none' }) as Step),
+  ),
+  page(
+    'live figures are called a matter of words',
+    'R2',
+    PAGES,
+    'fit-and-restart',
+    step('figures', (s) => ({ ...(s as AskStep), circuit: 'none' }) as Step),
+  ),
+  isolation('power back asks for the line alone', MAKE_DEAD, 'R3', (i) => ({
+    ...i,
+    reentry: { ...i.reentry, void: 'proving' },
+  })),
+  isolation('an isolation of five hours stands', PAGES, 'R3', (i) => ({
+    ...i,
+    minutes: { ...i.minutes, value: '300' },
+  })),
+  deaf('a hand-over keeps the old lock', 'R3', MAKE_DEAD, (e) => e.kind !== 'handed-over'),
+  deaf('power back is only a note', 'R3', MAKE_DEAD, (e) => !(e.kind === 'voided' && e.body.reason === 'power-back')),
+  deaf('a gate taken back still counts', 'R3', MAKE_DEAD, (e) => e.kind !== 'withdrawn'),
+  deaf('one more capacitor changes nothing', 'R3', MAKE_DEAD, (e) => e.kind !== 'amended'),
+  deaf('an emergency is only a note', 'R4', MAKE_DEAD, (e) => e.kind !== 'alarmed'),
+  decides(
+    'smoke is not heard',
+    'R4',
+    MAKE_DEAD,
+    (s) => (at, reply, c) => (reply.kind === 'text' && /smoke/.test(reply.text) ? nothing : s.decide(at, reply, c)),
+  ),
+  decides(
+    'stop is not taken',
+    'R5',
+    MAKE_DEAD,
+    (s) => (at, reply, c) => (reply.kind === 'text' && reply.text === 'stop' ? nothing : s.decide(at, reply, c)),
+  ),
+  decides('a gate is skipped', 'R6', MAKE_DEAD, (s) => (at, reply, c) => {
+    const place = at.position.place;
+    if (!(reply.kind === 'text' && reply.text.startsWith('skip') && place.startsWith('dead:')))
+      return s.decide(at, reply, c);
+    return {
+      ...nothing,
+      drafts: [{ kind: 'answered', body: { place, parts: {}, skipped: { ref: 'x', hash: '0'.repeat(64) } } }],
+    };
+  }),
+  page('a sight of rust condemns', 'R7', PAGES, 'dual-run-capacitor', outcome('sight', 'clean', 'by-sight')),
+  page('a leak is called on one reading', 'R7', PAGES, 'dual-capacitor-readings', outcome('shell', 'low', 'leak')),
+  page('once outside condemns', 'R8', PAGES, 'dual-capacitor-readings', outcome('compare', 'repeat', 'out')),
+  page(
+    'HERM to FAN read for FAN condemns',
+    'R8',
+    PAGES,
+    'dual-capacitor-readings',
+    outcome('compare', 'ask-third', 'out'),
+  ),
+  page('good without a reading to the case', 'R8', PAGES, 'dual-capacitor-readings', outcome('shell', 'ask', 'part')),
+  page(
+    'near the limit is called good',
+    'R8',
+    PAGES,
+    'dual-capacitor-readings',
+    outcome('part', 'conditional-pass', 'good'),
+  ),
+  page(
+    'a question that only leads to itself',
+    'R10',
+    PAGES,
+    'dual-run-capacitor',
+    step(
+      'marks',
+      (s) => ({ ...(s as AskStep), parts: { ...(s as AskStep).parts, more: { part: 'photo', ask: 'Photo' } } }) as Step,
+    ),
+  ),
+  page(
+    'the page tells to jumper a switch',
+    'R12',
+    PAGES,
+    'round',
+    step('class', (s) => ({ ...(s as AskStep), body: ['Jumper the pressure switch to see whether it runs.'] }) as Step),
+  ),
+  page('an inverter reaches the capacitor', 'R13', MAKE_DEAD, 'round', option('class', 'inverter', 'capacitor')),
+  page('not sure reaches the capacitor', 'R13', MAKE_DEAD, 'round', option('class', 'unsure', 'capacitor')),
+];

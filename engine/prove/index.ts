@@ -1,0 +1,51 @@
+/** The proof of a manual: every reachable state, every rule, and the broken variants that it has to catch. */
+import { compile } from '../compile.ts';
+import type { Manual } from '../vocabulary.ts';
+import { type Subject, sound } from './bench.ts';
+import { BROKEN, type Variant } from './broken.ts';
+import { type Breach, MAKE_DEAD, PAGES, walk } from './walk.ts';
+import { bypasses } from './wording.ts';
+
+export { BROKEN, type Breach, type Subject, type Variant };
+export const RULES = ['R1', 'R2', 'R3', 'R4', 'R5', 'R6', 'R7', 'R8', 'R10', 'R12', 'R13'] as const;
+
+export interface Proof {
+  readonly walks: readonly { readonly name: string; readonly states: number; readonly edges: number }[];
+  readonly breaches: readonly Breach[];
+  /** Steps that no walk reached in any copy of their page. */
+  readonly unreached: readonly string[];
+}
+
+export function prove(manual: Manual, may: Subject['may']): Proof {
+  const machine = compile(manual);
+  const subject = sound(machine, may);
+  const dead = walk(subject, MAKE_DEAD);
+  const pages = walk(subject, PAGES);
+  const reached = new Set([...dead.places, ...pages.places].map((id) => stepOf(id)));
+  const asked = [...machine.plan.places.values()].filter((p) => 'parts' in p.step || p.step.verb === 'approval');
+  return {
+    walks: [
+      { name: 'make-dead, in full', states: dead.states, edges: dead.edges },
+      { name: 'the pages, isolation as one step', states: pages.states, edges: pages.edges },
+    ],
+    breaches: [...dead.breaches, ...pages.breaches, ...bypasses(machine.plan)],
+    unreached: [...new Set(asked.map((p) => stepOf(p.id)))].filter((s) => !reached.has(s)),
+  };
+}
+/** A step whatever copy of its page it stands in. */
+const stepOf = (id: string): string => id.replace(/~\d+/g, '');
+
+export interface Caught {
+  readonly variant: Variant;
+  /** The breach of the rule that the variant breaks, or null where the proof missed it. */
+  readonly breach: Breach | null;
+  readonly states: number;
+}
+/** Walks a broken variant until a rule speaks. */
+export function catchIt(variant: Variant, manual: Manual, may: Subject['may']): Caught {
+  const subject = variant.subject(manual, may);
+  const words = bypasses(subject.machine.plan);
+  if (words[0]) return { variant, breach: words[0], states: 0 };
+  const walked = walk(subject, { ...variant.scope, stopAt: 1 });
+  return { variant, breach: walked.breaches.find((b) => b.rule === variant.rule) ?? null, states: walked.states };
+}
