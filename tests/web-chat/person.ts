@@ -50,7 +50,11 @@ export class PersonAtPhone {
     return this.page.getByLabel('Type an answer');
   }
 
-  tap = (name: string): Promise<void> => this.page.getByRole('button', { name, exact: true }).click();
+  tap = (name: string): Promise<void> =>
+    this.page
+      .getByRole('button', { name, exact: true })
+      .or(this.page.getByRole('link', { name, exact: true }))
+      .click();
   pick = (name: string): Promise<void> => this.page.locator('.pick', { hasText: name }).first().click();
   fill = (label: string, value: string): Promise<void> =>
     this.page.locator('.card').getByLabel(label, { exact: true }).fill(value);

@@ -239,6 +239,47 @@ test('a reading is never filled in for a gate, not even after it went stale', as
   expect(values.every((value) => value === '')).toBe(true);
 });
 
+test('a senior changes what somebody else answered, and gives a reason', async () => {
+  const { url, job } = await under(['d']);
+  const ruth = await signedIn('ruth');
+  await ruth.goto(url);
+  const change = () =>
+    ruth.page.locator('.lines li', { hasText: 'What does the unit do?' }).getByRole('button').click();
+  await change();
+  await ruth.sees('What does the unit do?');
+  await ruth.tap('Hum, nothing turns');
+  await ruth.refusal.waitFor();
+  expect(await ruth.refusal.textContent()).toContain('reason');
+  await ruth.page.getByLabel('Reason').fill('the caller said it hums');
+  await ruth.tap('Hum, nothing turns');
+  await ruth.page.locator('.lines li', { hasText: 'the caller said it hums' }).waitFor();
+  expect((await shop.desk.look('ruth', job)).ticket.at(-1)?.says).toContain('Hum, nothing turns');
+});
+
+test('a dispatcher opens a call for somebody, who finds it on the list', async () => {
+  const dana = await signedIn('dana');
+  await dana.page.getByLabel('Who goes').selectOption('Tomas Brook');
+  await dana.openCall('No cool, given to Tomas');
+  const tomas = await signedIn('tomas');
+  await tomas.page.getByRole('link', { name: 'No cool, given to Tomas' }).click();
+  await tomas.sees('What does the unit do?');
+  await tomas.tap('Calls');
+  await tomas.page.getByRole('heading', { name: 'Calls' }).waitFor();
+  await tomas.tap('Sign out');
+  await tomas.page.getByRole('heading', { name: 'Sign in first' }).waitFor();
+});
+
+test('Enter in a reading goes to the next one and sends after the last', async () => {
+  const { ines } = await under(TO_PROVING);
+  const { keyboard } = ines.page;
+  await ines.page.getByLabel('Known source, before').focus();
+  for (const value of ['121', '0.2', '0', '0.1', '0', '0', '121']) {
+    await keyboard.type(value);
+    await keyboard.press('Enter');
+  }
+  await ines.sees('Discharge every capacitor');
+});
+
 test('emergency: one tap or one word, everybody sees it, a senior releases it', async () => {
   const { ines, url } = await under(TO_INSIDE);
   const ruth = await signedIn('ruth');

@@ -8,12 +8,18 @@ export interface Me {
   readonly certified: boolean;
 }
 
+export interface CrewMember {
+  readonly id: string;
+  readonly name: string;
+  /** Whether a call can be given to them. */
+  readonly technician: boolean;
+}
+
 export interface JobsState {
   readonly page: 'jobs';
   readonly me: Me;
   readonly jobs: readonly JobCard[];
-  /** Names of the crew by id. */
-  readonly names: Readonly<Record<string, string>>;
+  readonly crew: readonly CrewMember[];
 }
 
 export interface TicketState {

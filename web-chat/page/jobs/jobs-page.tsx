@@ -1,10 +1,10 @@
 /** The calls of a person, most recent first, and a new one. */
-import { useId, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { JobCard } from '../../../engine/desk/types.ts';
 import { Conditions } from '../conditions.tsx';
-import { postCall, postSignOut } from '../net/api.ts';
-import { clientId } from '../net/client-id.ts';
-import type { JobsState } from '../state.ts';
+import { getJobs, postSignOut } from '../net/api.ts';
+import type { CrewMember, JobsState } from '../state.ts';
+import { NewCall } from './new-call.tsx';
 
 const STATES = {
   'under-way': 'under way',
@@ -15,7 +15,19 @@ const STATES = {
   signed: 'signed',
 } as const;
 
-export function JobsPage({ me, jobs, names }: JobsState) {
+export function JobsPage({ me, jobs: first, crew }: JobsState) {
+  const [jobs, setJobs] = useState(first);
+  // A phone comes back to this page out of a pocket.
+  useEffect(() => {
+    const renew = async (): Promise<void> => {
+      if (document.visibilityState !== 'visible') return;
+      const got = await getJobs();
+      if (got.ok) setJobs(got.value);
+    };
+    const back = () => void renew();
+    document.addEventListener('visibilitychange', back);
+    return () => document.removeEventListener('visibilitychange', back);
+  }, []);
   const signOut = async (): Promise<void> => {
     if ((await postSignOut()).ok) location.reload();
   };
@@ -31,16 +43,16 @@ export function JobsPage({ me, jobs, names }: JobsState) {
       {jobs.length === 0 && <p>No call is yours yet. Open one below.</p>}
       <ul class="cards">
         {jobs.map((job) => (
-          <Card key={job.job} job={job} names={names} />
+          <Card key={job.job} job={job} crew={crew} />
         ))}
       </ul>
-      <NewCall />
+      <NewCall me={me} crew={crew} />
       <Conditions />
     </main>
   );
 }
 
-const Card = ({ job, names }: { job: JobCard; names: JobsState['names'] }) => (
+const Card = ({ job, crew }: { job: JobCard; crew: readonly CrewMember[] }) => (
   <li data-state={job.state}>
     <a href={`/jobs/${encodeURIComponent(job.job)}`}>{job.title}</a>
     <p>
@@ -49,55 +61,8 @@ const Card = ({ job, names }: { job: JobCard; names: JobsState['names'] }) => (
     </p>
     {job.verdict !== null && <p>{job.verdict}</p>}
     <p>{job.isolation}</p>
-    {job.assigned.length > 0 && <p>{job.assigned.map((id) => names[id] ?? id).join(', ')}</p>}
+    {job.assigned.length > 0 && (
+      <p>{job.assigned.map((id) => crew.find((each) => each.id === id)?.name ?? id).join(', ')}</p>
+    )}
   </li>
 );
-
-function NewCall() {
-  const id = useId();
-  const [title, setTitle] = useState('');
-  const [training, setTraining] = useState(false);
-  const [trouble, setTrouble] = useState<string | null>(null);
-  // One id until it is opened: pressed twice, it is one call.
-  const [client, setClient] = useState<string | null>(null);
-  const [busy, setBusy] = useState(false);
-  const open = async (event: Event): Promise<void> => {
-    event.preventDefault();
-    if (busy || title.trim() === '') return;
-    const own = client ?? clientId();
-    setClient(own);
-    setBusy(true);
-    const sent = await postCall({ title: title.trim(), client: own, ...(training ? { training } : {}) });
-    if (sent.ok) return location.assign(`/jobs/${encodeURIComponent(sent.value.view.job)}`);
-    setBusy(false);
-    setTrouble(sent.why === 'lost' ? 'Not sent: no contact with the server. Send it again.' : sent.what);
-  };
-  return (
-    <form class="new-call" onSubmit={(event) => void open(event)}>
-      <h2>New call</h2>
-      <label for={id}>What and where, in a few words</label>
-      <input
-        id={id}
-        value={title}
-        maxLength={200}
-        autocomplete="off"
-        onInput={(event) => {
-          setTitle(event.currentTarget.value);
-          setClient(null);
-        }}
-      />
-      <label class="pick">
-        <input type="checkbox" checked={training} onChange={(event) => setTraining(event.currentTarget.checked)} />
-        <span>Training, never counts</span>
-      </label>
-      {trouble !== null && (
-        <p class="refusal" role="alert">
-          {trouble}
-        </p>
-      )}
-      <button type="submit" class="key wide main" aria-disabled={busy || title.trim() === ''}>
-        Open the call
-      </button>
-    </form>
-  );
-}

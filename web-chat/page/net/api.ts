@@ -1,5 +1,5 @@
 /** The server's JSON API as this page uses it. */
-import type { JobView, Turn } from '../../../engine/desk/types.ts';
+import type { JobCard, JobView, Turn } from '../../../engine/desk/types.ts';
 import type { Reply } from '../../../engine/index.ts';
 
 /** Milliseconds: a weak signal gets this long before the person is told. */
@@ -13,8 +13,15 @@ export type Sent<T> =
 export const postReply = (job: string, reply: Reply): Promise<Sent<Turn>> =>
   post(`/api/jobs/${encodeURIComponent(job)}/replies`, reply);
 
-export const postCall = (call: { title: string; training?: boolean; client: string }): Promise<Sent<Turn>> =>
-  post('/api/jobs', call);
+export const getJobs = (): Promise<Sent<JobCard[]>> => ask('/api/jobs', {});
+
+export interface NewCall {
+  readonly title: string;
+  readonly assign?: string;
+  readonly training?: boolean;
+  readonly client: string;
+}
+export const postCall = (call: NewCall): Promise<Sent<Turn>> => post('/api/jobs', call);
 
 export const postSignOut = (): Promise<Sent<unknown>> => post('/sign-out', {});
 

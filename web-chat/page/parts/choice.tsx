@@ -5,16 +5,18 @@ export type ChoicePart = Extract<Part, { kind: 'choose' | 'confirm' | 'act' }>;
 interface TapProps {
   readonly part: ChoicePart;
   readonly chosen: readonly string[];
+  /** The question already says what is asked. */
+  readonly titled: boolean;
   readonly disabled: boolean;
   readonly onTap: (id: string) => void;
 }
 
 /** Options that are sent as they are tapped. An act and a confirm have one big key; what else there is comes after it. */
-export function TapChoice({ part, chosen, disabled, onTap }: TapProps) {
+export function TapChoice({ part, chosen, titled, disabled, onTap }: TapProps) {
   const asksMore = part.kind === 'choose';
   return (
     <fieldset class="part">
-      <legend class={asksMore ? undefined : 'unseen'}>{part.ask}</legend>
+      <legend class={asksMore && !titled ? undefined : 'unseen'}>{part.ask}</legend>
       <div class="taps">
         {part.options.map((option, i) => (
           <button

@@ -41,6 +41,7 @@ export function Field({ part, name, value, unit, wrong, describedBy, onValue, on
           aria-invalid={wrong}
           aria-describedby={wrong ? describedBy : undefined}
           onInput={(event) => onValue(event.currentTarget.value)}
+          onKeyDown={onwards}
         />
         <span class="unit">{part.unitNeeded || part.unit === 'count' ? '' : part.unit}</span>
         {signed && (
@@ -84,6 +85,17 @@ export function Field({ part, name, value, unit, wrong, describedBy, onValue, on
       )}
     </div>
   );
+}
+
+/** Enter goes to the next reading and sends after the last, so that a line isn't sent half empty. */
+function onwards(event: KeyboardEvent & { readonly currentTarget: HTMLInputElement }): void {
+  if (event.key !== 'Enter' || event.isComposing || event.keyCode === 229) return;
+  const { form } = event.currentTarget;
+  const readings = [...(form?.querySelectorAll<HTMLInputElement>('.reading input') ?? [])];
+  const next = readings[readings.indexOf(event.currentTarget) + 1];
+  if (!next) return;
+  event.preventDefault();
+  next.focus();
 }
 
 const turned = (value: string): string => (/^[-−]/.test(value) ? value.slice(1) : `-${value}`);

@@ -92,6 +92,7 @@ export function PartsForm({ prompt, values, refusal, disabled, onValues, onParts
       {tapped && (
         <TapChoice
           part={tapped}
+          titled={tapped.ask === prompt.title}
           chosen={'remembered' in tapped ? tapped.remembered : []}
           disabled={disabled}
           onTap={(id) => onParts({ ...givenOf(prompt, values), [tapped.key]: [id] })}

@@ -1,8 +1,8 @@
 /** The ticket so far: every line with its time and initials in the margin, and whether it still counts, in words. */
 import type { JobView, TicketLine } from '../../../engine/desk/types.ts';
 import { useSettled } from '../net/clock.ts';
-import { Verdict } from './panels.tsx';
 import { clockTime } from './time.ts';
+import { Verdict } from './verdict.tsx';
 
 /** How many of the last lines are open; the rest folds away, so that the question is on the first screen. */
 const OPEN = 1;

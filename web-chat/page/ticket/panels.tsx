@@ -1,5 +1,5 @@
 /** Signal panels: word, shape and colour as ANSI Z535 and ISO 3864 assign them, so that each reads in black and white. */
-import type { Callout, Conclusion, Notice } from '../../../engine/index.ts';
+import type { Callout, Notice } from '../../../engine/index.ts';
 
 const WORDS = { danger: 'DANGER', warning: 'WARNING', caution: 'CAUTION', notice: 'NOTICE' } as const;
 
@@ -36,72 +36,3 @@ export const Notices = ({ notices }: { notices: readonly Notice[] }) =>
       ))}
     </ul>
   );
-
-const WHO = {
-  junior: null,
-  senior: 'A senior confirms this before anything is done.',
-  certified: 'A certified person decides this.',
-} as const;
-const MARKS: Readonly<Record<string, string>> = {
-  pass: '✓',
-  'conditional pass': '≈✓',
-  'conditional fail': '≈✗',
-  fail: '✗',
-  undecided: '?',
-};
-
-export const Verdict = ({ verdict }: { verdict: Conclusion }) => (
-  <section class="verdict" aria-label={`Verdict: ${verdict.title}`}>
-    <h2>{verdict.title}</h2>
-    {verdict.says.map((say) => (
-      <p key={say}>{say}</p>
-    ))}
-    {WHO[verdict.who] !== null && <p class="who">{WHO[verdict.who]}</p>}
-    {verdict.findings.length > 0 && <Findings verdict={verdict} />}
-    {verdict.next.length > 0 && (
-      <>
-        <h3>What is next</h3>
-        <ul>
-          {verdict.next.map((next) => (
-            <li key={next}>{next}</li>
-          ))}
-        </ul>
-      </>
-    )}
-  </section>
-);
-
-const Findings = ({ verdict }: { verdict: Conclusion }) => (
-  <table>
-    <caption>What it rests on</caption>
-    <thead>
-      <tr>
-        <th scope="col">Part</th>
-        <th scope="col">Reading</th>
-        <th scope="col">Limits</th>
-      </tr>
-    </thead>
-    {verdict.findings.map((finding, i) => (
-      <tbody key={i}>
-        <tr>
-          <th scope="row">{finding.name}</th>
-          <td>
-            {finding.reading}
-            {finding.doubt !== null && <small>{finding.doubt}</small>}
-          </td>
-          <td>{finding.limits ?? '–'}</td>
-        </tr>
-        <tr>
-          <td colSpan={3}>
-            <strong class="word">
-              {MARKS[finding.word] !== undefined && <span aria-hidden="true">{MARKS[finding.word]} </span>}
-              {finding.word}
-            </strong>{' '}
-            {finding.text}
-            {finding.source !== null && <small>{`Source: ${finding.source}`}</small>}
-          </td>
-        </tr>
-      </tbody>
-    ))}
-  </table>
-);

@@ -2,7 +2,8 @@
 import type { ComponentChildren, Ref } from 'preact';
 import type { JobView } from '../../../engine/desk/types.ts';
 import type { Prompt } from '../../../engine/index.ts';
-import { Notices, Panel, Verdict } from './panels.tsx';
+import { Notices, Panel } from './panels.tsx';
+import { Verdict } from './verdict.tsx';
 
 const CLASS = {
   eyes: 'eyes only',
@@ -35,9 +36,13 @@ export function PromptCard({ prompt, view, heading, children }: CardProps) {
       {prompt.callouts.map((callout) => (
         <Panel key={callout.text} {...callout} />
       ))}
-      {prompt.body.map((text) => (
-        <p key={text}>{text}</p>
-      ))}
+      {prompt.body.length > 0 && (
+        <div class="body">
+          {prompt.body.map((text) => (
+            <p key={text}>{text}</p>
+          ))}
+        </div>
+      )}
       {(prompt.kind === 'finished' || prompt.kind === 'signed') &&
         prompt.verdicts.map((verdict) => <Verdict key={verdict.place} verdict={verdict} />)}
       {view.question !== null && prompt.amends === null && (

@@ -6,7 +6,7 @@ import { clientId } from '../net/client-id.ts';
 import { useSettled } from '../net/clock.ts';
 import { PartsForm } from '../parts/parts-form.tsx';
 import { questionKey, spelledOut } from '../parts/values.ts';
-import type { TicketState } from '../state.ts';
+import { isSenior, type TicketState } from '../state.ts';
 import { Answer, Change } from './change.tsx';
 import type { CommandKey } from './commands.ts';
 import { Dock } from './dock.tsx';
@@ -30,19 +30,22 @@ export function TicketPage({ me, view: first }: TicketState) {
     onUnsent: job.restoreUnsent,
   });
   const [lost, setLost] = useState('');
+  const [reason, setReason] = useState('');
   const { heading, lead } = useLeadEye(questionKey(prompt));
   const info = useShowUp<HTMLDivElement>(job.info);
 
   const reply = async (bare: Bare<Reply>): Promise<boolean> => {
     const had = spelledOut(prompt, values);
     lead();
+    setReason('');
     const taken = await job.send({ ...bare, client: clientId(), said: new Date().toISOString() } as Reply);
     setLost(taken ? '' : had);
     return taken;
   };
   const sendParts = (parts: GivenParts) => {
     const { seq, amends } = prompt;
-    void reply(amends === null ? { kind: 'answer', seq, parts } : { kind: 'amend', of: amends, parts });
+    const why = reason.trim() === '' ? {} : { reason: reason.trim() };
+    void reply(amends === null ? { kind: 'answer', seq, parts } : { kind: 'amend', of: amends, parts, ...why });
   };
   const sendText = (text: string): Promise<boolean> => {
     const draft = refusal?.draft ?? {};
@@ -97,7 +100,15 @@ export function TicketPage({ me, view: first }: TicketState) {
           {holder !== null && (
             <p class="holder">{`Only ${view.people[holder]?.name ?? holder} answers here: it is their lock.`}</p>
           )}
-          {again && <Change disabled={sending} onLeave={job.leaveAgain} onTakeBack={takeBack} />}
+          {again && (
+            <Change
+              disabled={sending}
+              reason={isSenior(me) ? reason : null}
+              onReason={setReason}
+              onLeave={job.leaveAgain}
+              onTakeBack={takeBack}
+            />
+          )}
           {view.question !== null && !again && (
             <Answer disabled={sending} onSend={(words) => command('reply', words)} />
           )}

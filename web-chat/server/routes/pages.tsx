@@ -14,9 +14,13 @@ export const pages =
     app.get('/', { schema: { hide: true } }, async (request, reply) => {
       const person = signedIn(request);
       const [jobs, crew] = await Promise.all([desk.jobs(person.id), desk.people()]);
-      const names = Object.fromEntries(crew.map(({ id, name }) => [id, name]));
+      const shown = crew.map(({ id, name, roles, active }) => ({
+        id,
+        name,
+        technician: active && roles.includes('technician'),
+      }));
       reply.type('text/html');
-      return pageDocument(built, 'Calls', { page: 'jobs', me: meOf(person), jobs, names });
+      return pageDocument(built, 'Calls', { page: 'jobs', me: meOf(person), jobs, crew: shown });
     });
 
     app.get('/jobs/:job', { schema: { hide: true, params: JobParams } }, async (request, reply) => {

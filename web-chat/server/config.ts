@@ -1,0 +1,24 @@
+/** Settings by environment, read once at start. Wrong ones end the program with one clear line each. */
+import * as z from 'zod/mini';
+
+const Config = z.object({
+  /** 0 takes a free one. */
+  NOCOOL_PORT: z._default(z.coerce.number().check(z.int(), z.gte(0), z.lte(65_535)), 8080),
+  NOCOOL_HOST: z._default(z.string().check(z.minLength(1)), 'localhost'),
+  NOCOOL_DB: z._default(z.string().check(z.minLength(1)), 'data/nocool.db'),
+  /** Where people reach it, if not at http://localhost:port; https makes cookies secure. */
+  NOCOOL_URL: z.optional(z.url()),
+  NOCOOL_DEMO: z._default(z.enum(['yes', 'no']), 'yes'),
+  NOCOOL_LOG: z._default(z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'silent']), 'info'),
+});
+export type Config = z.infer<typeof Config>;
+
+export type ReadConfig = { config: Config } | { wrong: string[] };
+export function readConfig(env: Readonly<Record<string, string | undefined>>): ReadConfig {
+  const known = Object.keys(Config.shape);
+  const strange = Object.keys(env).filter((k) => k.startsWith('NOCOOL_') && !known.includes(k));
+  if (strange.length > 0) return { wrong: strange.map((k) => `${k} is no setting; known are ${known.join(', ')}`) };
+  const read = Config.safeParse(env);
+  if (read.success) return { config: read.data };
+  return { wrong: read.error.issues.map((i) => `${i.path.join('.')}: ${i.message}`) };
+}

@@ -1,0 +1,66 @@
+/**
+ * npm start: the database, the demo on first run, the web chat, and a sign-in link for each person of the demo.
+ * Exit codes: 0 stopped by a signal · 2 wrong settings · 3 the database or the port can't be had.
+ */
+import { randomBytes } from 'node:crypto';
+import { createDesk } from '../../engine/desk/index.ts';
+import { openSqlite } from '../../engine/store/index.ts';
+import { SHELF } from '../../flows/index.ts';
+import { DEMO_PEOPLE, loadDemo } from '../../seeds/index.ts';
+import { buildServer } from './app.ts';
+import { readConfig } from './config.ts';
+import { createLog } from './log.ts';
+import { issueLink } from './session.ts';
+
+const say = (line: string): void => void process.stdout.write(`${line}\n`);
+const quit = (code: number, lines: readonly string[]): never => {
+  for (const line of lines) process.stderr.write(`nocool: ${line}\n`);
+  process.exit(code);
+};
+
+const read = readConfig(process.env);
+if ('wrong' in read) quit(2, read.wrong);
+const { config } = read as Extract<typeof read, { config: unknown }>;
+const because = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
+const store = await openSqlite(config.NOCOOL_DB).catch((error: unknown) =>
+  quit(3, [`the database ${config.NOCOOL_DB} can’t be opened: ${because(error)}`]),
+);
+const parts = { shelf: SHELF, clock: () => new Date(), random: (n: number) => randomBytes(n).toString('hex') };
+if (config.NOCOOL_DEMO === 'yes' && (await loadDemo(store, parts)))
+  say('The demo was loaded: an invented shop, three people, three jobs.');
+
+const publicUrl = config.NOCOOL_URL ?? `http://localhost:${config.NOCOOL_PORT}`;
+const web = {
+  desk: createDesk({ ...parts, store }),
+  store,
+  clock: parts.clock,
+  log: createLog(config.NOCOOL_LOG),
+  secureCookies: publicUrl.startsWith('https:'),
+  publicUrl,
+};
+const app = buildServer(web);
+await app
+  .listen({ port: config.NOCOOL_PORT, host: config.NOCOOL_HOST })
+  .catch((error: unknown) => quit(3, [`port ${config.NOCOOL_PORT} can’t be had: ${because(error)}`]));
+
+say(`nocool is at ${publicUrl}`);
+if ((await store.meta('demo')) !== null) {
+  say('Sign in as (each link works once, for seven days):');
+  for (const person of DEMO_PEOPLE)
+    say(`  ${person.name}, ${person.roles.join(' and ')}: ${await issueLink(web, person.id)}`);
+}
+
+let stopping = false;
+for (const signal of ['SIGINT', 'SIGTERM'] as const) {
+  process.on(signal, () => {
+    if (stopping) return;
+    stopping = true;
+    // What is under way gets its answer; a hanging connection does not keep the program alive.
+    setTimeout(() => process.exit(0), 9_000).unref();
+    void app
+      .close()
+      .then(() => store.close())
+      .then(() => process.exit(0));
+  });
+}
