@@ -13,6 +13,16 @@ const Config = z.object({
 });
 export type Config = z.infer<typeof Config>;
 
+/** What each setting takes, for the line that says what is wrong. */
+const TAKES: Readonly<Record<string, string>> = {
+  NOCOOL_PORT: 'a port from 0 to 65535',
+  NOCOOL_HOST: 'a host name or address to listen on',
+  NOCOOL_DB: 'a file for the database',
+  NOCOOL_URL: 'an address such as https://nocool.example.org',
+  NOCOOL_DEMO: 'yes or no',
+  NOCOOL_LOG: 'fatal, error, warn, info, debug or silent',
+};
+
 export type ReadConfig = { config: Config } | { wrong: string[] };
 export function readConfig(env: Readonly<Record<string, string | undefined>>): ReadConfig {
   const known = Object.keys(Config.shape);
@@ -20,5 +30,6 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): R
   if (strange.length > 0) return { wrong: strange.map((k) => `${k} is no setting; known are ${known.join(', ')}`) };
   const read = Config.safeParse(env);
   if (read.success) return { config: read.data };
-  return { wrong: read.error.issues.map((i) => `${i.path.join('.')}: ${i.message}`) };
+  const names = [...new Set(read.error.issues.map((i) => String(i.path[0])))];
+  return { wrong: names.map((name) => `${name} is "${env[name] ?? ''}"; it takes ${TAKES[name] ?? 'another value'}`) };
 }
