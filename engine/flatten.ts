@@ -216,7 +216,10 @@ function refsOf(step: PlainStep): string[] {
   if ('parts' in step) {
     said.push(...(step.restsOn ?? []));
     for (const s of step.shows ?? []) said.push(...Object.values(s.of));
-    for (const p of Object.values(step.parts)) if (p.when && 'fact' in p.when) said.push(p.when.fact);
+    for (const p of Object.values(step.parts)) {
+      if (p.when && 'fact' in p.when) said.push(p.when.fact);
+      if (p.unless !== undefined) said.push(p.unless);
+    }
   }
   return [...new Set(said.filter((r): r is string => r !== null))];
 }

@@ -1,6 +1,6 @@
 /** One entry more: Memory → Memory. Says what each kind of entry adds or makes forgotten; where that leaves the job is the machine's. */
 import { Decimal } from 'decimal.js';
-import { unreachable } from './errors.ts';
+import { TranscriptMismatch, unreachable } from './errors.ts';
 import { jobName, type Place, type Plan } from './flatten.ts';
 import { reopen, voidAll, withdraw } from './forget.ts';
 import { isTaken, judged } from './known.ts';
@@ -96,7 +96,7 @@ export function placeOf(memory: Memory, seq: number): string | null {
 function answered(plan: Plan, memory: Memory, entry: Entry & { kind: 'answered' }): Memory {
   const { place: id, parts, skipped, offline } = entry.body;
   const place = plan.places.get(id);
-  if (!place || !('parts' in place.step)) throw new Error(`no question at ${id}`);
+  if (!place || !('parts' in place.step)) throw new TranscriptMismatch(`entry ${entry.seq}: no question at ${id}`);
   const at = older(entry.at, entry.said);
   const fact: Fact = {
     seq: entry.seq,
@@ -107,18 +107,21 @@ function answered(plan: Plan, memory: Memory, entry: Entry & { kind: 'answered' 
     offline: offline === true,
     amended: null,
   };
-  const kept = { ...memory, facts: { ...memory.facts, [id]: fact }, job: jobFacts(place, memory.job, parts, entry) };
-  return heldSince(kept, place, entry.by, at);
+  const job = jobFacts(place, memory.job, parts, entry, entry.seq);
+  const kept = { ...memory, facts: { ...memory.facts, [id]: fact }, job };
+  const newPart = place.step.act === 'fit' && parts.ok?.kind === 'choice' && parts.ok.chosen[0] === 'done';
+  const then = newPart ? { ...kept, fitted: { ...kept.fitted, [place.round]: job } } : kept;
+  return heldSince(then, place, entry.by, at);
 }
 
 /** Answers kept by name for the whole job; what was not taken overwrites nothing. */
-function jobFacts(place: Place, job: Memory['job'], parts: Parts, entry: Entry): Memory['job'] {
+function jobFacts(place: Place, job: Memory['job'], parts: Parts, entry: Entry, of: number): Memory['job'] {
   if (!('parts' in place.step)) return job;
   const out = { ...job };
   for (const [key, spec] of Object.entries(place.step.parts)) {
     const value = parts[key];
     if (spec.as !== undefined && isTaken(value))
-      out[jobName(spec.as, place.round)] = { seq: entry.seq, by: entry.by, part: key, value };
+      out[jobName(spec.as, place.round)] = { seq: entry.seq, of, by: entry.by, part: key, value };
   }
   return out;
 }
@@ -150,7 +153,15 @@ function amended(plan: Plan, memory: Memory, entry: Entry & { kind: 'amended' })
     {
       ...memory,
       facts: { ...memory.facts, [place.id]: next },
-      job: jobFacts(place, memory.job, entry.body.parts, entry),
+      job: jobFacts(place, memory.job, entry.body.parts, entry, fact.seq),
+      fitted: Object.fromEntries(
+        Object.entries(memory.fitted).map(([round, job]) => {
+          const known = Object.keys(entry.body.parts).some((key) =>
+            Object.values(job).some((f) => f.of === fact.seq && f.part === key),
+          );
+          return [round, known ? jobFacts(place, job, entry.body.parts, entry, fact.seq) : job];
+        }),
+      ),
     },
     'amended',
   );
@@ -227,6 +238,8 @@ function explain(plan: Plan, memory: Memory, cabinet: string): string[] {
   return (plan.regions[cabinet]?.places ?? []).flatMap((id) => {
     const place = plan.places.get(id);
     if (place?.step.verb !== 'judge' || !Object.values(place.refs).some((r) => r.includes(typed))) return [];
+    // A judge that waits for a line nobody was asked for has nothing to say of this one.
+    if (Object.values(place.refs).some((r) => r.every((ref) => !ref.startsWith('@') && !memory.facts[ref]))) return [];
     return judged(place, memory).findings.map((f) => f.text);
   });
 }

@@ -68,8 +68,16 @@ export function withdraw(plan: Plan, memory: Memory, place: string): Memory {
   let out = memory;
   const fact = memory.facts[place];
   if (fact) {
-    const job = Object.fromEntries(Object.entries(out.job).filter(([, f]) => f.seq !== fact.seq));
-    out = { ...out, job };
+    const without = (job: Memory['job']): Memory['job'] =>
+      Object.fromEntries(Object.entries(job).filter(([, f]) => f.of !== fact.seq));
+    const fitted = Object.fromEntries(
+      Object.entries(out.fitted).flatMap(([round, job]) => {
+        const step = plan.places.get(place);
+        const undone = step && 'act' in step.step && step.step.act === 'fit' && step.round === Number(round);
+        return undone ? [] : [[round, without(job)]];
+      }),
+    );
+    out = { ...out, job: without(out.job), fitted };
   }
   for (const id of falling) {
     const p = plan.places.get(id);

@@ -7,13 +7,8 @@ import { ASSUMED_METER, type Memory } from './memory.ts';
 import type { Conclusion, Finding, Meter, Parts, Value } from './schema.ts';
 import type { AskStep, JudgeStep, PartSpec, Shown, When } from './vocabulary.ts';
 
-/** The answer behind a resolved reference: the first of its places or `@name` facts that has one. */
-export function partsAt(memory: Memory, refs: readonly string[]): Parts | undefined {
-  const found = factAt(memory, refs);
-  return found?.parts;
-}
-/** seq of the entry an answer rests on, the last amendment counting. */
-export const seqAt = (memory: Memory, refs: readonly string[]): number | undefined => factAt(memory, refs)?.seq;
+/** The answer behind a reference of a place: the first of its places or `@name` facts that has one. */
+const partsAt = (place: Place, memory: Memory, ref: string): Parts | undefined => factAt(place, memory, ref)?.parts;
 
 /** `source` is the object that stays the same while the answer does. */
 interface Found {
@@ -22,10 +17,11 @@ interface Found {
   readonly parts: Parts;
   readonly source: object;
 }
-function factAt(memory: Memory, refs: readonly string[]): Found | undefined {
-  for (const ref of refs) {
+function factAt(place: Place, memory: Memory, of: string): Found | undefined {
+  for (const ref of place.refs[of] ?? []) {
     if (ref.startsWith('@')) {
-      const fact = memory.job[ref.slice(1)];
+      const name = ref.slice(1);
+      const fact = (place.gate ? undefined : memory.fitted[place.round]?.[name]) ?? memory.job[name];
       if (fact) return { seq: fact.seq, by: fact.by, parts: { [fact.part]: fact.value }, source: fact.value };
     } else {
       const fact = memory.facts[ref];
@@ -43,7 +39,7 @@ export function isAsked(place: Place, part: PartSpec, memory: Memory, answer: Pa
   if (!when) return true;
   if ('again' in when) return memory.isolations[place.cabinet]?.again ?? false;
   if (!('fact' in when)) return chosen(answer[when.part]).some((c) => when.is.includes(c));
-  const value = partsAt(memory, place.refs[when.fact] ?? [])?.[when.part];
+  const value = partsAt(place, memory, when.fact)?.[when.part];
   if ('above' in when) {
     if (value?.kind !== 'figure') return false;
     const size = new Decimal(value.value).abs();
@@ -52,6 +48,11 @@ export function isAsked(place: Place, part: PartSpec, memory: Memory, answer: Pa
   const options = chosen(value);
   if (when.is) return options.some((c) => when.is?.includes(c));
   return options.length > 0 && !options.some((c) => when.not?.includes(c));
+}
+/** A part as it is asked here: what an earlier answer has may be left out. */
+export function asAsked(place: Place, key: string, part: PartSpec, memory: Memory): PartSpec {
+  if (part.unless === undefined || !isTaken(partsAt(place, memory, part.unless)?.[key])) return part;
+  return { ...part, optional: true };
 }
 const chosen = (v: Value | undefined): readonly string[] => (v?.kind === 'choice' ? v.chosen : []);
 
@@ -81,7 +82,7 @@ const knownByJob = (place: Place, step: AskStep, memory: Memory): boolean =>
 /** seqs of the answers a verdict rests on, ascending, without those that were not given. */
 export function evidenceOf(place: Place, memory: Memory): number[] {
   if (place.step.verb !== 'verdict') return [];
-  const seqs = place.step.evidence.flatMap((r) => seqAt(memory, place.refs[r] ?? []) ?? []);
+  const seqs = place.step.evidence.flatMap((r) => factAt(place, memory, r)?.seq ?? []);
   return [...new Set(seqs)].sort((a, b) => a - b);
 }
 
@@ -119,7 +120,7 @@ function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
   const sources: (object | null)[] = [memory.settings];
   let meter: Meter = ASSUMED_METER;
   for (const [name, ref] of Object.entries(what.of)) {
-    const found = ref === null ? undefined : factAt(memory, place.refs[ref] ?? []);
+    const found = ref === null ? undefined : factAt(place, memory, ref);
     given[name] = found?.parts;
     sources.push(found?.source ?? null);
     if (name === 'readings' && found) meter = memory.meters[found.by] ?? ASSUMED_METER;

@@ -18,6 +18,8 @@ export interface Fact {
 /** A fact of the whole job, kept by name whichever question brought it. */
 export interface JobFact {
   readonly seq: number;
+  /** seq of the answer that brought it; an amendment of that answer has a later `seq`. */
+  readonly of: number;
   readonly by: string;
   readonly part: string;
   readonly value: Value;
@@ -47,6 +49,11 @@ export interface Memory {
   readonly training: boolean;
   readonly facts: Readonly<Record<string, Fact>>;
   readonly job: Readonly<Record<string, JobFact>>;
+  /**
+   * By round: the facts of the whole job as they stood when its new part went in. A look or a print taken later is about
+   * the new part, and may not rewrite what was found of the old one.
+   */
+  readonly fitted: Readonly<Record<number, Readonly<Record<string, JobFact>>>>;
   /** Answers that fell with an isolation: the chips stay filled. */
   readonly remembered: Readonly<Record<string, Parts>>;
   readonly concluded: Readonly<Record<string, { readonly seq: number; readonly body: Conclusion }>>;
@@ -94,6 +101,7 @@ export const BLANK: Memory = {
   training: false,
   facts: {},
   job: {},
+  fitted: {},
   remembered: {},
   concluded: {},
   isolations: {},

@@ -4,7 +4,7 @@ import type { Place, Plan } from './flatten.ts';
 import { jobName, skipTarget } from './flatten.ts';
 import { isBegun } from './forget.ts';
 import { haltCard } from './halts.ts';
-import { conclude, isAsked, judged, shownFindings } from './known.ts';
+import { asAsked, conclude, isAsked, judged, shownFindings } from './known.ts';
 import type { Memory } from './memory.ts';
 import { QUANTITIES } from './quantity.ts';
 import { asOf, deadlineOf, memoryOf, placeIdOf, planOf, type Standing } from './replay.ts';
@@ -94,7 +94,9 @@ function question(
   const filled = fresh ? (memory.remembered[place.id] ?? {}) : answer;
   const parts = Object.entries(step.parts)
     .filter(([, spec]) => mayBeAsked(place, spec, memory, answer))
-    .map(([key, spec]) => toPart(key, spec, filled[key] ?? rememberedByJob(place, spec, memory)));
+    .map(([key, spec]) =>
+      toPart(key, asAsked(place, key, spec, memory), filled[key] ?? rememberedByJob(place, spec, memory)),
+    );
   return {
     kind: 'step',
     title: step.say,
@@ -240,7 +242,7 @@ function isolationLine(plan: Plan, memory: Memory, here: string, cabinet: string
     ? at?.class === 'control live' && at.cabinet === cabinet
       ? 'control-live'
       : 'proved'
-    : done > 0 && !halted
+    : !halted && done > 0 && (at?.gate === true || isBegun(plan, memory, cabinet))
       ? 'being-proved'
       : 'not-proved';
   return {

@@ -28,6 +28,8 @@ export type When<R extends string> =
 interface PartBase<R extends string> {
   readonly ask: string;
   readonly optional?: boolean;
+  /** May be left out where this earlier answer has the same part: a repeat of one section repeats that one. */
+  readonly unless?: R;
   readonly when?: When<R>;
   /** Kept as a fact of the whole job under this name; a question whose parts are all known so is passed over. */
   readonly as?: string;
@@ -318,6 +320,7 @@ export const include = <
 type FieldOptions<R extends string> = {
   readonly words?: readonly string[];
   readonly optional?: boolean;
+  readonly unless?: R;
   readonly when?: When<R>;
   readonly as?: string;
   /** False: only a number will do. */
@@ -336,6 +339,7 @@ const field =
     signed: o.signed ?? false,
     ...(o.words ? { words: o.words } : {}),
     ...(o.optional ? { optional: true } : {}),
+    ...(o.unless ? { unless: o.unless } : {}),
     ...(o.when ? { when: o.when } : {}),
     ...(o.as ? { as: o.as } : {}),
   });

@@ -36,8 +36,8 @@ export const readings = flow({
       source: [LABEL_GOVERNS],
       circuit: 'part',
       fields: {
-        herm: microfarads('HERM to C', { words: ['h', 'comp', 'compressor', 'hc', 'h-c'] }),
-        fan: microfarads('FAN to C', { words: ['f', 'fc', 'f-c'] }),
+        herm: microfarads('HERM to C', { unless: '~sections', words: ['h', 'comp', 'compressor', 'hc', 'h-c'] }),
+        fan: microfarads('FAN to C', { unless: '~sections', words: ['f', 'fc', 'f-c'] }),
         hf: microfarads('HERM to FAN', { words: ['h-f', 'herm-fan'], optional: true }),
         case: megohms('Terminals to case, the lowest', {
           words: ['shell', 'can', 'rim'],

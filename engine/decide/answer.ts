@@ -1,8 +1,9 @@
 /** An answer to the question that stands: read part by part, refused with a reason, or put on the record. */
 import { isHalt } from '../compile.ts';
 import type { Place } from '../flatten.ts';
+import { isBegun } from '../forget.ts';
 import { haltCard } from '../halts.ts';
-import { isAsked } from '../known.ts';
+import { asAsked, isAsked } from '../known.ts';
 import type { Memory } from '../memory.ts';
 import { toPart } from '../prompt.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
@@ -22,7 +23,8 @@ export function readParts(place: Place, given: GivenParts, memory: Memory, s: St
   const wrong: string[] = [];
   const missing: string[] = [];
   let trouble: Trouble | null = null;
-  for (const [key, spec] of Object.entries(step.parts)) {
+  for (const [key, part] of Object.entries(step.parts)) {
+    const spec = asAsked(place, key, part, memory);
     if (!isAsked(place, spec, memory, parts)) continue;
     const raw = given[key];
     if (asText(raw).trim() === '') {
@@ -135,13 +137,14 @@ export function decideAnswer(s: Standing, given: GivenParts, offline: boolean, c
   }
   const read = readParts(place, given, memory, s, keep);
   if ('refusal' in read) return read.refusal;
+  const begun = Object.keys(planOf(s).regions).some((cabinet) => isBegun(planOf(s), memory, cabinet));
   return {
     drafts: [
       {
         kind: 'answered',
         body: { place: place.id, parts: read.parts, ...(offline ? { offline: true as const } : {}) },
       },
-      ...(offline ? [{ kind: 'voided' as const, body: { reason: 'offline' as const, since: c.at } }] : []),
+      ...(offline && begun ? [{ kind: 'voided' as const, body: { reason: 'offline' as const, since: c.at } }] : []),
     ],
   };
 }
