@@ -7,6 +7,7 @@ import { readLine } from '../understand/index.ts';
 import { readParts } from './answer.ts';
 import { type Context, type Relation, refuse, type Scribe, type Wish } from './types.ts';
 
+const SIGNED = 'This record is signed. A senior sends it back before anything is changed; notes are still taken.';
 const GONE = 'That answer no longer stands. It is asked again where it is needed.';
 
 function relationTo(
@@ -30,6 +31,7 @@ export function decideAmend(
   c: Context,
   keep: Scribe,
 ): Wish {
+  if (memoryOf(s).signed) return refuse('closed', SIGNED);
   const found = relationTo(s, how.of, c, (how.reason ?? '') !== '');
   const place = found && planOf(s).places.get(found.place);
   const fact = found && memoryOf(s).facts[found.place];
@@ -84,6 +86,7 @@ function printed(parts: Parts): GivenParts {
 }
 
 export function decideWithdraw(s: Standing, of: number, reason: TextRef | undefined, c: Context): Wish {
+  if (memoryOf(s).signed) return refuse('closed', SIGNED);
   const found = relationTo(s, of, c, reason !== undefined);
   if (!found) return refuse('nothing-to-change', GONE);
   if (!c.may('withdraw', found.relation)) {

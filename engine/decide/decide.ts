@@ -16,6 +16,9 @@ import { decideCommand } from './command.ts';
 import { type Context, type Decision, refuse, type Scribe, scribe, type Wish } from './types.ts';
 
 const LONGEST = 4_000;
+/** "I can't measure that", "no such tool", "not sure" lead on: a skip whose reason is what was typed. */
+const CANT =
+  /^(i )?(can[’']?t|cannot|can not|no (such )?(tool|meter|resistor|signal)\b|not sure|don[’']?t know|unable)/i;
 
 export function decide(standing: Standing, reply: Reply, c: Context): Decision {
   const keep = scribe(c);
@@ -173,10 +176,17 @@ function decideText(s: Standing, reply: Reply & { kind: 'text' }, p: Prompt, c: 
     );
   if (reply.amends !== undefined) return decideAmend(s, { of: reply.amends, text }, c, keep);
   const { given, unread } = readLine(text, p.parts);
-  if (Object.keys(given).length === 0) return unclear(p, text, unread, keep);
+  if (Object.keys(given).length === 0) {
+    if (CANT.test(text)) return decideCommand(s, { name: 'skip', text, of: null }, c, keep);
+    return unclear(p, text, unread, keep);
+  }
   if (reply.seq !== p.seq)
     return { ...stale(), drafts: [{ kind: 'noted', body: { as: 'unclear', text: keep.keep(text) } }] };
-  return answered(s, { ...(reply.draft ?? {}), ...given }, false, c, keep);
+  const wish = answered(s, { ...(reply.draft ?? {}), ...given }, false, c, keep);
+  if (wish.refusal || unread.length === 0 || (wish.drafts ?? []).length === 0) return wish;
+  // What was not read of an accepted line is kept in the person's words.
+  const rest: Draft = { kind: 'noted', body: { as: 'note', text: keep.keep(unread.join(', ')) } };
+  return { ...wish, drafts: [...(wish.drafts ?? []), rest] };
 }
 
 /** Not understood: says what is taken here, keeps the words, changes nothing. */
