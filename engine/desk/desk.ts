@@ -78,7 +78,11 @@ export function createDesk(parts: DeskParts): Desk {
     if (!found) throw new NotFound('There is no such person.');
     return found;
   };
-  const participates = (file: File, id: string): boolean => memoryOf(file.standing).assigned.includes(id);
+  /** Whoever is assigned, and whom the job is being handed to: they have to see it to take it. */
+  const participates = (file: File, id: string): boolean => {
+    const { assigned, handover } = memoryOf(file.standing);
+    return assigned.includes(id) || handover?.to === id;
+  };
   const nothing = { own: false, holder: false, gate: false, reason: false };
   const mustSee = (person: Person, file: File): void => {
     if (!may(person.roles, 'see', { ...nothing, participates: participates(file, person.id) })) {
@@ -138,6 +142,11 @@ export function createDesk(parts: DeskParts): Desk {
     async open(by, call) {
       const person = await personOf(by);
       if (!may(person.roles, 'open', { ...nothing, participates: false })) throw new NoRight('You can’t open a call.');
+      if (call.assign !== undefined && call.assign !== by) {
+        await personOf(call.assign);
+        if (!may(person.roles, 'assign', { ...nothing, participates: false }))
+          throw new NoRight('You can’t assign a call to somebody else.');
+      }
       const manual = shelf[0];
       const at = now();
       // The same opening sent again is the same job, also where the answer to the first was lost.
