@@ -1,0 +1,26 @@
+import { expect, test } from 'vitest';
+import { Conversation, TO_READINGS } from '../people.ts';
+
+const at = (...lines: string[]): Conversation => new Conversation().types(...lines);
+
+test('"can\'t measure that" leads on, with the words as the reason', () => {
+  const c = at(...TO_READINGS).type("can't measure that here");
+  expect(c.refusal).toBeNull();
+  expect(c.verdicts).toEqual(['value-undecided']);
+  expect(c.texts.at(-1)?.text).toBe("can't measure that here");
+});
+test('no tool at a gate leaves make-dead unproved and says where the tool is', () => {
+  const c = at(...TO_READINGS.slice(0, 7)).type('no tool');
+  expect(c.refusal).toBeNull();
+  expect(c.place).toContain('residual');
+  expect(c.prompt().isolation[0]?.state).toBe('being-proved');
+  expect(c.notices).toContain('resistor lead from the truck');
+});
+test('a gate without another way is not left out', () => {
+  const c = at('d', 'psc').type("can't");
+  expect(c.refusal?.code).toBe('gate');
+});
+test('a question that decides the way asks for one of its answers', () => {
+  expect(at().type('not sure').refusal?.code).toBe('unknown-option');
+  expect(at('d').type('not sure').place).toContain('bus');
+});
