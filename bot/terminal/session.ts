@@ -23,6 +23,8 @@ export class Session {
   #person: Person;
   #view: JobView;
   #shown: Shown;
+  /** What was begun at the question that stands, while an earlier one is on the screen. */
+  #begun: GivenParts = {};
 
   constructor(desk: Desk, person: Person, view: JobView, client: () => string) {
     this.#desk = desk;
@@ -48,6 +50,7 @@ export class Session {
   /** Another person takes the keyboard; what the one before had begun to type is not theirs. */
   set person(person: Person) {
     this.#person = person;
+    this.#begun = {};
     this.forget();
   }
 
@@ -58,14 +61,18 @@ export class Session {
 
   async send(reply: Reply): Promise<Turn> {
     const turn = await this.#desk.reply(this.#person.id, this.#view.job, reply);
+    const before = this.#shown;
+    this.#shown = next(before, reply, turn);
+    if (turn.again && before.prompt.amends === null) this.#begun = before.draft;
+    if (!sameQuestion(this.#view.prompt, turn.view.prompt)) this.#begun = {};
     this.#view = turn.view;
-    this.#shown = next(this.#shown, reply, turn);
     return turn;
   }
 
-  /** Back to the question that stands, without a draft. */
+  /** From an earlier question back to the one that stands and what was begun there; from that one, to begin it anew. */
   forget(): void {
-    this.#shown = { prompt: this.#view.prompt, draft: {} };
+    this.#shown = { prompt: this.#view.prompt, draft: this.prompt.amends === null ? {} : this.#begun };
+    this.#begun = {};
   }
 
   /** What stands by now: time passes and others write. True where the question on the screen is another one. */

@@ -49,7 +49,7 @@ export async function talk({ session, input, output, tty, colour, hello, goodbye
   const answer = async (line: string): Promise<void> => {
     if (line.trim() === '') {
       session.forget();
-      return say(screen.question([]));
+      return say(['', ...screen.question([])]);
     }
     try {
       const turn = await session.type(line);
@@ -108,18 +108,25 @@ class Screen {
     const said = [
       ...(turn.info ?? []).map((text) => `  ${visible(text)}`),
       ...(turn.refusal === null ? [] : [`NOT TAKEN: ${visible(turn.refusal.text)}`]),
-      ...draftLines(session.draft, session.prompt.parts),
     ];
     const fresh = this.freshVerdicts();
     if (fresh.length > 0 || !this.#isPrinted()) return [...said, '', ...this.question(fresh)];
-    return [...said, ...(said.length === 0 ? ['  Noted.'] : []), ...strip(session.prompt, this.#around())];
+    return [
+      ...said,
+      ...(said.length === 0 ? ['  Noted.'] : []),
+      ...draftLines(session.draft, session.prompt.parts),
+      ...strip(session.prompt, this.#around()),
+    ];
   }
 
   question(verdicts: readonly Conclusion[]): string[] {
-    const { prompt } = this.#session;
+    const { prompt, draft } = this.#session;
     for (const verdict of this.#session.view.prompt.verdicts) this.#announced.add(JSON.stringify(verdict));
     this.#printed = prompt;
-    return render({ ...prompt, verdicts: [...verdicts] }, this.#around()).split('\n');
+    return [
+      ...render({ ...prompt, verdicts: [...verdicts] }, this.#around()).split('\n'),
+      ...draftLines(draft, prompt.parts),
+    ];
   }
 
   freshVerdicts(): Conclusion[] {
@@ -148,5 +155,7 @@ function draftLines(draft: GivenParts, parts: readonly Part[]): string[] {
       .map((id) => ('options' in part ? part.options.find((o) => o.id === id)?.label : id) ?? id);
     return [`${part.ask}: ${words.join(', ')}`];
   });
-  return said.length === 0 ? [] : [visible(`  Kept of what you typed: ${said.join('; ')}. Type the rest.`)];
+  return said.length === 0
+    ? []
+    : [visible(`  Kept of what you typed: ${said.join('; ')}. Type the rest; Enter alone drops it.`)];
 }
