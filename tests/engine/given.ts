@@ -1,0 +1,63 @@
+/** Calls brought to a point, so that a test says only what it is about. */
+import type { Settings } from '../../engine/schema.ts';
+import { Conversation, type PersonId } from '../people.ts';
+
+export const MEANS = 'pull-out, breaker, no other feed, two legs, outlet';
+/** Live-dead-live in one line, and the residuals between two readings of the battery. */
+export const PROVING = '121 / 0.2 0 0.1 / 0 0 / 121';
+export const RESIDUAL = '9.3 / 0.6 0.1 0.5 / 9.3';
+/** A print of 45+5 µF ±6 %: both sections good, HERM weak, FAN weak. */
+export const GOOD = 'herm 44.6 fan 5.03 hf 4.52 case ol';
+export const WEAK_HERM = 'herm 36.1 fan 5.02 hf 4.4 case ol';
+export const WEAK_FAN = 'herm 44.6 fan 2.9 hf 2.72 case ol';
+
+interface Given {
+  means?: string;
+  look?: string;
+  settings?: Partial<Settings>;
+  assigned?: readonly PersonId[];
+  by?: PersonId;
+}
+const STEPS = [
+  'observation',
+  'class',
+  'fit',
+  'means',
+  'locked',
+  'look',
+  'proving',
+  'residual',
+  'wires',
+  'marks',
+  'readings',
+] as const;
+export type Step = (typeof STEPS)[number];
+
+/** A sound call that has been answered up to this question, which now stands. */
+export function at(step: Step, given: Given = {}): Conversation {
+  const { means = MEANS, look = 'clean, 1 cap, 45+5 6% 440', by = 'ines', ...options } = given;
+  const lines = ['d', 'psc', 'yes', means, 'yes', look, PROVING, RESIDUAL, 'done', 'marked'];
+  return typed(new Conversation(options), lines.slice(0, STEPS.indexOf(step)), by);
+}
+
+/** After a weak HERM: the new part is in, and the live figures stand to be read. */
+export const atFigures = (given: Given = {}): Conversation =>
+  typed(at('readings', given), [WEAK_HERM, 'done', 'done', 'done', '17.9 96 1.2', 'yes'], given.by);
+
+/** Lines that all have to be taken. */
+export function typed(c: Conversation, lines: readonly string[], by: PersonId = 'ines'): Conversation {
+  for (const line of lines) {
+    c.type(line, by);
+    if (c.refusal) throw new Error(`"${line}" at ${c.place}: ${c.refusal.code} ${c.refusal.text}`);
+  }
+  return c;
+}
+
+/** The last name of a place: `dead:outdoor/proving` is proving. */
+export const here = (c: Conversation): string => c.prompt().place.split('/').at(-1) ?? '';
+export const strip = (c: Conversation): string => c.prompt().isolation[0]?.state ?? '';
+/** Everything the last verdict on the record says of its readings. */
+export function evidence(c: Conversation): string {
+  const last = c.entries.findLast((e) => e.kind === 'concluded' && e.body.findings.length > 0);
+  return last?.kind === 'concluded' ? last.body.findings.map((f) => `${f.name}: ${f.word}. ${f.text}`).join('\n') : '';
+}
