@@ -1,13 +1,18 @@
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+/** Resolved here, because tools that look for unused packages don't read style sheets. */
+const FONTS = dirname(fileURLToPath(import.meta.resolve('@fontsource/atkinson-hyperlegible/package.json')));
 
 /** The page in the browser: one script, one style sheet and the fonts, named by their content. */
 export default defineConfig({
   root: at('../web-chat/page'),
   base: '/',
   publicDir: false,
+  resolve: { alias: { '@fonts': join(FONTS, 'files') } },
   build: {
     outDir: at('../dist/page'),
     emptyOutDir: true,

@@ -2,7 +2,9 @@
 import { readFile, rm } from 'node:fs/promises';
 import Database from 'better-sqlite3';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import * as z from 'zod/mini';
 import type { Turn } from '../../engine/desk/index.ts';
+import { Turn as TurnShape } from '../../web-chat/server/shapes.ts';
 import { buildPage } from './browser.ts';
 import { type Serving, serve } from './serve.ts';
 import { openShop, type Shop } from './shop.ts';
@@ -202,6 +204,7 @@ describe('the API', () => {
     const turn = await openCall();
     const refused = await send(turn, { kind: 'answer', seq: turn.view.prompt.seq, parts: { choice: ['nonsense'] } });
     expect(refused.refusal?.code).toBe('unknown-option');
+    for (const each of [turn, refused]) expect(z.safeParse(TurnShape, each).error).toBeUndefined();
     const stale = await send(turn, { kind: 'answer', seq: turn.view.prompt.seq + 9, parts: {} });
     expect(stale.refusal?.code).toBe('stale');
     expect(stale.view.prompt.last).toBe(turn.view.prompt.last);
@@ -257,6 +260,7 @@ describe('what every answer carries', () => {
     for (const path of files) {
       const answer = await ask(path);
       expect(answer.status).toBe(200);
+      expect((await answer.arrayBuffer()).byteLength).toBeGreaterThan(1000);
       expect(answer.headers.get('cache-control')).toContain('immutable');
     }
   });

@@ -1,0 +1,13 @@
+import { expectTypeOf, test } from 'vitest';
+import type * as z from 'zod/mini';
+import type * as desk from '../../engine/desk/index.ts';
+import type { JobCard, JobView, Turn } from '../../web-chat/server/shapes.ts';
+
+test('what the desk answers is what the OpenAPI document says, key for key', () => {
+  expectTypeOf<desk.JobView>().toExtend<z.infer<typeof JobView>>();
+  expectTypeOf<keyof desk.JobView>().toEqualTypeOf<keyof z.infer<typeof JobView>>();
+  expectTypeOf<keyof desk.TicketLine>().toEqualTypeOf<keyof z.infer<typeof JobView>['ticket'][number]>();
+  expectTypeOf<desk.Turn>().toExtend<z.infer<typeof Turn>>();
+  expectTypeOf<keyof desk.Turn>().toEqualTypeOf<keyof z.infer<typeof Turn>>();
+  expectTypeOf<desk.JobCard>().toEqualTypeOf<z.infer<typeof JobCard>>();
+});
