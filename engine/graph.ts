@@ -1,7 +1,6 @@
 /** The manual's static edges: for the check, the proof's coverage and the printed pages. */
 
 import { type Place, type Plan, skipTarget } from './flatten.ts';
-import { judgementOf } from './known.ts';
 
 export interface Edge {
   readonly from: string;
@@ -18,9 +17,3 @@ export function edgesOf(place: Place): Edge[] {
   return edges;
 }
 export const allEdges = (plan: Plan): Edge[] => [...plan.places.values()].flatMap(edgesOf);
-
-/** Judgements used, with their meanings. */
-export function judgementsOf(plan: Plan): string[] {
-  const ids = [...plan.places.values()].flatMap((p) => (p.step.verb === 'judge' ? [p.step.judgement] : []));
-  return [...new Set(ids)].sort().map((id) => `${id}@${judgementOf(id).semantics}`);
-}

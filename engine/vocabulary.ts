@@ -253,6 +253,7 @@ export const label = <const T extends string, const R extends string = never>(
   const { as, ...rest } = spec;
   return { verb: 'label', circuit: 'none', ...rest, parts: { print: { part: 'label', ask: spec.say, as } } };
 };
+/** A photo as a question of its own. @public */
 export const photo = <const T extends string, const R extends string = never>(spec: Asked<T, R>): AskStep<T, R> => ({
   verb: 'photo',
   circuit: 'none',

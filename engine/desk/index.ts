@@ -9,5 +9,4 @@
  * durable. Throws NotFound, NoRight, NotKept (see types.ts); what people do wrong comes back as a refusal.
  */
 export { createDesk, type DeskParts } from './desk.ts';
-export { RIGHTS } from './rights.ts';
 export * from './types.ts';

@@ -1,5 +1,5 @@
 /** What every adapter sees of the desk. No SDK type, no database type. */
-import type { Conclusion, Entry, Meter, Prompt, Refusal, Reply, Settings } from '../schema.ts';
+import type { Entry, Meter, Prompt, Refusal, Reply, Settings } from '../schema.ts';
 
 export type Role = 'technician' | 'senior' | 'dispatcher' | 'owner';
 export interface Person {
@@ -89,4 +89,3 @@ export class NotFound extends Error {
 export class NoRight extends Error {
   override name = 'NoRight';
 }
-export type Concluded = Conclusion;

@@ -10,7 +10,6 @@ export interface Limit {
   readonly unit: string;
   readonly source: string;
 }
-export type Limits = Readonly<Record<string, Limit>>;
 
 /** The answers a judgement is given, by the names it asked for; undefined where nobody was asked yet or it fell away. */
 export type Given<P extends string> = Readonly<Record<P, Parts | undefined>>;
