@@ -34,7 +34,7 @@ const round = flow({
       why: 'The observation decides the order of tests.',
       options: {
         a: { label: 'Outdoor unit silent', words: ['silent', 'dead'], to: 'what-you-see' },
-        b: { label: 'Hum, nothing turns', words: ['hums nothing turns', 'hum'], to: 'class' },
+        b: { label: 'Hum, nothing turns', words: ['hums nothing turns', 'hum', 'hums'], to: 'class' },
         c: { label: 'Compressor runs, fan still', words: ['fan still', 'fan not turning'], to: 'class' },
         d: {
           label: 'Fan runs, compressor hums, clicks off or is silent',
@@ -54,7 +54,7 @@ const round = flow({
         o: { label: 'Error code or blinking board', words: ['error code', 'blinking'], to: 'what-you-see' },
         p: {
           label: 'Blower never stops, compressor locked out, alarm',
-          words: ['alarm', 'locked out'],
+          words: ['leak alarm', 'locked out'],
           to: 'what-you-see',
         },
       },
