@@ -24,6 +24,11 @@ const fail = async (work: Promise<unknown>): Promise<unknown> =>
     (error: unknown) => error,
   );
 
+test('a folder that can’t be made is said at once', async () => {
+  await writeFile(ground.file, 'a file, not a folder');
+  expect(await fail(openSqlite(`${ground.file}/below/call.sqlite`))).toBeInstanceOf(NotKept);
+});
+
 describe('a store that can’t keep it says so, keeps nothing, and works again afterwards', () => {
   test('while another program holds the lock', async () => {
     const kept = await openSqlite(ground.file, { busyMs: 150 });

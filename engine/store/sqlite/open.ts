@@ -1,9 +1,9 @@
 /** A shop's record in one SQLite file, which several processes of one machine may have open. */
-import { mkdirSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { existsSync, mkdirSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
 import Database from 'better-sqlite3';
 import { Kysely, Migrator, SqliteDialect } from 'kysely';
-import type { Store } from '../port.ts';
+import { NotKept, type Store } from '../port.ts';
 import { createJournal } from './journal.ts';
 import { MIGRATIONS } from './migrations.ts';
 import { createReading } from './reading.ts';
@@ -18,8 +18,10 @@ import { asTrouble, guarded } from './trouble.ts';
  *   this process meanwhile, so it is short; a commit takes about one.
  */
 export async function openSqlite(file: string, options: { busyMs?: number } = {}): Promise<Store> {
-  mkdirSync(dirname(file), { recursive: true });
-  const db = await guarded(() => new Database(file, { timeout: options.busyMs ?? 2000 }));
+  const db = await guarded(() => {
+    makeFolder(dirname(resolve(file)));
+    return new Database(file, { timeout: options.busyMs ?? 2000 });
+  });
   try {
     return await storeOn(db);
   } catch (error) {
@@ -52,4 +54,16 @@ async function migrate(db: Database.Database): Promise<void> {
   if (error !== undefined) throw error;
   // Asks for the right to write: on a read-only file an immediate transaction is silently one that reads.
   db.exec('delete from meta where key is null; commit');
+}
+
+/** One folder at a time: Node's own recursive mkdir never returns where a system folder takes no new one. */
+function makeFolder(folder: string): void {
+  if (existsSync(folder)) return;
+  makeFolder(dirname(folder));
+  try {
+    mkdirSync(folder);
+  } catch (cause) {
+    // Another process may have made it meanwhile.
+    if (!existsSync(folder)) throw new NotKept(`The folder ${folder} can’t be made.`, { cause });
+  }
 }
