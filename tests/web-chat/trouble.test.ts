@@ -190,6 +190,7 @@ test('the strip counts down by itself, and on its deadline is not proved before 
   await ines.page.context().setOffline(true);
   await ines.page.clock.fastForward('04:00');
   await expect.poll(() => ines.strip.textContent()).toContain('ENERGIZED OR NOT PROVED');
+  expect(await ines.strip.getByRole('alert').textContent()).toContain('Prove it again');
   expect(await ines.page.locator('.strip-line').getAttribute('data-state')).toBe('not-proved');
   shop.wait(31);
   await ines.page.context().setOffline(false);

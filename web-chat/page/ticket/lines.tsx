@@ -57,8 +57,8 @@ function Line({ line, people, onChange }: LineProps) {
       </p>
       <div class="said">
         <p class="asked">{line.title}</p>
-        {line.says.map((say) => (
-          <p key={say}>{say}</p>
+        {line.says.map((say, i) => (
+          <p key={i}>{say}</p>
         ))}
         {said !== null && <p class="standing">{said}</p>}
       </div>

@@ -31,8 +31,8 @@ const Circle = () => (
 export const Notices = ({ notices }: { notices: readonly Notice[] }) =>
   notices.length === 0 ? null : (
     <ul class="notices">
-      {notices.map(({ code, text }) => (
-        <li key={code + text}>{text}</li>
+      {notices.map(({ text }, i) => (
+        <li key={i}>{text}</li>
       ))}
     </ul>
   );

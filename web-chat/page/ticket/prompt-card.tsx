@@ -38,8 +38,8 @@ export function PromptCard({ prompt, view, heading, children }: CardProps) {
       ))}
       {prompt.body.length > 0 && (
         <div class="body">
-          {prompt.body.map((text) => (
-            <p key={text}>{text}</p>
+          {prompt.body.map((text, i) => (
+            <p key={i}>{text}</p>
           ))}
         </div>
       )}

@@ -48,7 +48,11 @@ function Line({ line, left, people }: { line: IsolationLine; left: number | null
         <span class="cabinet">{line.cabinet}</span> <strong>{stale ? NOT_PROVED : line.words}</strong>
         {shown && left !== null && <span class="left">{leftWords(left)}</span>}
         {shown && holder !== null && <span class="since">{`${holder}${since}`}</span>}
-        {stale && <span class="since">Too old. Prove it again.</span>}
+        {stale && (
+          <span class="since" role="alert">
+            Too old. Prove it again.
+          </span>
+        )}
       </p>
     </div>
   );

@@ -80,8 +80,8 @@ export function TicketPage({ me, view: first }: TicketState) {
         <Lines view={view} onChange={(seq) => void reply({ kind: 'command', name: 'back', of: seq })} />
         {job.info && (
           <div class="info" role="status" ref={info}>
-            {job.info.map((line) => (
-              <p key={line}>{line}</p>
+            {job.info.map((line, i) => (
+              <p key={i}>{line}</p>
             ))}
           </div>
         )}
