@@ -51,6 +51,8 @@ interface Surroundings {
   readonly needs: Readonly<Record<string, readonly string[]>>;
   /** Prefixes of the earlier tries of this page, the nearest first. */
   readonly earlier: readonly string[];
+  /** Prefixes of this page in earlier rounds, the nearest first. */
+  readonly rounds: readonly string[];
   readonly cabinet: string;
   readonly gate: boolean;
   readonly round: number;
@@ -64,6 +66,7 @@ export function flatten(manual: Manual): Plan {
     exits: exitsOf(manual.root, ''),
     needs: {},
     earlier: [],
+    rounds: [],
     cabinet,
     gate: false,
     round: 1,
@@ -78,6 +81,7 @@ export function flatten(manual: Manual): Plan {
       exits,
       needs: {},
       earlier: [],
+      rounds: [],
       cabinet: name,
       gate: true,
       round: 1,
@@ -97,6 +101,9 @@ export const skipTarget = (place: Place): string | null => place.cant ?? place.t
 /** `round:` names are facts of one round: the next one begins without them. */
 export const jobName = (name: string, round: number): string => (name.startsWith('round:') ? `${name}~${round}` : name);
 
+const isOfJob = (step: Step): boolean =>
+  'parts' in step && Object.values(step.parts).every((p: { as?: string }) => p.as !== undefined);
+
 const exitsOf = (page: Flow, prefix: string): Record<string, string> =>
   Object.fromEntries(page.exits.map((x) => [x, `${prefix}!${x}`]));
 
@@ -112,7 +119,9 @@ function lay(page: Flow, places: Map<string, Place>, around: Surroundings): stri
   const ref = (r: string): readonly string[] => {
     if (r.startsWith('@')) return [`@${jobName(r.slice(1), around.round)}`];
     if (r.startsWith('~')) return around.earlier.map((prefix) => `${prefix}${r.slice(1)}`);
-    if (Object.hasOwn(page.steps, r)) return [`${around.prefix}${r}`];
+    const own = Object.hasOwn(page.steps, r) ? page.steps[r] : undefined;
+    // A question that a later round passes over, because it is known for the whole job, has its answer in an earlier one.
+    if (own) return [`${around.prefix}${r}`, ...(isOfJob(own) ? around.rounds.map((prefix) => `${prefix}${r}`) : [])];
     const need = around.needs[r];
     if (need === undefined) throw new FlowError(`${page.id}: nothing is called "${r}" here`);
     return need;
@@ -167,12 +176,14 @@ function layInclude(
       if (mapped === undefined) throw new FlowError(`${step.page.id}: need "${n}" is not met at ${name}`);
       needs[n] = ref(mapped);
     }
+    const before = Array.from({ length: copy - 1 }, (_, i) => copyPrefix(around.prefix, name, step, copy - 1 - i));
     lay(step.page, places, {
       ...around,
       prefix,
       exits,
       needs,
-      earlier: Array.from({ length: copy - 1 }, (_, i) => copyPrefix(around.prefix, name, step, copy - 1 - i)),
+      earlier: before,
+      rounds: step.round ? before : around.rounds.map((p) => copyPrefix(p, name, step, copy)),
       round: step.round ? copy : around.round,
     });
   }
