@@ -14,6 +14,13 @@ export class PersonAtPhone {
     });
   }
 
+  /** Already signed in, by the cookie that a link gave. */
+  static async withCookie(context: BrowserContext, url: string, cookie: string): Promise<PersonAtPhone> {
+    const [name = '', value = ''] = cookie.split('=');
+    await context.addCookies([{ name, value, url }]);
+    return new PersonAtPhone(await context.newPage());
+  }
+
   static async signIn(context: BrowserContext, link: string): Promise<PersonAtPhone> {
     const person = new PersonAtPhone(await context.newPage());
     await person.page.goto(link);

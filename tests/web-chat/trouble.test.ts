@@ -1,7 +1,7 @@
 /** What goes wrong on a roof: no signal, a wrong figure, two people at once, time that runs out, danger. Real browser and desk. */
 import { rm } from 'node:fs/promises';
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { buildPage, launch, phone } from './browser.ts';
 import { PersonAtPhone } from './person.ts';
 import { type Serving, serve } from './serve.ts';
@@ -23,8 +23,13 @@ afterAll(async () => {
   if (folder) await rm(folder, { recursive: true });
 });
 
+// Pages of earlier tests would go on listening.
+afterEach(async () => {
+  for (const context of browser.contexts()) await context.close();
+});
+
 const signedIn = async (who: string): Promise<PersonAtPhone> =>
-  PersonAtPhone.signIn(await phone(browser), await serving.linkFor(who));
+  PersonAtPhone.withCookie(await phone(browser), serving.url, await serving.cookieFor(who));
 
 let count = 0;
 /** A call brought as far as these lines lead, and a technician who has it open. */
@@ -259,9 +264,11 @@ test('a senior changes what somebody else answered, and gives a reason', async (
 
 test('a dispatcher opens a call for somebody, who finds it on the list', async () => {
   const dana = await signedIn('dana');
+  await dana.page.goto(serving.url);
   await dana.page.getByLabel('Who goes').selectOption('Tomas Brook');
   await dana.openCall('No cool, given to Tomas');
   const tomas = await signedIn('tomas');
+  await tomas.page.goto(serving.url);
   await tomas.page.getByRole('link', { name: 'No cool, given to Tomas' }).click();
   await tomas.sees('What does the unit do?');
   await tomas.tap('Calls');
