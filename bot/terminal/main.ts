@@ -76,12 +76,14 @@ async function run(store: Store, file: string, options: Options): Promise<number
   });
 }
 
-/** Opens the database; what the system says about a path is trouble of the same kind. */
+const firstSentence = (text: string): string => text.replace(/(?<=\.) .*$/s, '');
+
+/** Opens the database, or says which one can’t be; there is nothing yet to send again. */
 async function opened(file: string): Promise<Store> {
   try {
     return await openSqlite(file);
   } catch (error) {
-    if (error instanceof Error && 'syscall' in error) throw new NotKept(error.message, { cause: error });
+    if (error instanceof NotKept) throw new NotKept(`${file}: ${firstSentence(error.message)}`, { cause: error });
     throw error;
   }
 }

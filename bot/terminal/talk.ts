@@ -27,7 +27,7 @@ const [NARROWEST, WIDEST] = [40, 100];
 /** Runs until the person leaves; gives the exit code. */
 export async function talk({ session, input, output, tty, colour, hello, goodbye }: TalkParts): Promise<number> {
   const say = (lines: readonly string[]): void => {
-    const wrapped = wrap(lines.join('\n'), Math.max(NARROWEST, Math.min(WIDEST, (output.columns ?? WIDEST) - 1)));
+    const wrapped = wrap(lines.join('\n'), Math.max(NARROWEST, Math.min(WIDEST, (output.columns || WIDEST) - 1)));
     output.write(`${colour ? paint(wrapped) : wrapped}\n`);
   };
   const screen = new Screen(session);

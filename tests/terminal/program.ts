@@ -71,8 +71,9 @@ export class Program {
 export async function run(
   args: readonly string[],
   input = '',
+  env: Record<string, string> = {},
 ): Promise<{ code: number; stdout: string; stderr: string }> {
-  const child = spawn(process.execPath, [program, ...args], { env: { ...process.env, TZ: 'UTC' } });
+  const child = spawn(process.execPath, [program, ...args], { env: { ...process.env, TZ: 'UTC', ...env } });
   let [stdout, stderr] = ['', ''];
   child.stdout.on('data', (data) => {
     stdout += String(data);

@@ -1,7 +1,9 @@
 /** Whole calls by typing, through the running program and a real database. Label 45+5 µF ±6 %: 42.30–47.70, 4.70–5.30. */
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { TO_READINGS } from '../people.ts';
 import { at, Program, strip, type Told, verdicts } from './program.ts';
+
+vi.setConfig({ testTimeout: 120_000 });
 
 /** A call under way at the readings, every answer at the same minute. */
 async function atReadings(...args: string[]): Promise<Program> {
