@@ -1,0 +1,45 @@
+import { expect, test } from 'vitest';
+import { Conversation, TO_READINGS } from '../people.ts';
+
+/** Prompts answered until the place is reached, each line one prompt. */
+function prompts(lines: readonly string[], until: (c: Conversation) => boolean): number {
+  const c = new Conversation();
+  for (const [i, line] of lines.entries()) {
+    c.types(line);
+    if (until(c)) return i + 1;
+  }
+  throw new Error(`not reached; stands at ${c.place}`);
+}
+
+test('the first dead test is the ninth prompt; the budget is ten', () => {
+  expect(prompts(TO_READINGS, (c) => c.prompt().class === 'inside') + 1).toBeLessThanOrEqual(10);
+});
+
+test('an easy capacitor call takes 18 prompts from the observation to proven; the budget is 22', () => {
+  const easy = [
+    ...TO_READINGS,
+    'herm 36.1 fan 5.02 hf 4.4 case ol',
+    'done',
+    'done',
+    'done',
+    'rla 17.9 lra 96 fla 1.2',
+    'yes',
+    '241 13.1 .9',
+    'runs and cools',
+  ];
+  expect(prompts(easy, (c) => c.verdicts.includes('repair-proven'))).toBeLessThanOrEqual(22);
+});
+
+test('make-dead is six prompts, two of them typed lines; entered again after its age alone it is two', () => {
+  const c = new Conversation().types(...TO_READINGS.slice(0, 2));
+  const seen: string[] = [];
+  for (const line of TO_READINGS.slice(2, 8)) {
+    seen.push(c.prompt().title);
+    c.types(line);
+  }
+  expect(new Set(seen).size).toBe(6);
+  expect(c.prompt().isolation[0]?.state).toBe('proved');
+  c.wait(31);
+  c.types('still locked, 121 / 0.2 0 0.1 / 0 0 / 121', '9.3 / 0.6 0.1 0.5 / 9.3');
+  expect(c.prompt().isolation[0]?.state).toBe('proved');
+});
