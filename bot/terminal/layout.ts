@@ -10,7 +10,7 @@ export function wrap(text: string, width: number): string {
 
 function wrapLine(line: string, width: number): string {
   if ([...line].length <= width) return line;
-  const hang = /^\s*(?:(?:\d+\.|[·»→]|[A-Z][A-Z ]*:|[a-zA-Z]\w*(?= {2,}))\s+)?/.exec(line)?.[0].length ?? 0;
+  const hang = /^\s*(?:(?:\d+\.|[·»→]|NOT [A-Z]+:|[A-Z][\w–]*:|[a-zA-Z]\w*(?= {2,}))\s+)?/.exec(line)?.[0].length ?? 0;
   const indent = ' '.repeat(Math.min(hang, Math.floor(width / 3)));
   const rows: string[] = [];
   let row = line.slice(0, hang);

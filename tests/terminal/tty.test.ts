@@ -16,6 +16,7 @@ beforeAll(async () => {
 });
 afterAll(() => rm(folder, { recursive: true }));
 
+const PTY = 'script';
 /** The program behind a pseudo-terminal of util-linux. */
 class Tty {
   readonly #child: ChildProcessWithoutNullStreams;
@@ -23,7 +24,7 @@ class Tty {
 
   constructor(args: readonly string[], env: Record<string, string> = {}) {
     const command = [process.execPath, program, ...args].map((word) => `'${word}'`).join(' ');
-    this.#child = spawn('script', ['-qefc', command, '/dev/null'], {
+    this.#child = spawn(PTY, ['-qefc', command, '/dev/null'], {
       env: { ...process.env, TERM: 'xterm', TZ: 'UTC', NO_COLOR: '', ...env },
     });
     this.#child.stdout.on('data', (data) => {
