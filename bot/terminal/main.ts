@@ -27,7 +27,7 @@ async function main(argv: readonly string[]): Promise<number> {
     return EXIT.ended;
   }
   if ('wrong' in options) return usage(options.wrong);
-  const folder = options.db === null ? mkdtempSync(join(tmpdir(), 'nocool-')) : null;
+  const folder = options.db === null ? mkdtempSync(join(tmpdir(), 'nocool-talk-')) : null;
   const file = options.db ?? join(folder ?? '', 'call.sqlite');
   const store = await opened(file);
   try {
