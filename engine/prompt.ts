@@ -215,6 +215,7 @@ function judgedSince(passed: readonly Place[], memory: Memory): Notice[] {
   return passed.slice(lastAsked + 1).flatMap((place) => {
     if (place.step.verb !== 'judge') return [];
     const { outcome, findings } = judged(place, memory);
+    if (place.step.quiet?.includes(outcome)) return [];
     const says = place.step.says?.[outcome];
     const texts = [...findings.map((f) => f.text), ...(says === undefined ? [] : [says])];
     return texts.length === 0 ? [] : [{ code: `judged:${outcome}`, text: texts.join(' ') }];

@@ -97,6 +97,8 @@ export interface JudgeStep<T extends string = string, R extends string = string>
   readonly then: Readonly<Record<string, T>>;
   /** What the person reads, before the next question, where the outcome needs a word. */
   readonly says?: Readonly<Record<string, string>>;
+  /** Outcomes whose findings nobody has to read before the next question. They stay on the record. */
+  readonly quiet?: readonly string[];
 }
 export interface VerdictStep<T extends string = string, R extends string = string> {
   readonly verb: 'verdict';
@@ -281,6 +283,7 @@ export const judge = <
     readonly limits: Readonly<Record<LimitsOf<Id>, Limit>>;
     readonly then: Then;
     readonly says?: Readonly<Partial<Record<OutcomeOf<Id>, string>>>;
+    readonly quiet?: readonly OutcomeOf<Id>[];
   },
 ): JudgeStep<Then[keyof Then] & string, Exclude<Of[keyof Of], null> & string> =>
   ({ verb: 'judge', judgement, ...spec }) as unknown as JudgeStep<

@@ -38,6 +38,7 @@ export const dualCapacitor = flow({
     sight: judge('sight', {
       of: { look: '@condition' },
       limits: {},
+      quiet: ['clean'],
       then: { condemned: 'by-sight', clean: 'marks', undecided: 'marks' },
     }),
     marks: choose({

@@ -256,6 +256,7 @@ export const makeDead = flow({
     absence: judge('absence', {
       of: { line: 'proving', means: 'means' },
       limits: LIMITS.absence,
+      quiet: ['dead'],
       then: {
         dead: 'capacitors',
         live: '!live',
@@ -311,6 +312,7 @@ export const makeDead = flow({
     capacitors: judge('capacitors', {
       of: { look: 'look' },
       limits: {},
+      quiet: ['none', 'some'],
       then: { none: '!proved', some: 'residual', undecided: '!line' },
     }),
     residual: measure({
