@@ -198,11 +198,16 @@ function whereAmI(s: Standing, c: Context): string[] {
   const p = prompt(s, c.at);
   const strip = p.isolation.map(
     (l) =>
-      `${l.cabinet}: ${l.words}${l.until === null ? '' : `, until ${l.until.slice(11, 16)} UTC if nobody answers`}`,
+      `${l.cabinet}: ${l.words}${l.until === null ? '' : `, ${minutesLeft(l.until, c.at)} min left if its holder stays silent`}`,
   );
-  const round = planOf(s).places.get(placeIdOf(s))?.round ?? 1;
-  return [`${p.progress.label}: ${p.title}`, ...strip, `Round ${round} of 3. ${p.progress.answered} answers stand.`];
+  const { places } = planOf(s);
+  const round = places.get(placeIdOf(s))?.round ?? 1;
+  const rounds = Math.max(...[...places.values()].map((x) => x.round));
+  const stand = `Round ${round} of ${rounds}. ${p.progress.answered} answers stand.`;
+  return [`${p.progress.label}: ${p.title}`, ...strip, stand];
 }
+const minutesLeft = (until: string, now: string): number =>
+  Math.max(0, Math.floor((Date.parse(until) - Date.parse(now)) / 60_000));
 
 function help(s: Standing, c: Context): string[] {
   const p = prompt(s, c.at);

@@ -3,7 +3,7 @@ import { seal, textRef } from '../chain.ts';
 import { compile, type Machine } from '../compile.ts';
 import { decide, pretend } from '../decide/decide.ts';
 import type { Context, Decision } from '../decide/types.ts';
-import { TranscriptMismatch } from '../errors.ts';
+import { TranscriptCorrupt, TranscriptMismatch } from '../errors.ts';
 import { fingerprint, SEMANTICS } from '../fingerprint.ts';
 import { older } from '../fold.ts';
 import { prompt } from '../prompt.ts';
@@ -236,9 +236,16 @@ export function createDesk(parts: DeskParts): Desk {
       const person = await personOf(by);
       const cards: JobCard[] = [];
       for (const row of await store.jobs()) {
-        const file = await load(row.job);
-        if (may(person.roles, 'see', { ...nothing, participates: participates(file, by) }))
+        const file = await load(row.job).catch((error: unknown) => {
+          if (isUnreadable(error)) return error;
+          throw error;
+        });
+        // One record that can't be read hides no other; who sees everything is told of it.
+        if (file instanceof Error) {
+          if (may(person.roles, 'see', { ...nothing, participates: false })) cards.push(unreadable(row, file));
+        } else if (may(person.roles, 'see', { ...nothing, participates: participates(file, by) })) {
           cards.push(cardOf(row.job, file, now()));
+        }
       }
       return cards.sort((a, b) => (a.updated < b.updated ? 1 : -1));
     },
@@ -282,6 +289,22 @@ const clean = (reply: Reply): Reply =>
 
 /** Entries never go back in time, whatever the clock does. */
 const later = (a: string, b: string | undefined): string => (b !== undefined && b > a ? b : a);
+
+const isUnreadable = (error: unknown): error is Error =>
+  error instanceof TranscriptMismatch ||
+  error instanceof TranscriptCorrupt ||
+  (error instanceof Error && error.name === 'Damaged');
+const unreadable = (row: { job: string; updated: string }, error: Error): JobCard => ({
+  job: row.job,
+  title: `Call ${row.job.slice(0, 8)}`,
+  state: 'held',
+  where: `This record can’t be read: ${error.message}`,
+  assigned: [],
+  verdict: null,
+  updated: row.updated,
+  isolation: '',
+  training: false,
+});
 
 function cardOf(job: string, file: File, at: string): JobCard {
   const standing = asOf(file.standing, at);
