@@ -166,7 +166,13 @@ function wordsOf(reply: Reply): string[] {
 function decideText(s: Standing, reply: Reply & { kind: 'text' }, p: Prompt, c: Context, keep: Scribe): Wish {
   const text = reply.text.trim();
   if (text === '') return refuse('unclear', 'Nothing was typed.');
+  // Typed to a question that is gone: said so, whether or not the words fit the one that stands now.
+  const late = (): Wish => ({
+    ...stale(),
+    drafts: [{ kind: 'noted', body: { as: 'unclear', text: keep.keep(text) } }],
+  });
   const command = readCommand(text);
+  if (command?.name === 'skip' && reply.seq !== p.seq) return late();
   if (command)
     return decideCommand(s, { name: command.name, text: command.text ?? '', of: reply.amends ?? null }, c, keep);
   if (text.length > LONGEST)
@@ -175,13 +181,12 @@ function decideText(s: Standing, reply: Reply & { kind: 'text' }, p: Prompt, c: 
       `That is ${text.length} characters. Up to ${LONGEST} are kept; send the first part alone.`,
     );
   if (reply.amends !== undefined) return decideAmend(s, { of: reply.amends, text }, c, keep);
+  if (reply.seq !== p.seq) return late();
   const { given, unread } = readLine(text, p.parts);
   if (Object.keys(given).length === 0) {
     if (CANT.test(text)) return decideCommand(s, { name: 'skip', text, of: null }, c, keep);
     return unclear(p, text, unread, keep);
   }
-  if (reply.seq !== p.seq)
-    return { ...stale(), drafts: [{ kind: 'noted', body: { as: 'unclear', text: keep.keep(text) } }] };
   const wish = answered(s, { ...(reply.draft ?? {}), ...given }, false, c, keep);
   if (wish.refusal || unread.length === 0 || (wish.drafts ?? []).length === 0) return wish;
   // What was not read of an accepted line is kept in the person's words.

@@ -35,7 +35,7 @@ export function answers(state: State): Turn[] {
   if (!place) return [];
   if (place.step.verb === 'approval') return [say('approve seen on photo', SENIOR)];
   if (!('parts' in place.step)) return [];
-  const skip = say('skip no tool for it', by);
+  const skip = say('skip no tool for it', by, seq);
   return [...answerSets(plan, place, (spec, answer) => isAsked(place, spec, memory, answer)).map(tap), skip];
 }
 
