@@ -119,6 +119,19 @@ describe('given two at once, or the same reply again', () => {
     c.type('note on my way', 'ruth');
     expect(c.send(reply).kinds).toEqual(['answered']);
   });
+  test.each(['skip no tool', 'can’t measure that', 'no idea'])(
+    '%s, typed to a question that is gone, skips nothing',
+    (text) => {
+      const c = at('class');
+      const { seq } = c.prompt();
+      typed(c, ['psc']);
+      expect([c.send({ kind: 'text', client: 's', seq, text }).refusal?.code, c.kinds, here(c)]).toEqual([
+        'stale',
+        ['noted'],
+        'fit',
+      ]);
+    },
+  );
   test('typed text that is stale is kept as a note', () => {
     const c = at('class');
     const { seq } = c.prompt();
