@@ -10,7 +10,18 @@ import { DEFAULT_SETTINGS } from '../engine/memory.ts';
 import { prompt } from '../engine/prompt.ts';
 import { begin, memoryOf, placeIdOf, planOf, type Standing, take } from '../engine/replay.ts';
 import { route } from '../engine/route.ts';
-import type { Draft, Entry, EntryKind, GivenParts, Meter, Prompt, Refusal, Reply, Settings, Text } from '../engine/schema.ts';
+import type {
+  Draft,
+  Entry,
+  EntryKind,
+  GivenParts,
+  Meter,
+  Prompt,
+  Refusal,
+  Reply,
+  Settings,
+  Text,
+} from '../engine/schema.ts';
 import { SHELF } from '../flows/index.ts';
 
 /** ±(1.9 % + 2 counts), 0.1 µF from 10 µF up, 0.01 below. */
@@ -35,7 +46,14 @@ export class Conversation {
   last: Decision | null = null;
   private count = 0;
 
-  constructor(options: { settings?: Partial<Settings>; meter?: Meter | null; assigned?: readonly PersonId[]; machine?: typeof machine } = {}) {
+  constructor(
+    options: {
+      settings?: Partial<Settings>;
+      meter?: Meter | null;
+      assigned?: readonly PersonId[];
+      machine?: typeof machine;
+    } = {},
+  ) {
     const on = options.machine ?? machine;
     this.standing = begin(on, 'job-1');
     const { manual } = on.plan;
@@ -43,8 +61,12 @@ export class Conversation {
       {
         kind: 'opened',
         body: {
-          manual: manual.id, version: manual.version, fingerprint: fingerprint(manual), semantics: SEMANTICS,
-          title: { ref: 'title', hash: '0'.repeat(64) }, training: false,
+          manual: manual.id,
+          version: manual.version,
+          fingerprint: fingerprint(manual),
+          semantics: SEMANTICS,
+          title: { ref: 'title', hash: '0'.repeat(64) },
+          training: false,
         },
       },
       { kind: 'set', body: { what: 'settings', settings: { ...DEFAULT_SETTINGS, ...options.settings } } },
@@ -113,7 +135,9 @@ export class Conversation {
     return this.entries.flatMap((e) => (e.kind === 'concluded' ? [e.body.verdict] : []));
   }
   get notices(): string {
-    return this.prompt().notices.map((n) => n.text).join('\n');
+    return this.prompt()
+      .notices.map((n) => n.text)
+      .join('\n');
   }
   seqOf(place: string): number {
     const found = this.entries.findLast((e) => e.kind === 'answered' && e.body.place.endsWith(place));
@@ -124,7 +148,15 @@ export class Conversation {
     return `c${++this.count}`;
   }
   private keep(drafts: readonly Draft[], by: string, client: string, said: string | null = null): void {
-    const head = { job: 'job-1', seq: this.entries.length, prev: this.standing.lastHash, by, at: this.at, said, client };
+    const head = {
+      job: 'job-1',
+      seq: this.entries.length,
+      prev: this.standing.lastHash,
+      by,
+      at: this.at,
+      said,
+      client,
+    };
     const sealed = seal(drafts, head);
     this.entries.push(...sealed);
     this.standing = sealed.reduce(take, this.standing);
@@ -139,4 +171,15 @@ export function secondOpinion(s: Standing): void {
 }
 
 /** From the observation to wires off, as a technician types it. */
-export const TO_READINGS = ['d', 'psc', 'yes', 'pull-out, breaker, no other feed, two legs, outlet', 'yes', 'clean, 1 cap, 45+5 6% 440', '121 / 0.2 0 0.1 / 0 0 / 121', '9.3 / 0.6 0.1 0.5 / 9.3', 'done', 'marked'] as const;
+export const TO_READINGS = [
+  'd',
+  'psc',
+  'yes',
+  'pull-out, breaker, no other feed, two legs, outlet',
+  'yes',
+  'clean, 1 cap, 45+5 6% 440',
+  '121 / 0.2 0 0.1 / 0 0 / 121',
+  '9.3 / 0.6 0.1 0.5 / 9.3',
+  'done',
+  'marked',
+] as const;
