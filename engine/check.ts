@@ -71,7 +71,8 @@ function gates(plan: Plan, p: Place): Fault[] {
   if (p.gate && 'parts' in p.step) {
     for (const [key, part] of Object.entries(p.step.parts)) {
       if (part.part === 'field' && part.over) out.push(fault(p, `${key}: a gate takes numbers only`));
-      if (part.part === 'field' && part.optional) out.push(fault(p, `${key}: a gate’s reading can’t be optional`));
+      if (part.part === 'field' && (part.optional || part.unless !== undefined))
+        out.push(fault(p, `${key}: a gate’s reading can’t be optional`));
     }
   }
   return out;
