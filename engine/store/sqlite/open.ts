@@ -1,6 +1,7 @@
 /** A shop's record in one SQLite file, which several processes of one machine may have open. */
 import { existsSync, mkdirSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 import Database from 'better-sqlite3';
 import { Kysely, Migrator, SqliteDialect } from 'kysely';
 import { NotKept, type Store } from '../port.ts';
@@ -32,7 +33,7 @@ export async function openSqlite(file: string, options: { busyMs?: number } = {}
 
 /** The store on a connection that is already open and from now on belongs to it. */
 export async function storeOn(db: Database.Database): Promise<Store> {
-  if (db.pragma('journal_mode = wal', { simple: true }) !== 'wal') throw new Error(`no WAL mode for ${db.name}`);
+  await toWal(db);
   // FULL, because an acknowledged reply survives a power cut; NORMAL would lose the last ones.
   db.pragma('synchronous = full');
   db.pragma('foreign_keys = on');
@@ -43,6 +44,21 @@ export async function storeOn(db: Database.Database): Promise<Store> {
     db.close();
   };
   return { ...createReading(db), ...createShop(db), ...journal, close: () => guarded(close) };
+}
+
+/** Tries for as long as a lock is waited for: SQLite itself does not wait where two switch a new file at one moment. */
+async function toWal(db: Database.Database): Promise<void> {
+  const until = performance.now() + Number(db.pragma('busy_timeout', { simple: true }));
+  for (;;) {
+    try {
+      if (db.pragma('journal_mode = wal', { simple: true }) === 'wal') return;
+      throw new Error(`no WAL mode for ${db.name}`);
+    } catch (error) {
+      const busy = error instanceof Database.SqliteError && error.code.startsWith('SQLITE_BUSY');
+      if (!busy || performance.now() > until) throw error;
+    }
+    await setTimeout(20);
+  }
 }
 
 /** In one immediate transaction of our own: kysely takes no lock on SQLite, and two processes may start at once. */
