@@ -26,7 +26,8 @@ export const beginWith =
         };
       return { view: await desk.look(person.id, card.job), entries: [] };
     }
-    const last = cards.find((c) => c.assigned.includes(person.id) && !ENDED.has(c.state));
+    // A record that can’t be read may be theirs: to look at it says so, to begin another would hide it.
+    const last = cards.find((c) => c.state === 'unreadable' || (c.assigned.includes(person.id) && !ENDED.has(c.state)));
     if (last) return { view: await desk.look(person.id, last.job), entries: [] };
     return desk.open(person.id, { title: title ?? TITLE, client: client() });
   };

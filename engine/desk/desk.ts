@@ -10,6 +10,7 @@ import { prompt } from '../prompt.ts';
 import { asOf, begin, memoryOf, placeIdOf, planOf, replay, type Standing, take } from '../replay.ts';
 import type { Draft, Entry, Reply, Text } from '../schema.ts';
 import type { Store } from '../store/port.ts';
+import { readCommand, readHazard } from '../understand/index.ts';
 import type { Manual } from '../vocabulary.ts';
 import { may } from './rights.ts';
 import { ticket } from './ticket.ts';
@@ -188,7 +189,7 @@ export function createDesk(parts: DeskParts): Desk {
       const person = await personOf(by);
       for (let attempt = 0; attempt < TRIES; attempt++) {
         const file = await load(job);
-        mustSee(person, file);
+        if (!speaksUp(reply)) mustSee(person, file);
         const at = later(now(), file.entries.at(-1)?.at);
         const earlier = file.entries.filter((e) => e.client === reply.client && e.by === by);
         if (earlier[0]) return turnOf(job, file, at, earlier, await decidedThen(file, earlier[0], person, reply));
@@ -240,10 +241,9 @@ export function createDesk(parts: DeskParts): Desk {
           if (isUnreadable(error)) return error;
           throw error;
         });
-        // One record that can't be read hides no other; who sees everything is told of it.
-        if (file instanceof Error) {
-          if (may(person.roles, 'see', { ...nothing, participates: false })) cards.push(unreadable(row, file));
-        } else if (may(person.roles, 'see', { ...nothing, participates: participates(file, by) })) {
+        // One record that can't be read hides no other. Whose it is can't be read either, so everybody is told.
+        if (file instanceof Error) cards.push(unreadable(row, file));
+        else if (may(person.roles, 'see', { ...nothing, participates: participates(file, by) })) {
           cards.push(cardOf(row.job, file, now()));
         }
       }
@@ -290,6 +290,14 @@ const clean = (reply: Reply): Reply =>
 /** Entries never go back in time, whatever the clock does. */
 const later = (a: string, b: string | undefined): string => (b !== undefined && b > a ? b : a);
 
+/** Anybody who is signed in may say stop, call an emergency, report power or a lock, or leave a note, on any job. */
+const OPEN_TO_ALL: readonly string[] = ['alarm', 'stop', 'power is back', 'lock is off', 'senior', 'note'];
+const speaksUp = (reply: Reply): boolean => {
+  if (reply.kind === 'command') return OPEN_TO_ALL.includes(reply.name);
+  if (reply.kind !== 'text') return false;
+  return readHazard(reply.text, []) !== null || OPEN_TO_ALL.includes(readCommand(reply.text)?.name ?? '');
+};
+
 const isUnreadable = (error: unknown): error is Error =>
   error instanceof TranscriptMismatch ||
   error instanceof TranscriptCorrupt ||
@@ -297,7 +305,7 @@ const isUnreadable = (error: unknown): error is Error =>
 const unreadable = (row: { job: string; updated: string }, error: Error): JobCard => ({
   job: row.job,
   title: `Call ${row.job.slice(0, 8)}`,
-  state: 'held',
+  state: 'unreadable',
   where: `This record can’t be read: ${error.message}`,
   assigned: [],
   verdict: null,

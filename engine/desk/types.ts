@@ -58,7 +58,7 @@ export interface Turn {
 export interface JobCard {
   job: string;
   title: string;
-  state: 'under-way' | 'held' | 'paused' | 'emergency' | 'finished' | 'signed';
+  state: 'under-way' | 'held' | 'paused' | 'emergency' | 'finished' | 'signed' | 'unreadable';
   where: string;
   assigned: string[];
   verdict: string | null;

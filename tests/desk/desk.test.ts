@@ -51,6 +51,15 @@ describe('given a job of Ines', () => {
       [1, 0, 1],
     );
   });
+  test('when somebody outside the job smells smoke, says stop or reports power, then they are heard', async () => {
+    const job = await shop.call();
+    const said = async (text: string): Promise<string[]> =>
+      (await shop.desk.reply('tomas', job, await shop.line(job, text))).entries.map((e) => e.kind);
+    expect(await said('note the gate is open')).toEqual(['noted']);
+    expect(await said('stop')).toEqual(['paused']);
+    expect(await said('I smell smoke')).toEqual(['alarmed']);
+    await expect(shop.desk.reply('tomas', job, await shop.line(job, 'go on'))).rejects.toThrow(NoRight);
+  });
   test('then the dispatcher answers no question, a senior answers eyes steps and becomes no holder from afar', async () => {
     const job = await shop.call();
     expect((await shop.type(job, 'd', 'dana')).refusal?.code).toBe('no-right');

@@ -53,7 +53,7 @@ export const Turn = z.object({
 export const JobCard = z.object({
   job: z.string(),
   title: z.string(),
-  state: z.enum(['under-way', 'held', 'paused', 'emergency', 'finished', 'signed']),
+  state: z.enum(['under-way', 'held', 'paused', 'emergency', 'finished', 'signed', 'unreadable']),
   where: z.string(),
   assigned: z.array(z.string()),
   verdict: z.nullable(z.string()),

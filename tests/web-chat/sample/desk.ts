@@ -60,7 +60,7 @@ export function sampleDesk(): Desk {
     open: () => Promise.reject(new NotFound('Nothing is opened here.')),
     reply: async (by, job) => ({ view: await look(by, job), entries: [], refusal: null, info: null, again: null }),
     jobs: async () =>
-      (['under-way', 'held', 'paused', 'emergency', 'finished', 'signed'] as const).map((state, i) => ({
+      (['under-way', 'held', 'paused', 'emergency', 'finished', 'signed', 'unreadable'] as const).map((state, i) => ({
         job: Object.keys(PROMPTS)[i] ?? '',
         title: 'No cool, two-storey house',
         state,

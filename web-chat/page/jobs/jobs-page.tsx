@@ -8,6 +8,7 @@ import { NewCall } from './new-call.tsx';
 
 const STATES = {
   'under-way': 'under way',
+  unreadable: 'can’t be read',
   held: 'held',
   paused: 'paused',
   emergency: 'EMERGENCY',
