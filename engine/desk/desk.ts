@@ -1,17 +1,17 @@
 /** One turn: who are you, may you, which job; decide; append durably; show what stands. */
 import { seal, textRef } from '../chain.ts';
-import { compile, type Machine } from '../compile.ts';
 import { decide, pretend } from '../decide/decide.ts';
 import type { Context, Decision } from '../decide/types.ts';
-import { TranscriptCorrupt, TranscriptMismatch } from '../errors.ts';
 import { fingerprint, SEMANTICS } from '../fingerprint.ts';
 import { older } from '../fold.ts';
 import { prompt } from '../prompt.ts';
-import { asOf, begin, memoryOf, placeIdOf, planOf, replay, type Standing, take } from '../replay.ts';
-import type { Draft, Entry, Reply, Text } from '../schema.ts';
+import { begin, memoryOf, type Standing, take } from '../replay.ts';
+import type { Draft, Entry, Reply } from '../schema.ts';
 import type { Store } from '../store/port.ts';
-import { readCommand, readHazard } from '../understand/index.ts';
 import type { Manual } from '../vocabulary.ts';
+import { cardOf, isUnreadable, unreadable } from './card.ts';
+import { createFiles, type File } from './files.ts';
+import { clean, speaksUp, wellFormed } from './heard.ts';
 import { may } from './rights.ts';
 import { ticket } from './ticket.ts';
 import { type Desk, type JobCard, type JobView, NoRight, NotFound, type Person, type Turn } from './types.ts';
@@ -23,56 +23,12 @@ export interface DeskParts {
   /** n random bytes as hex. */
   readonly random: (bytes: number) => string;
 }
-/** A job as read: its entries, the words behind them, and where it stands. */
-interface File {
-  readonly entries: readonly Entry[];
-  readonly texts: ReadonlyMap<string, string>;
-  readonly standing: Standing;
-}
-const CACHED = 500;
 const TRIES = 5;
 
 export function createDesk(parts: DeskParts): Desk {
   const { store, shelf, clock, random } = parts;
-  const machines = new Map<string, Machine>();
-  const cache = new Map<string, File>();
+  const { machineFor, remember, load, grown, drop } = createFiles(store, shelf);
   const now = (): string => clock().toISOString();
-
-  const machineFor = (print: string): Machine => {
-    const manual = shelf.find((m) => fingerprint(m) === print);
-    if (!manual) throw new TranscriptMismatch(`no manual on the shelf has the fingerprint ${print.slice(0, 12)}`);
-    const known = machines.get(print) ?? compile(manual);
-    machines.set(print, known);
-    return known;
-  };
-
-  const remember = (job: string, file: File): File => {
-    cache.delete(job);
-    cache.set(job, file);
-    const oldest = cache.keys().next().value;
-    if (cache.size > CACHED && oldest !== undefined) cache.delete(oldest);
-    return file;
-  };
-
-  /** From the cache, brought up to what the store holds; another process may have written. */
-  const load = async (job: string): Promise<File> => {
-    const known = cache.get(job);
-    if (known) {
-      const more = await store.readAfter(job, known.entries.length);
-      return more.entries.length === 0 ? known : remember(job, grown(known, more.entries, more.texts));
-    }
-    const { entries, texts } = await store.read(job);
-    const first = entries[0];
-    if (!first) throw new NotFound('There is no such job.');
-    const print = first.kind === 'opened' ? first.body.fingerprint : '';
-    const standing = replay(machineFor(print), entries);
-    return remember(job, { entries, texts: new Map(texts.map((t) => [t.ref, t.text])), standing });
-  };
-  const grown = (file: File, entries: readonly Entry[], texts: readonly Text[]): File => ({
-    entries: [...file.entries, ...entries],
-    texts: new Map([...file.texts, ...texts.map((t) => [t.ref, t.text] as const)]),
-    standing: entries.reduce(take, file.standing),
-  });
 
   const personOf = async (id: string): Promise<Person> => {
     const found = (await store.people()).find((p) => p.id === id && p.active);
@@ -210,7 +166,7 @@ export function createDesk(parts: DeskParts): Desk {
         };
         const entries = seal(drafts, head);
         if ((await store.append(job, file.entries.length, entries, decision.texts)) === 'conflict') {
-          cache.delete(job);
+          drop(job);
           continue;
         }
         const after = remember(job, grown(file, entries, decision.texts));
@@ -281,55 +237,5 @@ export function createDesk(parts: DeskParts): Desk {
   }
 }
 
-/** Half surrogates and NUL can't be kept in every database, nor hashed as RFC 8785 JSON. */
-const wellFormed = (text: string): string =>
-  text.replace(/[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]|\0/g, '\uFFFD');
-const clean = (reply: Reply): Reply =>
-  JSON.parse(JSON.stringify(reply), (_, v) => (typeof v === 'string' ? wellFormed(v) : v)) as Reply;
-
 /** Entries never go back in time, whatever the clock does. */
 const later = (a: string, b: string | undefined): string => (b !== undefined && b > a ? b : a);
-
-/** Anybody who is signed in may say stop, call an emergency, report power or a lock, or leave a note, on any job. */
-const OPEN_TO_ALL: readonly string[] = ['alarm', 'stop', 'power is back', 'lock is off', 'senior', 'note'];
-const speaksUp = (reply: Reply): boolean => {
-  if (reply.kind === 'command') return OPEN_TO_ALL.includes(reply.name);
-  if (reply.kind !== 'text') return false;
-  return readHazard(reply.text, []) !== null || OPEN_TO_ALL.includes(readCommand(reply.text)?.name ?? '');
-};
-
-const isUnreadable = (error: unknown): error is Error =>
-  error instanceof TranscriptMismatch ||
-  error instanceof TranscriptCorrupt ||
-  (error instanceof Error && error.name === 'Damaged');
-const unreadable = (row: { job: string; updated: string }, error: Error): JobCard => ({
-  job: row.job,
-  title: `Call ${row.job.slice(0, 8)}`,
-  state: 'unreadable',
-  where: `This record can’t be read: ${error.message}`,
-  assigned: [],
-  verdict: null,
-  updated: row.updated,
-  isolation: '',
-  training: false,
-});
-
-function cardOf(job: string, file: File, at: string): JobCard {
-  const standing = asOf(file.standing, at);
-  const memory = memoryOf(standing);
-  const here = placeIdOf(standing);
-  const p = prompt(file.standing, at);
-  const states: Record<string, JobCard['state']> = { '!emergency': 'emergency', '!paused': 'paused', '!held': 'held' };
-  const ended = planOf(standing).endings.includes(here);
-  return {
-    job,
-    title: memory.title === null ? '' : (file.texts.get(memory.title.ref) ?? '(removed)'),
-    state: memory.signed ? 'signed' : ended ? 'finished' : (states[here] ?? 'under-way'),
-    where: p.title,
-    assigned: [...memory.assigned],
-    verdict: p.verdicts.at(-1)?.title ?? null,
-    updated: memory.at,
-    isolation: p.isolation.map((l) => `${l.cabinet}: ${l.words}`).join(' · '),
-    training: memory.training,
-  };
-}

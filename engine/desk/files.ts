@@ -1,0 +1,68 @@
+/** Jobs as read from the store: kept as long as there is room, brought up to date at each use. */
+import { compile, type Machine } from '../compile.ts';
+import { TranscriptMismatch } from '../errors.ts';
+import { fingerprint } from '../fingerprint.ts';
+import { replay, type Standing, take } from '../replay.ts';
+import type { Entry, Text } from '../schema.ts';
+import type { Store } from '../store/port.ts';
+import type { Manual } from '../vocabulary.ts';
+import { NotFound } from './types.ts';
+
+/** A job as read: its entries, the words behind them, and where it stands. */
+export interface File {
+  readonly entries: readonly Entry[];
+  readonly texts: ReadonlyMap<string, string>;
+  readonly standing: Standing;
+}
+const CACHED = 500;
+
+export interface Files {
+  /** The machine of the manual that a job is pinned to. Throws TranscriptMismatch where it is not on the shelf. */
+  machineFor(print: string): Machine;
+  /** From the cache, brought up to what the store holds; another process may have written. Throws NotFound. */
+  load(job: string): Promise<File>;
+  remember(job: string, file: File): File;
+  grown(file: File, entries: readonly Entry[], texts: readonly Text[]): File;
+  drop(job: string): void;
+}
+
+export function createFiles(store: Store, shelf: readonly Manual[]): Files {
+  const machines = new Map<string, Machine>();
+  const cache = new Map<string, File>();
+
+  const machineFor = (print: string): Machine => {
+    const manual = shelf.find((m) => fingerprint(m) === print);
+    if (!manual) throw new TranscriptMismatch(`no manual on the shelf has the fingerprint ${print.slice(0, 12)}`);
+    const known = machines.get(print) ?? compile(manual);
+    machines.set(print, known);
+    return known;
+  };
+
+  const remember = (job: string, file: File): File => {
+    cache.delete(job);
+    cache.set(job, file);
+    const oldest = cache.keys().next().value;
+    if (cache.size > CACHED && oldest !== undefined) cache.delete(oldest);
+    return file;
+  };
+
+  const load = async (job: string): Promise<File> => {
+    const known = cache.get(job);
+    if (known) {
+      const more = await store.readAfter(job, known.entries.length);
+      return more.entries.length === 0 ? known : remember(job, grown(known, more.entries, more.texts));
+    }
+    const { entries, texts } = await store.read(job);
+    const first = entries[0];
+    if (!first) throw new NotFound('There is no such job.');
+    const print = first.kind === 'opened' ? first.body.fingerprint : '';
+    const standing = replay(machineFor(print), entries);
+    return remember(job, { entries, texts: new Map(texts.map((t) => [t.ref, t.text])), standing });
+  };
+  const grown = (file: File, entries: readonly Entry[], texts: readonly Text[]): File => ({
+    entries: [...file.entries, ...entries],
+    texts: new Map([...file.texts, ...texts.map((t) => [t.ref, t.text] as const)]),
+    standing: entries.reduce(take, file.standing),
+  });
+  return { machineFor, load, remember, grown, drop: (job) => void cache.delete(job) };
+}
