@@ -2,6 +2,7 @@
 import { isHalt } from './compile.ts';
 import type { Place, Plan } from './flatten.ts';
 import { jobName, skipTarget } from './flatten.ts';
+import { spentTries } from './fold.ts';
 import { isBegun } from './forget.ts';
 import { haltCard } from './halts.ts';
 import { asAsked, conclude, isAsked, judged, shownFindings } from './known.ts';
@@ -200,12 +201,16 @@ const VOIDS: Readonly<Record<string, string>> = {
 };
 
 function noticesOf(plan: Plan, memory: Memory, passed: readonly Place[]): Notice[] {
+  // Once the isolation has ended, or the job is held, it no longer matters how the last line was to be taken again.
+  const over = memory.notices.some((code) => code.startsWith('void:') && code !== 'void:amended');
+  const held = spentTries(plan, memory) !== null;
   const notices: Notice[] = memory.notices.flatMap((code) => {
+    if (code.startsWith('leaving:') && (over || held)) return [];
     const leaving = code.startsWith('leaving:') ? plan.manual.isolation.leaving[code.slice(8)]?.notice : undefined;
     const text = leaving ?? VOIDS[code];
     return text === undefined ? [] : [{ code, text }];
   });
-  if (memory.explained.length > 0) notices.push({ code: 'line', text: memory.explained.join(' ') });
+  if (memory.explained.length > 0 && !over) notices.push({ code: 'line', text: memory.explained.join(' ') });
   return [...notices, ...judgedSince(passed, memory)];
 }
 

@@ -384,7 +384,7 @@ export const Reply = z.discriminatedUnion('kind', [
     kind: z.literal('text'),
     ...head,
     seq: z.number(),
-    text: z.string().check(z.maxLength(10_000)),
+    text: z.string().check(z.maxLength(100_000)),
     amends: z.optional(seq),
     draft: z.optional(GivenParts),
   }),

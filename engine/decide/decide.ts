@@ -166,6 +166,11 @@ function wordsOf(reply: Reply): string[] {
 function decideText(s: Standing, reply: Reply & { kind: 'text' }, p: Prompt, c: Context, keep: Scribe): Wish {
   const text = reply.text.trim();
   if (text === '') return refuse('unclear', 'Nothing was typed.');
+  if (text.length > LONGEST)
+    return refuse(
+      'too-long',
+      `That is ${text.length} characters. Up to ${LONGEST} are kept; send the first part alone.`,
+    );
   // Typed to a question that is gone: said so, whether or not the words fit the one that stands now.
   const late = (): Wish => ({
     ...stale(),
@@ -175,11 +180,6 @@ function decideText(s: Standing, reply: Reply & { kind: 'text' }, p: Prompt, c: 
   if (command?.name === 'skip' && reply.seq !== p.seq) return late();
   if (command)
     return decideCommand(s, { name: command.name, text: command.text ?? '', of: reply.amends ?? null }, c, keep);
-  if (text.length > LONGEST)
-    return refuse(
-      'too-long',
-      `That is ${text.length} characters. Up to ${LONGEST} are kept; send the first part alone.`,
-    );
   if (reply.amends !== undefined) return decideAmend(s, { of: reply.amends, text }, c, keep);
   if (reply.seq !== p.seq) return late();
   const { given, unread } = readLine(text, p.parts);

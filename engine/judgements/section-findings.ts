@@ -122,5 +122,5 @@ function remark(look: Look, outcome: SectionOutcome): Finding[] {
       : {}),
   };
   const said = words[outcome];
-  return said ? [...exact, finding({ name: 'Leads', reading: outcome, word: said[0], text: said[1] })] : exact;
+  return said ? [...exact, finding({ name: 'Leads', reading: '–', word: said[0], text: said[1] })] : exact;
 }

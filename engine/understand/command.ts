@@ -30,6 +30,9 @@ export function readCommand(text: string): CommandRead | null {
   const core = withoutPoliteness(words);
   const whole = core.length < 8 ? WHOLE.get(core.map((word) => word.text).join(' ')) : undefined;
   // "power is back?" asks, and a report must be one.
+  // "note ok": the small word is what the person wants kept.
+  const kept = whole && core.length < words.length ? readWithRest(text, words) : null;
+  if (kept?.text) return kept;
   if (whole && !(text.includes('?') && REPORTS.some(([name]) => name === whole))) return { name: whole };
   return readStop(text, core) ?? readReport(text, words) ?? readWithRest(text, words);
 }
@@ -115,5 +118,5 @@ function rest(text: string, from: number): { text?: string } {
   let at = from;
   while (at < text.length && ' \t\n.,:;!)'.includes(text.charAt(at))) at++;
   const left = text.slice(at).trim();
-  return /[\p{L}\p{N}_]/u.test(left) ? { text: left } : {};
+  return /[\p{L}\p{N}_\p{Extended_Pictographic}]/u.test(left) ? { text: left } : {};
 }

@@ -1,5 +1,5 @@
 /** The server's time on this device, without trusting the device's clock. */
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 
 /** Milliseconds of server time since `now` was received; takes the longer of two measures, so that a phone that slept is never young. */
 function elapsedSince(mark: { wall: number; steady: number }): number {
@@ -21,6 +21,16 @@ export function useServerTime(now: string): number {
     };
   }, [now]);
   return time;
+}
+
+/**
+ * When the person answers, as ISO 8601 by the server's clock: a phone whose own clock is slow must not make every answer
+ * look old. What the phone can't hide is how long ago the view came, and that is counted.
+ */
+export function useAnswerTime(now: string): () => string {
+  const mark = useRef({ now, wall: Date.now(), steady: performance.now() });
+  if (mark.current.now !== now) mark.current = { now, wall: Date.now(), steady: performance.now() };
+  return () => new Date(Date.parse(mark.current.now) + elapsedSince(mark.current)).toISOString();
 }
 
 /** False while the page is as the server drew it, so that the first drawing in the browser is the same. */

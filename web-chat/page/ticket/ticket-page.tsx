@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import type { GivenParts, Prompt, Reply } from '../../../engine/index.ts';
 import { Conditions } from '../conditions.tsx';
 import { clientId } from '../net/client-id.ts';
-import { useSettled } from '../net/clock.ts';
+import { useAnswerTime, useSettled } from '../net/clock.ts';
 import { PartsForm } from '../parts/parts-form.tsx';
 import { questionKey, spelledOut } from '../parts/values.ts';
 import { isSenior, type TicketState } from '../state.ts';
@@ -24,6 +24,7 @@ export function TicketPage({ me, view: first }: TicketState) {
   const job = useJob(first);
   const { view, again, refusal, sending } = job;
   const prompt = again ?? view.prompt;
+  const answeredAt = useAnswerTime(view.now);
   const { values, setValues, typed, setTyped } = useDraft(first.job, prompt, {
     refusal,
     unsent: job.unsent,
@@ -38,7 +39,7 @@ export function TicketPage({ me, view: first }: TicketState) {
     const had = spelledOut(prompt, values);
     lead();
     setReason('');
-    const taken = await job.send({ ...bare, client: clientId(), said: new Date().toISOString() } as Reply);
+    const taken = await job.send({ ...bare, client: clientId(), said: answeredAt() } as Reply);
     setLost(taken ? '' : had);
     return taken;
   };
