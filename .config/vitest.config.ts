@@ -8,6 +8,8 @@ export default defineConfig({
     // Type tests: vitest runs tsc over the whole tree once, so a type error in any source fails the run as well.
     typecheck: { enabled: true, tsconfig: './tsconfig.json', include: ['tests/**/*.test-d.ts'] },
     reporters: ['default', new Tally()],
+    // Real processes, disks and browsers on a machine that others use too: on CI a test may be tried once more.
+    retry: process.env.CI ? 1 : 0,
     testTimeout: 30_000,
     hookTimeout: 60_000,
     maxWorkers: 2,

@@ -14,7 +14,8 @@ import { written } from './written.ts';
 const [file = '', who = '', wanted = '0', ...jobs] = process.argv.slice(2);
 writeSync(1, 'ready\n');
 await once(process.stdin, 'data');
-const store = await openSqlite(file);
+// A busy disk may keep one waiting for its turn longer than a person would; nobody is starved here.
+const store = await openSqlite(file, { busyMs: 30_000 });
 
 async function grow(job: string): Promise<void> {
   let { entries } = await store.read(job);
