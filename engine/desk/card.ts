@@ -2,13 +2,12 @@
 import { TranscriptCorrupt, TranscriptMismatch } from '../errors.ts';
 import { prompt } from '../prompt.ts';
 import { asOf, memoryOf, placeIdOf, planOf } from '../replay.ts';
+import { Damaged } from '../store/port.ts';
 import type { File } from './files.ts';
 import type { JobCard } from './types.ts';
 
 export const isUnreadable = (error: unknown): error is Error =>
-  error instanceof TranscriptMismatch ||
-  error instanceof TranscriptCorrupt ||
-  (error instanceof Error && error.name === 'Damaged');
+  error instanceof TranscriptMismatch || error instanceof TranscriptCorrupt || error instanceof Damaged;
 export const unreadable = (row: { job: string; updated: string }, error: Error): JobCard => ({
   job: row.job,
   title: `Call ${row.job.slice(0, 8)}`,

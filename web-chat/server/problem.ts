@@ -1,6 +1,6 @@
 /** Trouble as people and programs read it: a status, a short code, and what to do, in words. */
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
-import { NoRight, NotFound } from '../../engine/desk/index.ts';
+import { NoRight, NotFound, NotKept } from '../../engine/desk/index.ts';
 
 export class Problem extends Error {
   override name = 'Problem';
@@ -18,9 +18,7 @@ export function problemOf(error: unknown): Problem {
   if (error instanceof Problem) return error;
   if (error instanceof NotFound) return new Problem(404, 'not-found', error.message || 'There is nothing here.');
   if (error instanceof NoRight) return new Problem(403, 'no-right', error.message || 'This is not yours to do.');
-  // By its name: the store has a NotKept of its own, which only a main file may import.
-  if (error instanceof Error && error.name === 'NotKept')
-    return new Problem(503, 'not-kept', 'Nothing was kept. Send it again.');
+  if (error instanceof NotKept) return new Problem(503, 'not-kept', 'Nothing was kept. Send it again.');
   const { statusCode = 500, validation, message } = error as Partial<FastifyError>;
   if (validation) return new Problem(400, 'bad-request', message ?? 'That is not what is taken here.');
   if (statusCode === 413) return new Problem(413, 'too-large', 'That is too large. Send less at once.');
