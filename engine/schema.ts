@@ -24,7 +24,10 @@ export type Text = z.infer<typeof Text>;
 export const Unit = z.enum(['µF', 'V', 'A', 'Ω', 'MΩ', '%', 's', 'J', 'count']);
 export type Unit = z.infer<typeof Unit>;
 
-/** One section of a capacitor: microfarads as printed. A dual part has HERM (the larger) and FAN. */
+/**
+ * The print of a capacitor, in microfarads. A dual run part has HERM (the larger) and FAN, a single one HERM only. A
+ * start part is printed as a range: `range` holds it, and HERM is its upper end.
+ */
 export const CapacitorLabel = z.strictObject({
   herm: decimal,
   fan: z.nullable(decimal),
@@ -34,6 +37,7 @@ export const CapacitorLabel = z.strictObject({
   printed: z.boolean(),
   /** AC volts; the highest where the print gives two ("440/370"); null where none is printed. */
   volts: z.nullable(decimal),
+  range: z.optional(z.strictObject({ low: decimal, high: decimal })),
 });
 export type CapacitorLabel = z.infer<typeof CapacitorLabel>;
 

@@ -55,6 +55,8 @@ export interface ChoosePart<R extends string = string> extends PartBase<R> {
 }
 export interface PlainPart<R extends string = string> extends PartBase<R> {
   readonly part: 'confirm' | 'act' | 'label' | 'photo' | 'note';
+  /** A label of a start part is a range; without it the print of a run part is asked for. */
+  readonly start?: true;
   readonly options?: Readonly<Record<string, OptionSpec>>;
 }
 export type PartSpec<R extends string = string> = FieldPart<R> | ChoosePart<R> | PlainPart<R>;
@@ -248,12 +250,13 @@ export const form = <const T extends string, const R extends string = never>(
   spec: Asked<T, R> & { readonly parts: Readonly<Record<string, PartSpec<R>>> },
 ): AskStep<T, R> => ({ verb: 'form', circuit: 'none', ...spec });
 
-/** The print on a part, typed as on the label; kept for the whole job under `as`. */
+/** The print on a part, typed as on the label; with `as` kept for the whole job under that name. */
 export const label = <const T extends string, const R extends string = never>(
-  spec: Asked<T, R> & { readonly as: string },
+  spec: Asked<T, R> & { readonly as?: string; readonly start?: true },
 ): AskStep<T, R> => {
-  const { as, ...rest } = spec;
-  return { verb: 'label', circuit: 'none', ...rest, parts: { print: { part: 'label', ask: spec.say, as } } };
+  const { as, start, ...rest } = spec;
+  const print: PlainPart<R> = { part: 'label', ask: spec.say, ...(as ? { as } : {}), ...(start ? { start } : {}) };
+  return { verb: 'label', circuit: 'none', ...rest, parts: { print } };
 };
 /** A photo as a question of its own. @public */
 export const photo = <const T extends string, const R extends string = never>(spec: Asked<T, R>): AskStep<T, R> => ({

@@ -66,7 +66,8 @@ function readPart(key: string, spec: PartSpec, raw: Given, s: Standing, keep: Sc
       return 'value' in read ? read.value : { code: read.problem, text: read.text };
     }
     case 'label': {
-      const read = readLabel(text, { tolerance: planOf(s).manual.labelTolerance.value });
+      const tolerance = planOf(s).manual.labelTolerance.value;
+      const read = readLabel(text, { tolerance, ...(spec.start ? { start: true } : {}) });
       return 'label' in read
         ? { kind: 'label', label: read.label, typed: keep.keep(text) }
         : { code: 'unclear', text: read.problem };

@@ -9,14 +9,19 @@ import { decimalString, figure } from '../quantity.ts';
 import type { CapacitorLabel } from '../schema.ts';
 import { markOther } from './label-other.ts';
 import { LabelPrint } from './label-print.ts';
+import { readStartLabel } from './label-start.ts';
 import { readTolerance } from './label-tolerance.ts';
 
 export type LabelReading = { label: CapacitorLabel } | { problem: string };
 
-/** Reads a print. `defaults.tolerance` in percent is taken where none is printed. Never throws. */
-export function readLabel(text: string, defaults: { tolerance: string }): LabelReading {
+/**
+ * Reads a print. `asked.tolerance` in percent is taken where none is printed; with `asked.start` the print of a start
+ * part is asked for, a range. Never throws.
+ */
+export function readLabel(text: string, asked: { tolerance: string; start?: boolean }): LabelReading {
   if (text.length > LONGEST) return { problem: `That is too long for a print. ${EXAMPLE}` };
   const print = new LabelPrint(text);
+  if (asked.start) return readStartLabel(print);
   const tolerance = readTolerance(print);
   if (tolerance === 'unclear') return { problem: `The tolerance is not clear. ${EXAMPLE}` };
   markOther(print);
@@ -31,7 +36,7 @@ export function readLabel(text: string, defaults: { tolerance: string }): LabelR
     const number = left === undefined ? '' : `“${print.text(left)}” `;
     return { problem: `${number || 'The voltage '}is not clear in that. ${EXAMPLE}` };
   }
-  return plausible(chosen, volts, tolerance, defaults.tolerance);
+  return plausible(chosen, volts, tolerance, asked.tolerance);
 }
 
 /** Characters: three times what a capacitor has room for. */
