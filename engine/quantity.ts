@@ -2,7 +2,19 @@
 import { Decimal } from 'decimal.js';
 import type { Unit } from './schema.ts';
 
-export type Quantity = 'capacitance' | 'voltage' | 'current' | 'resistance' | 'insulation' | 'count' | 'percent';
+export type Quantity =
+  | 'capacitance'
+  | 'voltage'
+  | 'current'
+  | 'resistance'
+  | 'insulation'
+  | 'count'
+  | 'percent'
+  | 'temperature'
+  | 'difference'
+  | 'pressure'
+  | 'humidity'
+  | 'hours';
 export type Circuit = 'line' | 'control' | 'part' | 'refrigerant' | 'none';
 
 interface QuantityRow {
@@ -22,10 +34,20 @@ export const QUANTITIES: Record<Quantity, QuantityRow> = {
   insulation: { unit: 'MΩ', digits: 2, from: '0', to: '100000' },
   count: { unit: 'count', digits: 0, from: '0', to: '20' },
   percent: { unit: '%', digits: 1, from: '-1000', to: '1000' },
+  temperature: { unit: '°F', digits: 1, from: '-60', to: '300' },
+  /** Between two temperatures: 10 °C apart is 18 °F apart, not 50. */
+  difference: { unit: 'Δ°F', digits: 1, from: '-150', to: '150' },
+  /** Gauge: a vacuum is below zero, never below the atmosphere's 14.7. */
+  pressure: { unit: 'psig', digits: 1, from: '-14.7', to: '800' },
+  humidity: { unit: '%', digits: 1, from: '0', to: '100' },
+  hours: { unit: 'h', digits: 2, from: '0', to: '1000' },
 };
 
 /** Digits kept for computed figures that no field carries. */
-export const DIGITS: Record<Unit, number> = { µF: 4, V: 2, A: 3, Ω: 3, MΩ: 2, '%': 1, s: 2, J: 2, count: 0 };
+export const DIGITS: Record<Unit, number> = {
+  ...{ µF: 4, V: 2, A: 3, Ω: 3, MΩ: 2, '%': 1, s: 2, J: 2, count: 0 },
+  ...{ '°F': 1, 'Δ°F': 1, psig: 1, h: 2 },
+};
 
 /** A plain decimal string, half-even, without exponent, without a minus before zero. Throws on NaN or Infinity: those are bugs. */
 export function decimalString(value: Decimal.Value, digits: number): string {

@@ -21,7 +21,8 @@ export type TextRef = z.infer<typeof TextRef>;
 export const Text = z.strictObject({ ref: id, salt: z.string(), text: z.string() });
 export type Text = z.infer<typeof Text>;
 
-export const Unit = z.enum(['µF', 'V', 'A', 'Ω', 'MΩ', '%', 's', 'J', 'count']);
+/** `°F` a temperature, `Δ°F` a difference of two, `psig` above the atmosphere. */
+export const Unit = z.enum(['µF', 'V', 'A', 'Ω', 'MΩ', '%', 's', 'J', 'count', '°F', 'Δ°F', 'psig', 'h']);
 export type Unit = z.infer<typeof Unit>;
 
 /**

@@ -168,6 +168,11 @@ function samplesOf(plan: Plan, spec: PartSpec): Given[] {
               resistance: [],
               insulation: ['OL'],
               percent: [],
+              temperature: ['75'],
+              difference: ['19'],
+              pressure: ['118'],
+              humidity: ['50'],
+              hours: ['1'],
             } as const
           )[spec.quantity].map(String);
   }

@@ -73,7 +73,7 @@ function readAmount(plain: string, part: FieldPart): Amount | Exclude<FieldReadi
     .trim();
   if (/[0-9]/.test(spelling)) return notANumber(`“${plain}” is not read as one number.`, part);
   if (spelling === '' || namesCount(spelling, part)) return bareAmount(number.value, part);
-  const unit = unitOf(spelling);
+  const unit = temperatureOf(spelling, part) ?? unitOf(spelling);
   if (unit === null || unit.doubt === 'ask') return whichUnit(`The unit “${spelling}” is not clear here.`, part);
   if (unit.of !== measuredBy(part.unit))
     return {
@@ -91,7 +91,7 @@ function bareAmount(number: string, part: FieldPart): Amount | Exclude<FieldRead
 }
 
 function convert(number: string, unit: UnitMeaning, part: FieldPart): Amount | Exclude<FieldReading, { value: Value }> {
-  const base = new Exact(number).times(unit.factor);
+  const base = new Exact(number).times(unit.factor).plus(unit.plus ?? 0);
   if (unit.doubt === 'doubtful' && base.abs().gte(1000))
     return whichUnit(`“mF” can mean thousandths of a farad, and some meters print it for µF.`, part);
   return { value: rounded(base.div(factorOf(part.unit)), part.unit), bare: false };
@@ -120,6 +120,15 @@ const over = (typed: string, part: FieldPart): FieldReading =>
 
 const untaken = (part: FieldPart): FieldReading =>
   part.optional ? { value: { kind: 'untaken' } } : notANumber('This reading cannot be left out.', part);
+
+/** Where a temperature or a difference is asked, the letter alone says which, and a difference has no zero of its own. */
+function temperatureOf(spelling: string, part: FieldPart): UnitMeaning | null {
+  const letter = lower(spelling).replace(/^(°|deg(rees)?)? ?/, '');
+  if ((part.unit !== '°F' && part.unit !== 'Δ°F') || !/^[fck]?$/.test(letter)) return null;
+  if (letter === 'f' || letter === '') return { of: part.unit, factor: '1' };
+  if (part.unit === 'Δ°F') return { of: part.unit, factor: '1.8' };
+  return letter === 'c' ? { of: part.unit, factor: '1.8', plus: '32' } : null;
+}
 
 const namesCount = (spelling: string, part: FieldPart): boolean =>
   part.unit === 'count' && [part.key, ...part.words].some((word) => lower(word) === lower(spelling));

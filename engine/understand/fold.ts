@@ -51,5 +51,6 @@ for (const [to, from] of [
   ['"', '\u201c\u201d\u00ab\u00bb'],
   ['μ', '\u00b5'],
   ['Ω', '\u2126'],
+  ['°', '\u00ba\u02da'],
 ] as const)
   for (const c of from) SAME.set(c, to);

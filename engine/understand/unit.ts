@@ -7,8 +7,10 @@ import { lower } from './fold.ts';
 export type Measured = Exclude<Unit, 'MΩ'>;
 export interface UnitMeaning {
   readonly of: Measured;
-  /** One of it in µF, V, A, Ω, %, s or J; a plain decimal. */
+  /** One of it in µF, V, A, Ω, %, s, J, °F, psig or h; a plain decimal. */
   readonly factor: string;
+  /** Added after the factor where its zero is elsewhere: 0 °C is 32 °F, 0 psia is 14.7 psi under the gauge's zero. */
+  readonly plus?: string;
   /**
    * `ask`: two units are written so (m or M), and they decide differently.
    * `doubtful`: mF, which meters and labels also print for µF; from 1 mF on it is asked.
@@ -43,8 +45,8 @@ const VOLT = ['v', 'vac', 'vdc', 'volt', 'volts'];
 const AMP = ['a', 'amp', 'amps'];
 
 const UNITS = new Map<string, UnitMeaning>();
-const add = (of: Measured, factor: string, spellings: string): void => {
-  for (const spelling of spellings.split(' ')) UNITS.set(spelling, { of, factor });
+const add = (of: Measured, factor: string, spellings: string, plus?: string): void => {
+  for (const spelling of spellings.split(' ')) UNITS.set(spelling, { of, factor, ...(plus ? { plus } : {}) });
 };
 add('µF', '1', 'μf μ uf u ufd μfd mfd mfds mic mics mike mikes microf microfarad microfarads');
 add('µF', '0.001', 'nf nfd nanofarad nanofarads');
@@ -64,3 +66,15 @@ add('%', '1', '% percent pct');
 add('s', '1', 's sec secs second seconds');
 add('s', '60', 'min mins minute minutes');
 add('J', '1', 'j joule joules');
+add('h', '1', 'h hr hrs hour hours');
+add('°F', '1', '°f degf fahrenheit degreesf degreesfahrenheit');
+add('°F', '1.8', '°c degc celsius centigrade degreesc degreescelsius', '32');
+add('Δ°F', '1', 'δ°f');
+add('Δ°F', '1.8', 'δ°c kelvin');
+// A pressure without a word is what the gauge shows.
+add('psig', '1', 'psi psig lbs pounds');
+add('psig', '0.145037737730209216', 'kpa kpag');
+add('psig', '14.5037737730209216', 'bar barg');
+add('psig', '1', 'psia', '-14.695948775513450');
+add('psig', '0.145037737730209216', 'kpaa', '-14.695948775513450');
+add('psig', '14.5037737730209216', 'bara', '-14.695948775513450');

@@ -26,6 +26,10 @@ const RANGES: Record<Unit, { from: string; to: string }> = {
   s: { from: '0', to: '3600' },
   J: { from: '0', to: '1000' },
   count: { from: '0', to: '20' },
+  '°F': { from: '-60', to: '300' },
+  'Δ°F': { from: '-150', to: '150' },
+  psig: { from: '-14.7', to: '800' },
+  h: { from: '0', to: '1000' },
 };
 
 export const option = (id: string, label: string, ...words: string[]): Option => ({ id, label, words });
