@@ -23,6 +23,17 @@ export interface JobRow {
   readonly updated: string;
 }
 
+/**
+ * One of the shop's own lists, kept whole as JSON: what is known of a unit, what a truck carries. `version` counts its
+ * changes from 1.
+ */
+export type SheetList = 'equipment' | 'truck';
+export interface Sheet {
+  readonly id: string;
+  readonly version: number;
+  readonly body: unknown;
+}
+
 export interface Store {
   /** `job` is its public id, made by chance by the caller; one that exists throws. */
   create(job: string, entries: readonly Entry[], texts: readonly Text[]): Promise<void>;
@@ -50,6 +61,13 @@ export interface Store {
   /** The engine's defaults until some are saved. */
   settings(): Promise<Settings>;
   saveSettings(settings: Settings): Promise<void>;
+
+  /** Null where there is none. */
+  sheet(list: SheetList, id: string): Promise<Sheet | null>;
+  /** By id, ascending. */
+  sheets(list: SheetList): Promise<Sheet[]>;
+  /** Keeps it where the sheet still stands at `version` (0: there is none). False: somebody else was first. */
+  saveSheet(list: SheetList, id: string, version: number, body: unknown): Promise<boolean>;
 
   saveLink(hash: string, person: string, expires: string): Promise<void>;
   /** Whom the link signs in. Once: the second use, and any from `expires` on, gives null. */

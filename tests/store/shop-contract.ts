@@ -54,6 +54,30 @@ export function shopContract(name: string, makeGround: () => Promise<Ground>): v
       });
     });
 
+    describe('sheets: what is known of a unit, what a truck carries', () => {
+      test('a sheet is kept whole, by its list and id', async () => {
+        expect([await store.sheet('truck', 'van-1'), await store.sheets('truck')]).toEqual([null, []]);
+        const body = { items: [{ id: 'r-45-5', count: 2, sections: ['45', '5'] }], odd: '\u0000\ud800"' };
+        expect(await store.saveSheet('truck', 'van-2', 0, { items: [] })).toBe(true);
+        expect(await store.saveSheet('truck', 'van-1', 0, body)).toBe(true);
+        expect(await store.saveSheet('equipment', 'van-1', 0, { rla: '17.9' })).toBe(true);
+        const other = await open();
+        expect(await other.sheet('truck', 'van-1')).toEqual({ id: 'van-1', version: 1, body });
+        expect((await other.sheets('truck')).map(({ id }) => id)).toEqual(['van-1', 'van-2']);
+        expect(await other.sheet('equipment', 'van-1')).toEqual({ id: 'van-1', version: 1, body: { rla: '17.9' } });
+      });
+
+      test('of two who change the same sheet one is first, and the other is told', async () => {
+        const other = await open();
+        expect(await store.saveSheet('truck', 'van-1', 0, { left: 2 })).toBe(true);
+        expect(await other.saveSheet('truck', 'van-1', 0, { left: 9 })).toBe(false);
+        expect(await other.saveSheet('truck', 'van-1', 1, { left: 1 })).toBe(true);
+        expect(await store.saveSheet('truck', 'van-1', 1, { left: 0 })).toBe(false);
+        expect(await store.sheet('truck', 'van-1')).toEqual({ id: 'van-1', version: 2, body: { left: 1 } });
+        expect(await store.saveSheet('truck', 'never', 1, {})).toBe(false);
+      });
+    });
+
     describe('signing in', () => {
       const [before, at, after] = [
         '2026-07-14T14:59:59.999Z',

@@ -38,4 +38,10 @@ const run = (statements: typeof FIRST): Migration => ({
   },
 });
 
-export const MIGRATIONS: Record<string, Migration> = { '001-first': run(FIRST) };
+const SHEETS = [
+  sql`create table sheet (
+    list text not null, id text not null, version integer not null, body text not null,
+    primary key (list, id)) strict, without rowid`,
+];
+
+export const MIGRATIONS: Record<string, Migration> = { '001-first': run(FIRST), '002-sheets': run(SHEETS) };

@@ -3,11 +3,18 @@ import type { Database } from 'better-sqlite3';
 import type { Person } from '../../desk/types.ts';
 import { DEFAULT_SETTINGS } from '../../memory.ts';
 import type { Settings } from '../../schema.ts';
-import type { Store } from '../port.ts';
+import type { Sheet, Store } from '../port.ts';
 import { json } from './rows.ts';
 import { guarded } from './trouble.ts';
 
 type Shop = Omit<Store, 'create' | 'read' | 'readAfter' | 'append' | 'byClient' | 'jobs' | 'watch' | 'close'>;
+
+interface SheetRow {
+  readonly id: string;
+  readonly version: number;
+  readonly body: string;
+}
+const toSheet = ({ id, version, body }: SheetRow): Sheet => ({ id, version, body: json(body) });
 
 export function createShop(db: Database): Shop {
   const one = (sql: string) => db.prepare<unknown[], string>(sql).pluck();
@@ -25,6 +32,12 @@ export function createShop(db: Database): Shop {
   const saveSettings = upsert('settings', 'key', 'body');
   const meta = one('select value from meta where key = ?');
   const setMeta = upsert('meta', 'key', 'value');
+  const sheet = db.prepare<[string, string], SheetRow>('select id, version, body from sheet where list = ? and id = ?');
+  const sheets = db.prepare<[string], SheetRow>('select id, version, body from sheet where list = ? order by id');
+  const newSheet = db.prepare('insert into sheet (list, id, version, body) values (?, ?, 1, ?) on conflict do nothing');
+  const nextSheet = db.prepare(
+    'update sheet set body = ?, version = version + 1 where list = ? and id = ? and version = ?',
+  );
   const saveLink = db.prepare('insert into link (hash, person, expires) values (?, ?, ?)');
   // One statement: of two uses at the same moment, in whatever process, one finds it gone.
   const useLink = db.prepare<[string], { person: string; expires: string }>(
@@ -56,6 +69,18 @@ export function createShop(db: Database): Shop {
         return body === undefined ? DEFAULT_SETTINGS : (json(body) as Settings);
       }),
     saveSettings: (body) => write(saveSettings, 1, JSON.stringify(body)),
+    sheet: (list, id) =>
+      guarded(() => {
+        const row = sheet.get(list, id);
+        return row ? toSheet(row) : null;
+      }),
+    sheets: (list) => guarded(() => sheets.all(list).map(toSheet)),
+    saveSheet: (list, id, version, body) =>
+      guarded(() => {
+        const text = JSON.stringify(body);
+        const done = version === 0 ? newSheet.run(list, id, text) : nextSheet.run(text, list, id, version);
+        return done.changes === 1;
+      }),
     saveLink: (hash, person, expires) => write(saveLink, hash, person, expires),
     useLink: (hash, now) =>
       guarded(() => {
