@@ -1,5 +1,5 @@
-export { readCommand } from './command.ts';
+export { readCommand } from './command/command.ts';
 export { type FieldPart, readField } from './field.ts';
-export { type HazardRead, readHazard } from './hazard.ts';
-export { readLabel } from './label.ts';
-export { readLine } from './line.ts';
+export { type HazardRead, readHazard } from './hazard/hazard.ts';
+export { readLabel } from './label/label.ts';
+export { readLine } from './line/line.ts';

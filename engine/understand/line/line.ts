@@ -2,11 +2,11 @@
  * One typed message, spread over the parts of a prompt. Fields and labels come out as typed, to be read by `readField`
  * and `readLabel`; choices as option ids. What is not understood comes back in `unread`, in the words typed.
  */
-import type { GivenParts, Part } from '../schema.ts';
-import { claimChoices } from './line-choices.ts';
-import { claimFields } from './line-fields.ts';
-import { claimLabel } from './line-label.ts';
-import { Line } from './line-state.ts';
+import type { GivenParts, Part } from '../../schema.ts';
+import { claimChoices } from './choices.ts';
+import { claimFields } from './fields.ts';
+import { claimLabel } from './label.ts';
+import { Line } from './state.ts';
 
 export interface LineReading {
   given: GivenParts;

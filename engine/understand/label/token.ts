@@ -1,7 +1,7 @@
 /** A capacitor's print cut into numbers, words and signs. */
-import { fold, isDigit, isLetter, lower } from './fold.ts';
-import { scanNumber } from './number.ts';
-import { unitOf } from './unit.ts';
+import { fold, isDigit, isLetter, lower } from '../fold.ts';
+import { scanNumber } from '../number.ts';
+import { unitOf } from '../unit.ts';
 
 export type LabelToken = {
   /** As typed, folded. */ text: string /** Nothing between it and the token before. */;

@@ -1,8 +1,8 @@
 /** Numbers of a print that are neither sections nor volts nor tolerance: hertz, fault current, climate, standards. */
 import type { Decimal } from 'decimal.js';
-import { lower } from './fold.ts';
-import type { LabelPrint } from './label-print.ts';
-import { OTHER_UNITS } from './label-token.ts';
+import { lower } from '../fold.ts';
+import type { LabelPrint } from './print.ts';
+import { OTHER_UNITS } from './token.ts';
 
 export function markOther(print: LabelPrint): void {
   for (const i of print.open()) {

@@ -3,11 +3,11 @@
  * question. A yes counts only where nothing else is said in its place ("yes but the tag is missing" is no yes).
  */
 
+import { isDigit } from '../fold.ts';
+import { tokensOf } from '../token.ts';
 import { BreathMap } from './breath.ts';
-import { isDigit } from './fold.ts';
 import type { OptionPart } from './lexicon.ts';
-import { FILLERS, type Line, PARTING } from './line-state.ts';
-import { tokensOf } from './token.ts';
+import { FILLERS, type Line, PARTING } from './state.ts';
 
 interface Hit {
   part: string;

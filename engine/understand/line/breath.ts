@@ -1,5 +1,5 @@
 /** The breaths of a line: what is said between two marks, and whether a name stands in it alone, denied, or asked. */
-import { type Line, PARTING } from './line-state.ts';
+import { type Line, PARTING } from './state.ts';
 
 interface Span {
   from: number;

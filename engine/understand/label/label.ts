@@ -5,12 +5,12 @@
  * climatic category, standard). A number that could be a section and has no role is asked about.
  */
 import { Decimal } from 'decimal.js';
-import { decimalString, figure } from '../quantity.ts';
-import type { CapacitorLabel } from '../schema.ts';
-import { markOther } from './label-other.ts';
-import { LabelPrint } from './label-print.ts';
-import { readStartLabel } from './label-start.ts';
-import { readTolerance } from './label-tolerance.ts';
+import { decimalString, figure } from '../../quantity.ts';
+import type { CapacitorLabel } from '../../schema.ts';
+import { markOther } from './other.ts';
+import { LabelPrint } from './print.ts';
+import { readStartLabel } from './start.ts';
+import { readTolerance } from './tolerance.ts';
 
 export type LabelReading = { label: CapacitorLabel } | { problem: string };
 

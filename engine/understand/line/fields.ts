@@ -5,9 +5,9 @@
  * before the first named one. A name without a value beside a number without a name gives nothing, because the number
  * may stand before its name. A field named twice is a contradiction and gives nothing.
  */
-import { isDigit } from './fold.ts';
-import { FILLERS, type Line, PARTING } from './line-state.ts';
-import { valueEnd } from './line-values.ts';
+import { isDigit } from '../fold.ts';
+import { FILLERS, type Line, PARTING } from './state.ts';
+import { valueEnd } from './values.ts';
 
 interface Span {
   from: number;

@@ -1,5 +1,5 @@
 /** The tolerance of a print: ±6 %, 6%, +/-5%, -5/+10%. */
-import type { LabelPrint } from './label-print.ts';
+import type { LabelPrint } from './print.ts';
 
 /** Percent below and above; null where none is printed; `unclear` where there are two, one side only, or too much. */
 export function readTolerance(print: LabelPrint): [string, string] | 'unclear' | null {

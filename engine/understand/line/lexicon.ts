@@ -1,7 +1,7 @@
 /** What the words of a typed line may mean to one prompt: names of fields and of options. */
-import type { Part } from '../schema.ts';
-import type { FieldPart } from './field.ts';
-import { join, joined, type Token, tokensOf } from './token.ts';
+import type { Part } from '../../schema.ts';
+import type { FieldPart } from '../field.ts';
+import { join, joined, type Token, tokensOf } from '../token.ts';
 
 export type Meaning =
   | { readonly kind: 'field'; readonly key: string }

@@ -1,8 +1,8 @@
 /** A typed line being read: its tokens, and which of them already have a meaning. */
 
-import type { Part } from '../schema.ts';
+import type { Part } from '../../schema.ts';
+import { type Token, tokensOf } from '../token.ts';
 import { type Found, Lexicon } from './lexicon.ts';
-import { type Token, tokensOf } from './token.ts';
 
 export class Line {
   readonly text: string;

@@ -1,10 +1,10 @@
 /** The print of a start capacitor: a range of microfarads, and volts. */
 import { Decimal } from 'decimal.js';
-import { decimalString, figure } from '../quantity.ts';
+import { decimalString, figure } from '../../quantity.ts';
+import { unitOf } from '../unit.ts';
 import type { LabelReading } from './label.ts';
-import { markOther } from './label-other.ts';
-import type { LabelPrint } from './label-print.ts';
-import { unitOf } from './unit.ts';
+import { markOther } from './other.ts';
+import type { LabelPrint } from './print.ts';
 
 /** Judged by its printed range, so below and above are the way from its upper end. Never throws. */
 export function readStartLabel(print: LabelPrint): LabelReading {

@@ -1,8 +1,8 @@
 /** The tokens of a print, and which of its numbers already have a role. */
 import { Decimal } from 'decimal.js';
-import { lower } from './fold.ts';
-import { type LabelToken, labelTokens } from './label-token.ts';
-import { unitOf } from './unit.ts';
+import { lower } from '../fold.ts';
+import { unitOf } from '../unit.ts';
+import { type LabelToken, labelTokens } from './token.ts';
 
 /** Wider than any typed number, so that conversion by powers of ten is exact. */
 const Exact = Decimal.clone({ precision: 200 });

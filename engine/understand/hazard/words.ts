@@ -5,7 +5,7 @@
  * everyday meaning. `clear` takes words out of the reading that only look like danger. The longest phrase at a place
  * counts.
  */
-import type { Body } from '../schema.ts';
+import type { Body } from '../../schema.ts';
 
 export type Hazard = Body<'alarmed'>['hazard'];
 export type Weight = 'now' | 'maybe' | 'clear';

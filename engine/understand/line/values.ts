@@ -1,7 +1,7 @@
 /** Where a value of a line begins and ends, with the unit typed behind it. */
-import { isClimbing, isOver } from './field.ts';
-import type { Line } from './line-state.ts';
-import { unitOf } from './unit.ts';
+import { isClimbing, isOver } from '../field.ts';
+import { unitOf } from '../unit.ts';
+import type { Line } from './state.ts';
 
 /**
  * End of the value at `i`; 0 where none begins. "38.4 uF", "1.2 meg", "ol", "_". With `named` also the words that

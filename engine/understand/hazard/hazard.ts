@@ -4,8 +4,8 @@
  * Denied danger counts nothing ("no smoke", "don't smell gas"), but only where the denial stands right before it.
  * In doubt the danger counts: a needless card costs one tap.
  */
-import { bare, fold, isDigit, isLetter, lower } from './fold.ts';
-import { CLEAR, DENIALS, type Hazard, MAYBE, NOW, type Weight } from './hazard-words.ts';
+import { bare, fold, isDigit, isLetter, lower } from '../fold.ts';
+import { CLEAR, DENIALS, type Hazard, MAYBE, NOW, type Weight } from './words.ts';
 
 export interface HazardRead {
   level: 'now' | 'maybe';

@@ -1,8 +1,8 @@
 /** The print of a capacitor inside a longer line: "cover off clean, 1 cap, 45+5 6% 440". */
-import { isDigit } from './fold.ts';
-import { OTHER_UNITS } from './label-token.ts';
-import type { Line } from './line-state.ts';
-import { unitOf } from './unit.ts';
+import { isDigit } from '../fold.ts';
+import { OTHER_UNITS } from '../label/token.ts';
+import { unitOf } from '../unit.ts';
+import type { Line } from './state.ts';
 
 /** The raw print under the label part's key. Begins at a pair of sections or a capacitance, runs while it reads as a print. */
 export function claimLabel(line: Line): Record<string, string> {

@@ -2,19 +2,9 @@
  * Commands: a whole message, or a command word with the rest it takes. A sentence that merely contains one is none.
  * Stop is the exception, and so are the two reports that end an isolation: they must never be missed.
  */
-import type { CommandName } from '../schema.ts';
-import {
-  BACK_NOUNS,
-  NO_REPORT,
-  POLITE,
-  REPORTS,
-  STOP,
-  STOP_FILLING,
-  STOP_NOUNS,
-  WHOLE,
-  WITH_REST,
-} from './command-words.ts';
-import { bare, fold, isDigit, isLetter, lower } from './fold.ts';
+import type { CommandName } from '../../schema.ts';
+import { bare, fold, isDigit, isLetter, lower } from '../fold.ts';
+import { BACK_NOUNS, NO_REPORT, POLITE, REPORTS, STOP, STOP_FILLING, STOP_NOUNS, WHOLE, WITH_REST } from './words.ts';
 
 export interface CommandRead {
   name: CommandName;

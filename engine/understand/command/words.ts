@@ -1,5 +1,5 @@
 /** The words of the commands, as people type them. Lower case, without accents, apostrophes and punctuation. */
-import type { CommandName } from '../schema.ts';
+import type { CommandName } from '../../schema.ts';
 
 const words = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/));
 const phrases = (text: string): string[] => text.split(',').map((phrase) => phrase.trim().replace(/\s+/g, ' '));
