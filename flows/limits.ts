@@ -64,5 +64,14 @@ export const LIMITS = {
     two: limit('2', 'count', 'two parts'),
     three: limit('3', 'count', 'three parts'),
   },
+  fuses: { good: limit('0.5', 'Ω', `a fuse out of its holder, cold: ${PRACTICE}`) },
+  contactor: {
+    contacts: limit('1', 'Ω', `a contact with the armature pressed in: ${PRACTICE}`),
+    welded: limit('1', 'Ω', `a contact with the armature up: ${PRACTICE}`),
+    shorted: limit('4', 'Ω', `a 24\u2009V coil: ${PRACTICE}`),
+    low: limit('8', 'Ω', `a 24\u2009V coil, DC resistance: ${PRACTICE}`),
+    high: limit('20', 'Ω', `a 24\u2009V coil, DC resistance: ${PRACTICE}`),
+    rated: limit('24', 'V', 'the coil that this band is for'),
+  },
   isolation: { minutes: limit('30', 'min', `${OURS}: without an answer of the holder`) },
 } as const;

@@ -4,6 +4,8 @@ import { alternative } from './alternative.ts';
 import { bridge } from './bridge.ts';
 import { capacitors } from './capacitors.ts';
 import { caseLeak } from './case-leak.ts';
+import { contactor } from './contactor.ts';
+import { fuses } from './fuses.ts';
 import { hold } from './hold.ts';
 import { known } from './known.ts';
 import { residual } from './residual.ts';
@@ -27,6 +29,8 @@ export const judgements = {
   'section-ohms': sectionOhms,
   restart,
   alternative,
+  fuses,
+  contactor,
 } as const;
 
 export type JudgementId = keyof typeof judgements;

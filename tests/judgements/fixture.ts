@@ -45,6 +45,15 @@ export const LIMITS = {
     idle: limit('0.5', 'A'),
   },
   alternative: {},
+  fuses: { good: limit('0.5', 'Ω') },
+  contactor: {
+    contacts: limit('1', 'Ω'),
+    welded: limit('1', 'Ω'),
+    shorted: limit('4', 'Ω'),
+    low: limit('8', 'Ω'),
+    high: limit('20', 'Ω'),
+    rated: limit('24', 'V'),
+  },
 } as const;
 
 /** ±(1.9 % + 2 counts), 0.1 µF from 10 µF up, 0.01 below. */
@@ -52,7 +61,7 @@ export const METER: Meter = { percent: '1.9', counts: 2, fine: '0.01', coarse: '
 /** What is assumed where nobody said which meter it is. */
 export const ASSUMED: Meter = { percent: '3', counts: 5, fine: '0.1', coarse: '0.1', split: '10', known: false };
 export const SETTINGS: Settings = { hertz: '60', rule: 'doubt', emergencyNumber: '911', tagWithExtraMeasure: true };
-export const FORCE: Force = { settings: SETTINGS, meter: METER };
+export const FORCE: Force = { settings: SETTINGS, meter: METER, truck: null, equipment: null };
 
 type Cell = number | string | 'OL' | '_';
 const cell = (value: Cell, unit: Unit): Value =>

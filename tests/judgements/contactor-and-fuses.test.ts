@@ -1,0 +1,181 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Parts } from '../../engine/schema.ts';
+import { choice, parts } from './fixture.ts';
+import { run } from './run.ts';
+
+type Line = Record<string, number | string>;
+const texts = (of: { findings: readonly { text: string }[] }): string[] => of.findings.map((f) => f.text);
+
+describe('fuses out of their holder', () => {
+  const of = (line: Line) => run('fuses', { readings: parts('Ω', line) });
+  test.each([
+    [{ first: 0.1, second: 0.1 }, 'good'],
+    [{ first: 0, second: 0.499 }, 'good'],
+    [{ first: 0.5, second: 0.1 }, 'between'],
+    [{ first: 0.1, second: 0.5 }, 'between'],
+    [{ first: 0.1, second: 5_000_000 }, 'between'],
+    [{ first: 'OL', second: 0.1 }, 'blown'],
+    [{ first: 0.1, second: 'OL' }, 'blown'],
+    [{ first: 0.1, second: 0.1, third: 'OL' }, 'blown'],
+    [{ first: 0.1, second: 0.1, third: 0.1 }, 'good'],
+    [{ first: 0.1, second: 0.1, third: '_' }, 'good'],
+    [{ first: 0.1, second: 0.1, third: 3 }, 'between'],
+    [{ first: 'OL', second: '_' }, 'blown'],
+    [{ first: 3, second: 'OL' }, 'blown'],
+    [{ first: 3, second: '_' }, 'between'],
+    [{ first: 0.1, second: '_' }, 'undecided'],
+    [{ second: 0.1 }, 'undecided'],
+    [{ first: -0.1, second: 0.1 }, 'good'],
+    [{ first: -0.5, second: 0.1 }, 'between'],
+  ])('%o: %s', (line, outcome) => {
+    expect(of(line).outcome).toBe(outcome);
+  });
+  test('nobody read them', () => {
+    expect(run('fuses', {})).toEqual({
+      outcome: 'undecided',
+      findings: [
+        {
+          name: 'First fuse',
+          reading: 'no reading',
+          limits: 'under 0.5\u2009Ω',
+          doubt: null,
+          word: 'missing',
+          text: 'First fuse was not read.',
+          source: 'set for this test',
+        },
+        {
+          name: 'Second fuse',
+          reading: 'no reading',
+          limits: 'under 0.5\u2009Ω',
+          doubt: null,
+          word: 'missing',
+          text: 'Second fuse was not read.',
+          source: 'set for this test',
+        },
+      ],
+    });
+  });
+  test('each line says what it reads and what it means', () => {
+    const said = of({ first: 0.1, second: 1_500, third: 'OL' });
+    expect(texts(said)).toEqual([
+      'First fuse reads 0.1\u2009Ω, under 0.5\u2009Ω.',
+      'Second fuse reads 1.5\u2009kΩ, neither under 0.5\u2009Ω nor OL. Clean its ends, zero the leads, read it again.',
+      'Third fuse reads OL. It is blown. Find why before a new one goes in.',
+    ]);
+    expect(said.findings.map((f) => f.word)).toEqual(['good', 'between', 'blown']);
+    expect(said.findings.map((f) => f.reading)).toEqual(['0.1\u2009Ω', '1.5\u2009kΩ', 'OL']);
+  });
+  test('sizes are said in the unit that fits', () => {
+    const reading = (ohms: number) => of({ first: ohms, second: 0.1 }).findings[0]?.reading;
+    expect([999, 1000, 999_999, 1_000_000].map(reading)).toEqual([
+      '999\u2009Ω',
+      '1\u2009kΩ',
+      '999.999\u2009kΩ',
+      '1\u2009MΩ',
+    ]);
+  });
+  test('which fuse is which changes nothing', () => {
+    const cell = fc.constantFrom<number | string>(0, 0.1, 0.499, 0.5, 7, 'OL', '_');
+    fc.assert(
+      fc.property(cell, cell, (a, b) => {
+        expect(of({ first: a, second: b }).outcome).toBe(of({ first: b, second: a }).outcome);
+      }),
+    );
+  });
+});
+
+describe('a contactor', () => {
+  const of = (line: Line, more: Partial<Record<string, Parts>> = {}) =>
+    run('contactor', { readings: parts('Ω', line), ...more });
+  const good = { first: 0.1, second: 0.1, coil: 12.6 };
+  test.each([
+    [good, 'good'],
+    [{ ...good, first: 1, second: 1 }, 'good'],
+    [{ ...good, first: 1.001 }, 'contacts'],
+    [{ ...good, second: 1.001 }, 'contacts'],
+    [{ ...good, second: 'OL' }, 'contacts'],
+    [{ ...good, coil: 8 }, 'good'],
+    [{ ...good, coil: 7.999 }, 'between'],
+    [{ ...good, coil: 20 }, 'good'],
+    [{ ...good, coil: 20.001 }, 'between'],
+    [{ ...good, coil: 4 }, 'between'],
+    [{ ...good, coil: 3.999 }, 'coil-shorted'],
+    [{ ...good, coil: 0 }, 'coil-shorted'],
+    [{ ...good, coil: 'OL' }, 'coil-open'],
+    [{ ...good, coil: '_' }, 'undecided'],
+    [{ ...good, first: '_' }, 'undecided'],
+    [{ ...good, first: '_', second: 5 }, 'contacts'],
+    [{ ...good, first: '_', coil: 'OL' }, 'coil-open'],
+    [{ ...good, second: 9, coil: 'OL' }, 'contacts'],
+    [{ coil: 12 }, 'undecided'],
+  ])('%o: %s', (line, outcome) => {
+    expect(of(line).outcome).toBe(outcome);
+  });
+  test('let go: closed is welded, and graver than all else', () => {
+    const released = (first: number | string, second: number | string) => ({ released: parts('Ω', { first, second }) });
+    expect(of(good, released('OL', 'OL')).outcome).toBe('good');
+    expect(of(good, released('OL', 0.999)).outcome).toBe('welded');
+    expect(of(good, released(0.2, 'OL')).outcome).toBe('welded');
+    expect(of(good, released('OL', 1)).outcome).toBe('good');
+    expect(of(good, released('OL', '_')).outcome).toBe('good');
+    expect(of({ ...good, first: 9, coil: 'OL' }, released('OL', 0)).outcome).toBe('welded');
+    expect(texts(of(good, released('OL', 0.2))).slice(2, 4)).toEqual([
+      'First contact reads OL with the armature up. It is not welded.',
+      'Second contact reads 0.2\u2009Ω with the armature up. It is welded.',
+    ]);
+  });
+  test.each([
+    [parts('V', { volts: 24 }), 12.6, 'good'],
+    [choice('volts', '24'), 12.6, 'good'],
+    [choice('volts', '24'), 2, 'coil-shorted'],
+    [parts('V', { volts: 120 }), 12.6, 'undecided'],
+    [choice('volts', '120'), 2, 'undecided'],
+    [choice('volts', '208/240'), 900, 'undecided'],
+    [choice('volts', 'other'), 12.6, 'undecided'],
+    [choice('volts', '240'), 'OL', 'coil-open'],
+    [choice('volts'), 12.6, 'good'],
+  ])('coil rated %j, reads %s: %s', (rated, coil, outcome) => {
+    expect(of({ ...good, coil }, { rated }).outcome).toBe(outcome);
+  });
+  test('the lines of a good one, and what is assumed', () => {
+    expect(texts(of(good))).toEqual([
+      'First contact reads 0.1\u2009Ω pressed in, 1\u2009Ω or less.',
+      'Second contact reads 0.1\u2009Ω pressed in, 1\u2009Ω or less.',
+      'The coil reads 12.6\u2009Ω, inside 8–20\u2009Ω. A 24\u2009V coil is assumed.',
+    ]);
+    const coil = (ohms: number | string, rated = choice('volts', '24')) =>
+      texts(of({ ...good, coil: ohms }, { rated }))[2];
+    expect(coil(12.6)).toBe('The coil reads 12.6\u2009Ω, inside 8–20\u2009Ω.');
+    expect(coil(2)).toBe('The coil reads 2\u2009Ω, under 4\u2009Ω. It is shorted and blows the control fuse.');
+    expect(coil(6)).toBe(
+      'The coil reads 6\u2009Ω, outside 8–20\u2009Ω. Two coils in parallel read about half. Take one wire off and read it again.',
+    );
+    expect(coil('OL')).toBe('The coil reads OL. It is open.');
+    expect(coil('_')).toBe('The coil was not read.');
+    expect(coil(60, choice('volts', '120'))).toBe(
+      'The coil reads 60\u2009Ω. The band holds for a 24\u2009V coil and this one is not, so it is not judged.',
+    );
+    expect(texts(of({ ...good, coil: 2 }))[2]).toContain('A 24\u2009V coil is assumed.');
+    expect(texts(of({ ...good, coil: 6 }))[2]).toContain('A 24\u2009V coil is assumed.');
+    expect(texts(of({ ...good, coil: 'OL' }))[2]).toBe('The coil reads OL. It is open.');
+    expect(texts(of({ ...good, first: 4.2, second: '_' })).slice(0, 2)).toEqual([
+      'First contact reads 4.2\u2009Ω pressed in, more than 1\u2009Ω. It is worn or burnt.',
+      'Second contact was not read with the armature pressed in.',
+    ]);
+  });
+  test('words, limits and names of its lines', () => {
+    const said = of(
+      { first: 0.1, second: 'OL', coil: 60 },
+      { rated: choice('volts', '120'), released: parts('Ω', { first: 0.1 }) },
+    );
+    expect(said.findings.map((f) => [f.name, f.reading, f.limits, f.word])).toEqual([
+      ['First contact, pressed in', '0.1\u2009Ω', '1\u2009Ω or less', 'good'],
+      ['Second contact, pressed in', 'OL', '1\u2009Ω or less', 'bad'],
+      ['First contact, let go', '0.1\u2009Ω', 'welded under 1\u2009Ω', 'welded'],
+      ['Coil', '60\u2009Ω', '8–20\u2009Ω; shorted under 4\u2009Ω', 'not judged'],
+    ]);
+    const word = (coil: number | string) => of({ ...good, coil }).findings[2]?.word;
+    expect([12, 2, 6, 'OL', '_'].map(word)).toEqual(['good', 'shorted', 'between', 'open', 'missing']);
+  });
+});
