@@ -24,6 +24,7 @@ export function check(manual: Manual): Fault[] {
       ...judging(p),
       ...asking(p),
       ...concluding(p),
+      ...sorting(plan, p),
     ]),
     ...reach(plan),
     ...leaving(plan),
@@ -146,6 +147,20 @@ function concluding(p: Place): Fault[] {
   if (step.who !== 'junior' && step.raises === undefined)
     out.push(fault(p, `only a ${step.who} concludes this, and nobody is told`));
   return out;
+}
+
+/** What a sorting step looks for is a verdict that stands further up the page. */
+function sorting(plan: Plan, p: Place): Fault[] {
+  if (p.step.verb !== 'found') return [];
+  const above = new Set(
+    [...plan.places.values()].flatMap((x) =>
+      x.step.verb === 'verdict' && x.order < p.order && x.round === p.round ? x.step.verdict : [],
+    ),
+  );
+  return Object.entries(p.step.among as Record<string, readonly string[]>).flatMap(([group, ids]) => [
+    ...(ids.length === 0 ? [fault(p, `group ${group} is empty`)] : []),
+    ...ids.filter((id) => !above.has(id)).map((id) => fault(p, `${id} is no verdict above`)),
+  ]);
 }
 
 /** Every place can be reached by the pages' own ways, and every way out leads somewhere. */

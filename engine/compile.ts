@@ -11,7 +11,7 @@ import { TranscriptMismatch } from './errors.ts';
 import { flatten, jobName, type Place, type Plan, skipTarget } from './flatten.ts';
 import { energise, fold, leave, onlyAdds, spentTries } from './fold.ts';
 import { isBegun } from './forget.ts';
-import { isKnown, judged } from './known.ts';
+import { foundAt, isKnown, judged } from './known.ts';
 import { BLANK, type Memory } from './memory.ts';
 import type { Entry } from './schema.ts';
 import type { Manual } from './vocabulary.ts';
@@ -37,6 +37,8 @@ export interface Position {
 
 interface Context {
   readonly memory: Memory;
+  /** Verdicts passed since the page was last gone over from its start. */
+  readonly passed: readonly Place[];
 }
 type Event = { type: 'entry'; entry: Entry };
 type Guard = (args: { context: Context }) => boolean;
@@ -51,7 +53,9 @@ const halted: Record<Halt, (plan: Plan, memory: Memory) => boolean> = {
 };
 
 const mutate = (change: (memory: Memory) => Memory) =>
-  assign(({ context }: { context: Context }) => ({ memory: change(context.memory) }));
+  assign(({ context }: { context: Context }) => ({ memory: change(context.memory), passed: [] }));
+const passes = (verdict: Place) =>
+  assign(({ context }: { context: Context }) => ({ passed: [...context.passed, verdict] }));
 
 export function compile(manual: Manual): Machine {
   const plan = flatten(manual);
@@ -74,7 +78,7 @@ export function compile(manual: Manual): Machine {
   const machine = createMachine({
     id: manual.id,
     initial: 'start',
-    context: { memory: BLANK },
+    context: { memory: BLANK, passed: [] },
     states,
     on: {
       entry: [
@@ -82,7 +86,7 @@ export function compile(manual: Manual): Machine {
           guard: ({ event }: { event: Event }) => onlyAdds(plan, event.entry),
           actions: take,
         },
-        { target: '.start', actions: take },
+        { target: '.start', actions: [take, assign({ passed: [] })] },
       ],
     },
     options: { maxIterations: 20 * plan.places.size + 200 },
@@ -126,6 +130,12 @@ function waysOf(plan: Plan, place: Place): object[] {
   }
   const known: Guard = (a) => !unknown(a);
   const { step } = place;
+  if (step.verb === 'verdict') return [{ target: place.next, actions: passes(place) }];
+  if (step.verb === 'found') {
+    for (const [group, target] of Object.entries(place.to))
+      ways.push(way(target, ({ context }) => foundAt(place, context.passed) === group));
+    return ways;
+  }
   if (step.verb === 'judge') {
     for (const [outcome, target] of Object.entries(place.to)) {
       ways.push(way(target, ({ context }) => judged(place, context.memory).outcome === outcome));

@@ -5,7 +5,7 @@ import { jobName, type Place, type Plan } from './flatten.ts';
 import { reopen, voidAll, withdraw } from './forget.ts';
 import { isTaken, judged } from './known.ts';
 import { type Fact, type Memory, NO_ISOLATION } from './memory.ts';
-import type { Entry, Parts } from './schema.ts';
+import type { Entry, Equipment, Parts, Truck } from './schema.ts';
 
 export const older = (at: string, said: string | null): string => (said !== null && said < at ? said : at);
 
@@ -27,6 +27,8 @@ export function fold(plan: Plan, before: Memory, entry: Entry): Memory {
       return { ...moved, title: entry.body.title, training: entry.body.training };
     case 'set':
       if (entry.body.what === 'settings') return { ...memory, settings: entry.body.settings };
+      if (entry.body.what === 'truck') return { ...memory, truck: entry.body.truck };
+      if (entry.body.what === 'equipment') return known(plan, memory, entry, entry.body.equipment);
       return { ...memory, meters: { ...memory.meters, [entry.body.person]: entry.body.meter } };
     case 'assigned':
       return { ...memory, assigned: withOne(memory.assigned, entry.body.to) };
@@ -70,7 +72,7 @@ export function fold(plan: Plan, before: Memory, entry: Entry): Memory {
     case 'sent-back':
       return { ...moved, signed: false, question: { seq: entry.seq, text: entry.body.reason } };
     case 'counted':
-      return memory;
+      return { ...memory, truck: memory.truck && leftOf(memory.truck, entry.body.item, entry.body.left) };
     case 'noted':
       if (entry.body.as === 'hazard') return { ...moved, hazard: { seq: entry.seq, by: entry.by } };
       if (entry.body.as === 'old-mark') return { ...moved, hazard: null };
@@ -78,6 +80,22 @@ export function fold(plan: Plan, before: Memory, entry: Entry): Memory {
     default:
       return unreachable(entry);
   }
+}
+
+const leftOf = (truck: Truck, item: string, left: number): Truck => ({
+  ...truck,
+  items: truck.items.map((one) => (one.id === item ? { ...one, count: left } : one)),
+});
+
+/** What the record of the unit says is known for the job where the manual takes it as known; else it fills the chips. */
+function known(plan: Plan, memory: Memory, entry: Entry, equipment: Equipment): Memory {
+  const job = { ...memory.job };
+  for (const name of plan.manual.fromRecord) {
+    const value = equipment.facts[name];
+    if (value !== undefined && job[name] === undefined)
+      job[name] = { seq: entry.seq, of: entry.seq, by: entry.by, part: name, value };
+  }
+  return { ...memory, job, equipment: { ...equipment, asOf: entry.at } };
 }
 
 const withOne = (list: readonly string[], one: string): readonly string[] =>

@@ -5,7 +5,7 @@ import { judgements } from './judgements/index.ts';
 import type { Judged, Judgement } from './judgements/judgement.ts';
 import { ASSUMED_METER, type Memory } from './memory.ts';
 import type { Conclusion, Finding, Meter, Parts, Value } from './schema.ts';
-import type { AskStep, JudgeStep, PartSpec, Shown, When } from './vocabulary.ts';
+import type { AskStep, FoundStep, JudgeStep, PartSpec, Shown, When } from './vocabulary.ts';
 
 /** The answer behind a reference of a place: the first of its places or `@name` facts that has one. */
 const partsAt = (place: Place, memory: Memory, ref: string): Parts | undefined => factAt(place, memory, ref)?.parts;
@@ -61,6 +61,7 @@ export function isKnown(place: Place, memory: Memory): boolean {
   const { step } = place;
   switch (step.verb) {
     case 'judge':
+    case 'found':
     case 'verdict':
       return true;
     case 'approval':
@@ -117,7 +118,7 @@ const NONE = {};
 
 function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
   const given: Record<string, Parts | undefined> = {};
-  const sources: (object | null)[] = [memory.settings];
+  const sources: (object | null)[] = [memory.settings, memory.truck, memory.equipment];
   let meter: Meter = ASSUMED_METER;
   for (const [name, ref] of Object.entries(what.of)) {
     const found = ref === null ? undefined : factAt(place, memory, ref);
@@ -128,13 +129,27 @@ function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
   sources.push(meter);
   const byStep = runs.get(what) ?? new WeakMap<object, Run[]>();
   runs.set(what, byStep);
-  const first = sources.slice(1, -1).find((x) => x !== null) ?? NONE;
+  const first = sources.slice(3, -1).find((x) => x !== null) ?? NONE;
   const known = byStep.get(first) ?? [];
   const done = known.find((run) => run.sources.every((x, i) => x === sources[i]));
   if (done) return done.result;
-  const result = judgementOf(what.judgement).run(given, what.limits, { settings: memory.settings, meter });
+  const { settings, truck, equipment } = memory;
+  const result = judgementOf(what.judgement).run(given, what.limits, { settings, meter, truck, equipment });
   byStep.set(first, [...known.slice(-15), { sources, result }]);
   return result;
+}
+
+/**
+ * The first group of a sorting step that has a verdict among those passed in its round, or `none`. What was found on the
+ * way decides, not what the record once said: a verdict whose evidence changed is passed no longer.
+ */
+export function foundAt(place: Place, passed: readonly Place[]): string {
+  if (place.step.verb !== 'found') throw new Error(`${place.id} sorts nothing`);
+  const verdicts = new Set(
+    passed.flatMap((p) => (p.step.verb === 'verdict' && p.round === place.round ? p.step.verdict : [])),
+  );
+  const groups = Object.entries((place.step as FoundStep).among);
+  return groups.find(([, ids]) => ids.some((id) => verdicts.has(id)))?.[0] ?? 'none';
 }
 
 /** The verdict of a verdict place, computed from the facts as they stand. */

@@ -2,7 +2,7 @@
  * What is known of a job: the fold of its entries. A job stands where the first needed fact is missing, so voiding,
  * correcting, handing over and restarting all are "forget some facts and go over the page again" (`forget.ts`).
  */
-import type { Body, Conclusion, Meter, Parts, Settings, TextRef, Value } from './schema.ts';
+import type { Body, Conclusion, Equipment, Meter, Parts, Settings, TextRef, Truck, Value } from './schema.ts';
 
 export interface Fact {
   readonly seq: number;
@@ -76,6 +76,9 @@ export interface Memory {
   readonly signed: boolean;
   readonly settings: Settings;
   readonly meters: Readonly<Record<string, Meter>>;
+  /** What the truck carries and what is known of the unit, as last put on the record. */
+  readonly truck: Truck | null;
+  readonly equipment: (Equipment & { readonly asOf: string }) | null;
   /** What just happened, by code, until the next accepted answer. */
   readonly notices: readonly string[];
   /** What was computed of the line that was last not accepted. */
@@ -118,6 +121,8 @@ export const BLANK: Memory = {
   signed: false,
   settings: DEFAULT_SETTINGS,
   meters: {},
+  truck: null,
+  equipment: null,
   notices: [],
   explained: [],
   fallen: [],

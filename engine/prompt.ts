@@ -120,7 +120,9 @@ function mayBeAsked(place: Place, spec: PartSpec, memory: Memory, answer: Parts)
   return isAsked(place, spec, memory, answer);
 }
 const rememberedByJob = (place: Place, spec: PartSpec, memory: Memory): Value | undefined =>
-  spec.as === undefined ? undefined : memory.job[jobName(spec.as, place.round)]?.value;
+  spec.as === undefined
+    ? undefined
+    : (memory.job[jobName(spec.as, place.round)]?.value ?? memory.equipment?.facts[spec.as]);
 
 /** One part of a question as data. `was` fills the chips. */
 export function toPart(key: string, spec: PartSpec, was?: Value): Part {

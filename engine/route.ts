@@ -6,7 +6,7 @@
 import { jobName, type Place, type Plan, skipTarget } from './flatten.ts';
 import { energise, leave, spentTries } from './fold.ts';
 import { isBegun } from './forget.ts';
-import { isKnown, judged } from './known.ts';
+import { foundAt, isKnown, judged } from './known.ts';
 import type { Memory } from './memory.ts';
 
 /** From the first page downwards to the first missing fact. Returns the place, the memory with what the way forgot, and the places passed. */
@@ -28,7 +28,7 @@ export function route(plan: Plan, from: Memory): { place: string; memory: Memory
     }
     if (isKnown(place, memory)) {
       passed.push(place);
-      here = onward(place, memory);
+      here = onward(place, memory, passed);
       continue;
     }
     const dead = place.class === 'eyes' || place.class === 'proving' || place.class === 'live';
@@ -50,8 +50,9 @@ function haltOf(plan: Plan, m: Memory): string | null {
   return spentTries(plan, m) === null ? null : '!held';
 }
 
-function onward(place: Place, memory: Memory): string {
+function onward(place: Place, memory: Memory, passed: readonly Place[]): string {
   const { step } = place;
+  if (step.verb === 'found') return place.to[foundAt(place, passed)] ?? '';
   if (step.verb === 'judge') return place.to[judged(place, memory).outcome] ?? '';
   const fact = memory.facts[place.id];
   if (fact?.skipped) return skipTarget(place) ?? '';

@@ -82,6 +82,47 @@ export const Settings = z.strictObject({
 });
 export type Settings = z.infer<typeof Settings>;
 
+/** One kind of part on a truck. Capacitors carry their print: µF per section, AC volts; a start part its printed range. */
+export const StockItem = z.strictObject({
+  id,
+  name: z.string().check(z.maxLength(120)),
+  kind: z.enum(['run', 'start', 'other']),
+  sections: z.array(decimal).check(z.maxLength(2)),
+  volts: z.nullable(decimal),
+  range: z.nullable(z.strictObject({ low: decimal, high: decimal })),
+  protection: z.nullable(z.enum(['none', 'P0', 'P1', 'P2', 'S0', 'S1', 'S2', 'S3', 'protected'])),
+  life: z.nullable(z.enum(['A', 'B', 'C', 'D'])),
+  count: z.number().check(z.int(), z.gte(0)),
+  /** At this count or below, the dispatcher hears of it. */
+  low: z.number().check(z.int(), z.gte(0)),
+});
+export type StockItem = z.infer<typeof StockItem>;
+/** What a truck carries, as it was when the job needed to know. */
+export const Truck = z.strictObject({ id, name: z.string(), version: z.number(), items: z.array(StockItem) });
+export type Truck = z.infer<typeof Truck>;
+
+/** Something that was done or read on a unit at an earlier call. */
+export const Past = z.strictObject({
+  at: instant,
+  job: id,
+  what: z.enum(['fitted', 'read']),
+  item: z.string().check(z.maxLength(120)),
+  /** µF by section where a capacitor was read. */
+  herm: z.nullable(decimal),
+  fan: z.nullable(decimal),
+});
+export type Past = z.infer<typeof Past>;
+/** What is known of a unit before anybody looks at it: facts by the names that the manual keeps them under. */
+export const Equipment = z.strictObject({
+  id,
+  name: z.string().check(z.maxLength(200)),
+  version: z.number(),
+  facts: z.record(id, Value),
+  /** The oldest first. */
+  history: z.array(Past),
+});
+export type Equipment = z.infer<typeof Equipment>;
+
 /** One line of evidence as a person reads it. All strings, all computed. */
 export const Finding = z.strictObject({
   name: z.string(),
@@ -140,6 +181,8 @@ const bodies = {
   set: z.discriminatedUnion('what', [
     z.strictObject({ what: z.literal('settings'), settings: Settings }),
     z.strictObject({ what: z.literal('meter'), person: id, meter: Meter }),
+    z.strictObject({ what: z.literal('truck'), truck: Truck }),
+    z.strictObject({ what: z.literal('equipment'), equipment: Equipment }),
   ]),
   assigned: z.strictObject({ to: id }),
   answered: z.strictObject({

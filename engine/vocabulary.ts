@@ -102,6 +102,13 @@ export interface JudgeStep<T extends string = string, R extends string = string>
   /** Outcomes whose findings nobody has to read before the next question. They stay on the record. */
   readonly quiet?: readonly string[];
 }
+/** Goes by the verdicts passed so far in this round: the first group that has one of its ids decides. */
+export interface FoundStep<T extends string = string> {
+  readonly verb: 'found';
+  /** Group → ids of verdicts, in the order in which they take precedence. */
+  readonly among: Readonly<Record<string, readonly string[]>>;
+  readonly to: Readonly<Record<string, T>>;
+}
 export interface VerdictStep<T extends string = string, R extends string = string> {
   readonly verb: 'verdict';
   readonly verdict: string;
@@ -134,6 +141,7 @@ export type Step<T extends string = string, R extends string = string> =
   | AskStep<T, R>
   | JudgeStep<T, R>
   | VerdictStep<T, R>
+  | FoundStep<T>
   | ApprovalStep<T>
   | IncludeStep<T, R>;
 
@@ -304,6 +312,16 @@ export const verdict = <const T extends string, const R extends string = never>(
   spec: Omit<VerdictStep<T, R>, 'verb'>,
 ): VerdictStep<T, R> => ({ verb: 'verdict', ...spec });
 
+/** What was found on the way decides where to go on: a block of tests is finished, then its findings are seen to. */
+export const found = <const T extends string>(spec: {
+  readonly among: Readonly<Record<string, { readonly verdicts: readonly string[]; readonly to: T }>>;
+  readonly none: T;
+}): FoundStep<T> => ({
+  verb: 'found',
+  among: Object.fromEntries(Object.entries(spec.among).map(([group, g]) => [group, g.verdicts])),
+  to: { ...Object.fromEntries(Object.entries(spec.among).map(([group, g]) => [group, g.to])), none: spec.none },
+});
+
 export const approval = <const T extends string>(spec: Omit<ApprovalStep<T>, 'verb'>): ApprovalStep<T> => ({
   verb: 'approval',
   ...spec,
@@ -427,6 +445,8 @@ export interface Manual {
   // biome-ignore lint/suspicious/noExplicitAny: as above.
   readonly isolation: IsolationRules<any, any>;
   readonly cabinets: Readonly<Record<string, string>>;
+  /** Facts of the job that the unit's own record may bring, by name; other facts of it only fill the chips. */
+  readonly fromRecord: readonly string[];
   /** Taken where a label prints none, in percent. */
   readonly labelTolerance: Limit;
   /** What each exit of the root means for the job. */

@@ -205,6 +205,7 @@ export const noCool = manual({
   root,
   isolation: dead,
   cabinets: { outdoor: 'Outdoor unit' },
+  fromRecord: ['rla', 'lra', 'fla'],
   labelTolerance: LIMITS.label.tolerance,
   endings: {
     done: { title: 'Proven', says: 'The repair is proven. A senior reads and signs the record.' },

@@ -2,7 +2,7 @@
  * A judgement is a named computation with closed outcomes. Flows name it and give it facts and limits; it never asks,
  * never remembers, never reads a clock. `id@semantics` is part of a flow's fingerprint: a changed computation shows.
  */
-import type { Finding, Meter, Parts, Settings } from '../schema.ts';
+import type { Equipment, Finding, Meter, Parts, Settings, Truck } from '../schema.ts';
 
 /** A limit with its unit and where it comes from. All limits live in flows/limits.ts. */
 export interface Limit {
@@ -18,6 +18,10 @@ export type Given<P extends string> = Readonly<Record<P, Parts | undefined>>;
 export interface Force {
   readonly settings: Settings;
   readonly meter: Meter;
+  /** What the truck carries; null where nobody recorded it. */
+  readonly truck: Truck | null;
+  /** What is known of the unit, as of the day it was put on the record; null where nothing is. */
+  readonly equipment: (Equipment & { readonly asOf: string }) | null;
 }
 
 export interface Judged<O extends string> {

@@ -1,4 +1,6 @@
 /** What makes two states of the walk the same. */
+
+import type { Place, Plan } from '../flatten.ts';
 import { judged } from '../known.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
@@ -33,6 +35,7 @@ export function keyOf({ state, evidence: e }: Node, composed: boolean): string {
     if (!tries.includes(folderOf(p.id))) return [];
     return [p.step.verb === 'judge' ? `${p.id}=${judged(p, memory).outcome}` : p.id];
   });
+  const ahead = sortedAhead(plan, at, passed);
   const wires = onPage.some((p) => p.name === 'wires' && p.id.includes('readings'));
   const linesLeft = 3 * (1 + memory.triesOpened) - memory.failed.length;
   const held = Object.values(memory.isolations).map((i) => [i.holder === null, i.holder === e.holder, i.again]);
@@ -41,10 +44,10 @@ export function keyOf({ state, evidence: e }: Node, composed: boolean): string {
   const kept = isProved(standing) || composed ? memory.job : { class: memory.job.class };
   const job = Object.entries(kept).flatMap(([k, f]) => (f ? [`${k} ${valueKey(f.value)}`] : []));
   if (planOf(standing).endings.includes(here)) return JSON.stringify([here]);
-  if (composed && at?.gate) return JSON.stringify(['make-dead', trail, wires, job, passed.at(-1)?.round ?? 1]);
+  if (composed && at?.gate) return JSON.stringify(['make-dead', trail, wires, job, passed.at(-1)?.round ?? 1, ahead]);
   if (composed) {
     const dead = isProved(standing) && isDead(e, e.holder ?? '', e.lastAt);
-    return JSON.stringify([here, trail, wires, isProved(standing), dead, halts, job]);
+    return JSON.stringify([here, trail, wires, isProved(standing), dead, halts, job, ahead]);
   }
   const gates = Object.entries(memory.facts)
     .filter(([id]) => id.startsWith('dead:'))
@@ -78,6 +81,36 @@ function monitored(e: Evidence, here: string): unknown[] {
     between,
     e.unitClass,
   ];
+}
+
+/** What was found in this round and a step further down sorts by. */
+export function sortedAhead(plan: Plan, at: Place | undefined, passed: readonly Place[]): string[] {
+  const round = at && !at.gate ? at.round : (passed.at(-1)?.round ?? 1);
+  const order = at && !at.gate ? at.order : (passed.at(-1)?.order ?? 0);
+  const verdicts = new Set(
+    passed.flatMap((p) => (p.step.verb === 'verdict' && p.round === round ? p.step.verdict : [])),
+  );
+  const groups = sortsOf(plan).flatMap((p) =>
+    p.round === round && p.order > order
+      ? Object.entries(p.among).flatMap(([g, ids]) => (ids.some((id) => verdicts.has(id)) ? g : []))
+      : [],
+  );
+  return [...new Set(groups)].sort();
+}
+interface Sorting {
+  readonly round: number;
+  readonly order: number;
+  readonly among: Readonly<Record<string, readonly string[]>>;
+}
+const sorts = new WeakMap<Plan, Sorting[]>();
+function sortsOf(plan: Plan): Sorting[] {
+  const known = sorts.get(plan);
+  if (known) return known;
+  const all = [...plan.places.values()].flatMap(({ round, order, step }) =>
+    step.verb === 'found' ? [{ round, order, among: step.among }] : [],
+  );
+  sorts.set(plan, all);
+  return all;
 }
 
 /** Folder of a place: the copy of the page it belongs to. */

@@ -18,8 +18,8 @@ const run = (id: keyof typeof LIMITS, j: Any, given: Partial<Record<string, Part
 const NEVER: Readonly<Record<string, readonly string[]>> = { known: ['undecided'], alternative: ['undecided'] };
 const forces: readonly Force[] = [
   FORCE,
-  { settings: SETTINGS, meter: ASSUMED },
-  { settings: { ...SETTINGS, tagWithExtraMeasure: false }, meter: METER },
+  { ...FORCE, meter: ASSUMED },
+  { ...FORCE, settings: { ...SETTINGS, tagWithExtraMeasure: false } },
 ];
 
 describe.each(all)('%s', (id, j) => {

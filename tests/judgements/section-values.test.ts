@@ -53,7 +53,7 @@ describe('worked calls (figures consistent by computation)', () => {
     expect(found('FAN', ...second)?.text).toContain('Read in the try before.');
   });
   test('the same with a meter that nobody named: same word, weaker, and it says so', () => {
-    const unknown = { settings: SETTINGS, meter: ASSUMED };
+    const unknown = { ...FORCE, settings: SETTINGS, meter: ASSUMED };
     const herm = found('HERM', '40', { herm: 37.4 }, {}, unknown);
     expect(herm).toMatchObject({ word: 'conditional fail', doubt: '±1.62\u2009µF (35.78–39.02\u2009µF)' });
     expect(herm?.text).toContain('44\u2009%');
@@ -113,7 +113,7 @@ describe('the HERM–FAN band', () => {
     expect(outcome('45+5', { herm: 45.1, fan: 4.5 }, { third: uF({ fan: 4.5, hf: 4.5 }) })).toBe('pair');
   });
   test('a coarse meter lets both stories fit: the nearer one is believed, nothing is condemned', () => {
-    const unknown = { settings: SETTINGS, meter: ASSUMED };
+    const unknown = { ...FORCE, settings: SETTINGS, meter: ASSUMED };
     const third = { third: uF({ fan: 4.5, hf: 4.5 }) };
     expect(outcome('45+5', { herm: 45.1, fan: 4.5 }, third, unknown)).toBe('pair');
     expect(outcome('80+5', { herm: 80.1, fan: 4.7 }, { third: uF({ fan: 4.7, hf: 4.7 }) }, unknown)).toBe('pair');

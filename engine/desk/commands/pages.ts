@@ -41,6 +41,12 @@ function print(place: Place): void {
     for (const [limit, l] of Object.entries(step.limits)) say(`  limit ${limit}: ${l.value} ${l.unit} (${l.source})`);
     return;
   }
+  if (step.verb === 'found') {
+    say(`\n${place.name} — sorts by what was found`);
+    for (const [group, to] of Object.entries(place.to))
+      say(`  ${group}${group === 'none' ? '' : ` (${step.among[group]?.join(', ')})`} → ${short(to)}`);
+    return;
+  }
   if (step.verb === 'verdict') {
     say(`\n${place.name} — VERDICT ${step.verdict} (${step.who}): ${step.title}`);
     for (const line of [...step.says, ...step.next]) say(`  ${line}`);
