@@ -5,8 +5,8 @@
  * Instants are UTC ISO 8601 with milliseconds, so that they compare as text. Links and sessions come as hashes; what
  * opens them never gets here.
  *
- * Every method may throw NotKept (locked, full, read-only, failing disk: nothing of this call was kept, sending again
- * is safe) or Damaged (what is kept can't be read). Anything else thrown is a bug.
+ * Every method may throw NotKept (locked, full, read-only, failing disk, no connection: this call was not acknowledged,
+ * and sending it again is safe) or Damaged (what is kept can't be read). Anything else thrown is a bug.
  */
 import type { Person } from '../desk/types.ts';
 import type { Entry, Settings, Text } from '../schema.ts';
@@ -34,9 +34,42 @@ export interface Sheet {
   readonly body: unknown;
 }
 
+/**
+ * What a list of jobs shows of one: made by the desk from the record, kept beside it so that a list reads no records.
+ * Nothing rests on it. Where it is missing or older than the record, `board` gives null and the desk makes it anew.
+ */
+export interface Summary {
+  /** Nobody has anything to do on it any more: it may fall off the end of the list. */
+  readonly closed: boolean;
+  /** The desk's own data as JSON. */
+  readonly card: string;
+}
+export interface BoardRow extends JobRow {
+  readonly card: string | null;
+}
+
+/** Everything that belongs to the shop and to no job. Links and sessions are hashes here as well. */
+export interface ShopRows {
+  readonly people: Person[];
+  /** null: none were ever saved. */
+  readonly settings: Settings | null;
+  readonly links: SignIn[];
+  readonly sessions: SignIn[];
+  readonly sheets: (Sheet & { readonly list: SheetList })[];
+  readonly meta: { readonly key: string; readonly value: string }[];
+}
+export interface SignIn {
+  readonly hash: string;
+  readonly person: string;
+  readonly expires: string;
+}
+
+/** Whose words go: all that was typed on one job, with its photos, or all that one person ever typed. */
+export type Whose = { readonly job: string } | { readonly person: string };
+
 export interface Store {
   /** `job` is its public id, made by chance by the caller; one that exists throws. */
-  create(job: string, entries: readonly Entry[], texts: readonly Text[]): Promise<void>;
+  create(job: string, entries: readonly Entry[], texts: readonly Text[], summary?: Summary): Promise<void>;
   /** Nothing at all for a job that doesn't exist. */
   read(job: string): Promise<Pages>;
   /** Entries after this seq, with at least the words they name. */
@@ -47,11 +80,21 @@ export interface Store {
     expectedSeq: number,
     entries: readonly Entry[],
     texts: readonly Text[],
+    summary?: Summary,
   ): Promise<'kept' | 'conflict'>;
   /** What the reply with this client id put on the record; empty if it never came. */
   byClient(job: string, client: string): Promise<Entry[]>;
-  /** The one that grew last comes first. */
+  /** Every job there is, from the records themselves. The one that grew last comes first. */
   jobs(): Promise<JobRow[]>;
+  /** The list of jobs: all that are not closed, and the last so many that are. The one that grew last comes first. */
+  board(closed: number): Promise<BoardRow[]>;
+  /** Made anew from a record that ended at `seq`; without effect where the record has grown since. */
+  saveSummary(job: string, seq: number, summary: Summary): Promise<void>;
+  /**
+   * Removes words for good, with their salt; entries keep the salted hash, and every chain still verifies. Of a person
+   * also name, initials, meter, links and sessions; the id stays, since it is in the entries. How many texts went.
+   */
+  forget(whose: Whose): Promise<number>;
   /** Calls back after the commit with each entry, in the order they were kept. Returns the unsubscribe. */
   watch(onEntry: (job: string, entry: Entry) => void): () => void;
 
@@ -77,9 +120,23 @@ export interface Store {
   session(hash: string, now: string): Promise<string | null>;
   endSession(hash: string): Promise<void>;
 
+  /** Removes links and sessions that have expired by `now`. How many went. */
+  expire(now: string): Promise<number>;
+
+  /** Keeps a photo under the SHA-256 of its bytes, as 64 hex digits, and returns that. The same photo again is the same. */
+  savePhoto(bytes: Uint8Array): Promise<string>;
+  /** null where there is none. Throws Damaged where the bytes are no longer those that were kept. */
+  photo(hash: string): Promise<Uint8Array | null>;
+  photos(): Promise<string[]>;
+
   /** Small facts about this database itself, such as whether the demo was loaded. */
   meta(key: string): Promise<string | null>;
   setMeta(key: string, value: string): Promise<void>;
+  /** Sets it where it isn't set, and gives what is set then: of many at once, in whatever process, all get the same. */
+  claim(key: string, value: string): Promise<string>;
+  /** All of it, for a copy; and all of it added or replaced, as it is. */
+  shop(): Promise<ShopRows>;
+  saveShop(rows: ShopRows): Promise<void>;
 
   /** Keeps what waits, then lets go of the database. */
   close(): Promise<void>;

@@ -4,8 +4,9 @@
  */
 import type { Database } from 'better-sqlite3';
 import type { Entry, Text } from '../../schema.ts';
-import type { Store } from '../port.ts';
-import { ENTRY_COLUMNS, fromText, toRow, WORDS_COLUMNS } from './rows.ts';
+import type { Store, Summary } from '../port.ts';
+import { ENTRY_COLUMNS, fromText, toRow, WORDS_COLUMNS } from '../rows.ts';
+import { createWatchers } from '../watchers.ts';
 import { asTrouble, isTrouble } from './trouble.ts';
 
 interface Waiting {
@@ -14,6 +15,7 @@ interface Waiting {
   readonly expected: number | null;
   readonly entries: readonly Entry[];
   readonly texts: readonly Text[];
+  readonly summary: Summary | null;
   resolve(outcome: 'kept' | 'conflict'): void;
   reject(error: unknown): void;
 }
@@ -31,10 +33,15 @@ export function createJournal(db: Database): Journal {
   const addEntry = db.prepare(`insert into entry (job, ${ENTRY_COLUMNS}) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`);
   const addWords = db.prepare(`insert into words (job, seq, ${WORDS_COLUMNS}) values (?, ?, ?, ?, ?)`);
 
-  const watchers = new Set<Parameters<Store['watch']>[0]>();
+  // Without a summary the card is gone, and whether the job is closed is not known any more.
+  const onBoard = db.prepare(`insert into board (job, last_seq, updated, closed, card) values (?, ?, ?, ?, ?)
+    on conflict do update set last_seq = excluded.last_seq, updated = excluded.updated, closed = excluded.closed,
+      card = excluded.card`);
+
+  const { watch, tell } = createWatchers();
   let waiting: Waiting[] = [];
 
-  const write = ({ job, expected, entries, texts }: Waiting): 'kept' | 'conflict' => {
+  const write = ({ job, expected, entries, texts, summary }: Waiting): 'kept' | 'conflict' => {
     const key = expected === null ? Number(addJob.run(job).lastInsertRowid) : keyOf.get(job);
     if (key === undefined) throw new Error(`there is no job ${job}`);
     const last = expected ?? 0;
@@ -45,6 +52,8 @@ export function createJournal(db: Database): Journal {
       addEntry.run(key, ...toRow(entry));
     }
     for (const text of texts) addWords.run(key, last + entries.length, ...fromText(text));
+    const end = entries.at(-1);
+    if (end) onBoard.run(key, end.seq, end.at, summary?.closed ? 1 : 0, summary?.card ?? null);
     return 'kept';
   };
   // Inside another transaction this is a savepoint: what one append has written goes, the others stay.
@@ -79,35 +88,24 @@ export function createJournal(db: Database): Journal {
     }
   }
 
-  function tell(job: string, entry: Entry): void {
-    for (const watcher of [...watchers]) {
-      try {
-        watcher(job, entry);
-      } catch (bug) {
-        // The entry is kept and the others have to hear of it; the bug surfaces on its own.
-        queueMicrotask(() => {
-          throw bug;
-        });
-      }
-    }
-  }
-
-  const put = (job: string, expected: number | null, entries: readonly Entry[], texts: readonly Text[]) =>
+  const put = (
+    job: string,
+    expected: number | null,
+    entries: readonly Entry[],
+    texts: readonly Text[],
+    summary?: Summary,
+  ) =>
     new Promise<'kept' | 'conflict'>((resolve, reject) => {
       if (waiting.length === 0) setImmediate(flush);
-      waiting.push({ job, expected, entries, texts, resolve, reject });
+      waiting.push({ job, expected, entries, texts, summary: summary ?? null, resolve, reject });
     });
 
   return {
-    async create(job, entries, texts) {
-      await put(job, null, entries, texts);
+    async create(job, entries, texts, summary) {
+      await put(job, null, entries, texts, summary);
     },
     append: put,
-    watch(onEntry) {
-      const watcher: typeof onEntry = (job, entry) => onEntry(job, entry);
-      watchers.add(watcher);
-      return () => watchers.delete(watcher);
-    },
+    watch,
     flush,
   };
 }

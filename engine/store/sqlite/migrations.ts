@@ -44,4 +44,27 @@ const SHEETS = [
     primary key (list, id)) strict, without rowid`,
 ];
 
-export const MIGRATIONS: Record<string, Migration> = { '001-first': run(FIRST), '002-sheets': run(SHEETS) };
+const BOARD = [
+  // Held by foreign keys already, but those are off in other programs that open the file.
+  sql`create trigger job_is_not_changed before update on job begin select raise(abort, 'a job is never changed'); end`,
+  sql`create trigger job_is_not_removed before delete on job begin select raise(abort, 'a job is never removed'); end`,
+  sql`create trigger job_is_not_replaced before insert on job
+    when exists (select 1 from job where key = new.key or id = new.id)
+    begin select raise(abort, 'a job is never replaced'); end`,
+  // For the list of jobs. Made from the entries and nothing else: it may be emptied, and is filled again at the start.
+  sql`create table board (
+    job integer primary key references job (key), last_seq integer not null, updated text not null,
+    closed integer not null, card text) strict`,
+  sql`create index board_in_order on board (closed, updated)`,
+  sql`create table photo (hash text primary key, bytes blob not null) strict`,
+  sql`create trigger photo_is_not_changed before update on photo
+    begin select raise(abort, 'a photo is never changed'); end`,
+  sql`create index link_by_end on link (expires)`,
+  sql`create index session_by_end on session (expires)`,
+];
+
+export const MIGRATIONS: Record<string, Migration> = {
+  '001-first': run(FIRST),
+  '002-sheets': run(SHEETS),
+  '003-board': run(BOARD),
+};

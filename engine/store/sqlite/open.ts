@@ -5,8 +5,11 @@ import { setTimeout } from 'node:timers/promises';
 import Database from 'better-sqlite3';
 import { Kysely, Migrator, SqliteDialect } from 'kysely';
 import { NotKept, type Store } from '../port.ts';
+import { createBoard, fillBoard } from './board.ts';
+import { createForget } from './forget.ts';
 import { createJournal } from './journal.ts';
 import { MIGRATIONS } from './migrations.ts';
+import { createPhotos } from './photos.ts';
 import { createReading } from './reading.ts';
 import { createShop } from './shop.ts';
 import { asTrouble, guarded } from './trouble.ts';
@@ -37,13 +40,23 @@ export async function storeOn(db: Database.Database): Promise<Store> {
   // FULL, because an acknowledged reply survives a power cut; NORMAL would lose the last ones.
   db.pragma('synchronous = full');
   db.pragma('foreign_keys = on');
+  // What is removed is overwritten, not only let go: removed words are gone from the file.
+  db.pragma('secure_delete = on');
   await migrate(db);
   const { flush, ...journal } = createJournal(db);
   const close = (): void => {
     flush();
     db.close();
   };
-  return { ...createReading(db), ...createShop(db), ...journal, close: () => guarded(close) };
+  return {
+    ...createReading(db),
+    ...createBoard(db),
+    ...createShop(db),
+    ...createPhotos(db),
+    ...createForget(db),
+    ...journal,
+    close: () => guarded(close),
+  };
 }
 
 /** Tries for as long as a lock is waited for: SQLite itself does not wait where two switch a new file at one moment. */
@@ -68,6 +81,7 @@ async function migrate(db: Database.Database): Promise<void> {
   db.exec('begin immediate');
   const { error } = await new Migrator({ db: kysely, provider, disableTransactions: true }).migrateToLatest();
   if (error !== undefined) throw error;
+  fillBoard(db);
   // Asks for the right to write: on a read-only file an immediate transaction is silently one that reads.
   db.exec('delete from meta where key is null; commit');
 }

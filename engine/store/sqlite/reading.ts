@@ -1,7 +1,7 @@
 /** The reading of entries. */
 import type { Database } from 'better-sqlite3';
 import type { JobRow, Store } from '../port.ts';
-import { ENTRY_COLUMNS, toEntries, toTexts, WORDS_COLUMNS } from './rows.ts';
+import { ENTRY_COLUMNS, toEntries, toTexts, WORDS_COLUMNS } from '../rows.ts';
 import { guarded } from './trouble.ts';
 
 const OF_JOB = 'where job = (select key from job where id = ?)';

@@ -3,11 +3,15 @@ import type { Database } from 'better-sqlite3';
 import type { Person } from '../../desk/types.ts';
 import { DEFAULT_SETTINGS } from '../../memory.ts';
 import type { Settings } from '../../schema.ts';
-import type { Sheet, Store } from '../port.ts';
-import { json } from './rows.ts';
+import type { Sheet, ShopRows, SignIn, Store } from '../port.ts';
+import { json } from '../rows.ts';
 import { guarded } from './trouble.ts';
 
-type Shop = Omit<Store, 'create' | 'read' | 'readAfter' | 'append' | 'byClient' | 'jobs' | 'watch' | 'close'>;
+/** The methods of the shop; the rest of the port is about jobs. */
+export type Shop = Omit<Store, JobMethod | 'savePhoto' | 'photo' | 'photos'>;
+type JobMethod =
+  | ('create' | 'read' | 'readAfter' | 'append' | 'byClient' | 'jobs' | 'watch' | 'close')
+  | ('board' | 'saveSummary' | 'forget');
 
 interface SheetRow {
   readonly id: string;
@@ -38,14 +42,36 @@ export function createShop(db: Database): Shop {
   const nextSheet = db.prepare(
     'update sheet set body = ?, version = version + 1 where list = ? and id = ? and version = ?',
   );
-  const saveLink = db.prepare('insert into link (hash, person, expires) values (?, ?, ?)');
+  const saveLink = db.prepare('insert into link (hash, person, expires) values (?, ?, ?) on conflict do nothing');
   // One statement: of two uses at the same moment, in whatever process, one finds it gone.
   const useLink = db.prepare<[string], { person: string; expires: string }>(
     'delete from link where hash = ? returning person, expires',
   );
-  const saveSession = db.prepare('insert into session (hash, person, expires) values (?, ?, ?)');
+  const saveSession = db.prepare('insert into session (hash, person, expires) values (?, ?, ?) on conflict do nothing');
   const session = one('select person from session where hash = ? and expires > ?');
   const endSession = db.prepare('delete from session where hash = ?');
+  const expireLinks = db.prepare('delete from link where expires <= ?');
+  const expireSessions = db.prepare('delete from session where expires <= ?');
+  const claim = db.prepare('insert into meta (key, value) values (?, ?) on conflict do nothing');
+  const signIns = (table: string) => db.prepare<[], SignIn>(`select hash, person, expires from ${table} order by hash`);
+  const [links, sessions] = [signIns('link'), signIns('session')];
+  const allSheets = db.prepare<[], SheetRow & Pick<ShopRows['sheets'][number], 'list'>>(
+    'select list, id, version, body from sheet order by list, id',
+  );
+  const putSheet = db.prepare(`insert into sheet (list, id, version, body) values (?, ?, ?, ?)
+    on conflict do update set version = excluded.version, body = excluded.body`);
+  const saveShop = db.transaction((rows: ShopRows) => {
+    for (const p of rows.people) savePerson.run(p.id, JSON.stringify(p));
+    if (rows.settings) saveSettings.run(1, JSON.stringify(rows.settings));
+    for (const s of rows.sheets) putSheet.run(s.list, s.id, s.version, JSON.stringify(s.body));
+    for (const [add, from] of [
+      [saveLink, rows.links],
+      [saveSession, rows.sessions],
+    ] as const)
+      for (const { hash, person, expires } of from) add.run(hash, person, expires);
+    for (const { key, value } of rows.meta) setMeta.run(key, value);
+  }).immediate;
+  const metas = db.prepare<[], { key: string; value: string }>('select key, value from meta order by key');
   const write = (statement: { run(...params: unknown[]): unknown }, ...params: unknown[]): Promise<void> =>
     guarded(() => {
       statement.run(...params);
@@ -92,5 +118,27 @@ export function createShop(db: Database): Shop {
     endSession: (hash) => write(endSession, hash),
     meta: (key) => guarded(() => meta.get(key) ?? null),
     setMeta: (key, value) => write(setMeta, key, value),
+    expire: (now) => guarded(() => expireLinks.run(now).changes + expireSessions.run(now).changes),
+    claim: (key, value) =>
+      guarded(() => {
+        claim.run(key, value);
+        return meta.get(key) ?? value;
+      }),
+    shop: () =>
+      guarded(() => {
+        const body = settings.get();
+        return {
+          people: people.all().map((row) => json(row) as Person),
+          settings: body === undefined ? null : (json(body) as Settings),
+          links: links.all(),
+          sessions: sessions.all(),
+          sheets: allSheets.all().map((row) => ({ list: row.list, ...toSheet(row) })),
+          meta: metas.all(),
+        };
+      }),
+    saveShop(rows) {
+      known = { at: null, people: [] };
+      return guarded(() => saveShop(rows));
+    },
   };
 }

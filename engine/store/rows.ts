@@ -1,6 +1,6 @@
 /** An entry as a row and back, in the same order of keys, so that its JSON is the same to the byte. */
-import type { Entry, Text } from '../../schema.ts';
-import { Damaged } from '../port.ts';
+import type { Entry, Text } from '../schema.ts';
+import { Damaged } from './port.ts';
 
 type EntryRow = [
   seq: number,

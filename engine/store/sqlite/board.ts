@@ -1,0 +1,34 @@
+/** The list of jobs, from a table that is derived from the entries and may be thrown away. */
+import type { Database } from 'better-sqlite3';
+import type { BoardRow, Store } from '../port.ts';
+import { guarded } from './trouble.ts';
+
+const ROW =
+  'job.id as job, board.last_seq as lastSeq, board.updated, board.card from board join job on job.key = board.job';
+
+/** Every query that runs at each page or turn; a test asks the database that none goes through a whole table. */
+export const BOARD_SQL = {
+  open: `select ${ROW} where closed = 0 order by updated desc, board.job desc`,
+  closed: `select ${ROW} where closed = 1 order by updated desc, board.job desc limit ?`,
+  save: `update board set closed = ?, card = ? where job = (select key from job where id = ?) and last_seq = ?`,
+} as const;
+
+export function createBoard(db: Database): Pick<Store, 'board' | 'saveSummary'> {
+  const open = db.prepare<[], BoardRow>(BOARD_SQL.open);
+  const closed = db.prepare<[number], BoardRow>(BOARD_SQL.closed);
+  const save = db.prepare(BOARD_SQL.save);
+  return {
+    board: (last) =>
+      guarded(() => [...open.all(), ...closed.all(last)].sort((a, b) => (a.updated < b.updated ? 1 : -1))),
+    saveSummary: (job, seq, { closed: done, card }) => guarded(() => void save.run(done ? 1 : 0, card, job, seq)),
+  };
+}
+
+/** Adds the jobs that the board lacks. Counts first: at most starts it lacks none, and then nothing is written. */
+export function fillBoard(db: Database): void {
+  const count = (table: string): unknown => db.prepare(`select count(*) from ${table}`).pluck().get();
+  if (count('board') === count('job')) return;
+  db.exec(`insert or ignore into board (job, last_seq, updated, closed, card)
+    select job.key, entry.seq, entry.at, 0, null from job
+    join entry on entry.job = job.key and entry.seq = (select max(seq) from entry where entry.job = job.key)`);
+}

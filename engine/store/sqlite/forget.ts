@@ -1,0 +1,52 @@
+/** Removal of words and personal data, from the tables and from what SQLite keeps of removed rows. */
+import type { Database } from 'better-sqlite3';
+import type { Person } from '../../desk/types.ts';
+import type { Entry } from '../../schema.ts';
+import { forgotten, photosNamed } from '../forgotten.ts';
+import type { Store } from '../port.ts';
+import { json } from '../rows.ts';
+import { guarded } from './trouble.ts';
+
+export function createForget(db: Database): Pick<Store, 'forget'> {
+  // Words came with the last entry of an append, and one append is one person's.
+  const byPerson = `from words where (job, seq) in (select job, seq from entry where "by" = ?)`;
+  const jobsOf = db.prepare<[string], number>(`select distinct job ${byPerson}`).pluck();
+  const wordsOf = db.prepare(`delete ${byPerson}`);
+  const keyOf = db.prepare<[string], number>('select key from job where id = ?').pluck();
+  const wordsOn = db.prepare('delete from words where job = ?');
+  const bodies = db.prepare<[number], string>(
+    `select body from entry where job = ? and kind in ('answered', 'amended')`,
+  );
+  const noPhoto = db.prepare('delete from photo where hash = ?');
+  const noCard = db.prepare('update board set closed = 0, card = null where job = ?');
+  const person = db.prepare<[string], string>('select body from person where id = ?').pluck();
+  const savePerson = db.prepare('update person set body = ? where id = ?');
+  const signIns = ['link', 'session'].map((table) => db.prepare(`delete from ${table} where person = ?`));
+
+  const onJob = (job: string): number => {
+    const key = keyOf.get(job);
+    if (key === undefined) return 0;
+    for (const body of bodies.pluck().all(key))
+      for (const hash of photosNamed(json(body, job) as Entry['body'])) noPhoto.run(hash);
+    noCard.run(key);
+    return wordsOn.run(key).changes;
+  };
+  const ofPerson = (id: string): number => {
+    for (const job of jobsOf.all(id)) noCard.run(job);
+    const body = person.get(id);
+    if (body !== undefined) savePerson.run(JSON.stringify(forgotten(json(body) as Person)), id);
+    for (const signIn of signIns) signIn.run(id);
+    return wordsOf.run(id).changes;
+  };
+  return {
+    forget: (whose) =>
+      guarded(() => {
+        const work = db.transaction(() => ('job' in whose ? onJob(whose.job) : ofPerson(whose.person)));
+        const count = work.immediate();
+        // The log of changes still holds the old pages. Another reader may hold them back; the next checkpoint then
+        // takes them, at the latest when the last program closes the file.
+        db.pragma('wal_checkpoint(truncate)');
+        return count;
+      }),
+  };
+}
