@@ -13,7 +13,9 @@ import { restart } from './restart.ts';
 import { sectionOhms } from './section-ohms.ts';
 import { sectionValues } from './section-values.ts';
 import { sight } from './sight.ts';
+import { split } from './split.ts';
 import { tabs } from './tabs.ts';
+import { threeTerminals } from './three-terminals.ts';
 
 export const judgements = {
   absence,
@@ -31,6 +33,8 @@ export const judgements = {
   alternative,
   fuses,
   contactor,
+  'three-terminals': threeTerminals,
+  split,
 } as const;
 
 export type JudgementId = keyof typeof judgements;

@@ -56,6 +56,17 @@ export function sectionFinding(
     doubt: `±${say(half, 'µF', 2, 2)} (${sayRange(window, 'µF', 2)})`,
     word,
     text: text.join(' '),
+    figures: {
+      kind: 'scale',
+      name,
+      unit: 'µF',
+      rated: rated.toFixed(),
+      limits: figuresOf(limits),
+      reading: reading.toFixed(),
+      doubt: force.settings.rule === 'plain' ? null : figuresOf(window),
+      habit: habitDiffers(section, habit) ? { percent: habit.value, ...figuresOf(habitRange(section, habit)) } : null,
+      word,
+    },
     source: `${sayTolerance(label)} ${label.printed ? 'printed on the part' : 'where none is printed, common practice'}; ${ruleWords(force)}`,
   });
 }
@@ -82,17 +93,25 @@ function againstEarlier(now: Section, earlier: Section): string {
     : `The try before read ${say(earlier.reading, 'µF')}, outside. Both are recorded.`;
 }
 
+const habitRange = ({ rated }: Section, habit: Limit): Range => limitsMicrofarads(rated, habit.value, habit.value);
+/** Whether the habit would decide otherwise than the label. */
+const habitDiffers = (section: Section, habit: Limit): boolean =>
+  within(section.reading, habitRange(section, habit)) === isOut(section);
+const figuresOf = ({ low, high }: Range): { low: string; high: string } => ({
+  low: low.toFixed(),
+  high: high.toFixed(),
+});
+
 function habitWords(section: Section, habit: Limit): string[] {
-  const range = limitsMicrofarads(section.rated, habit.value, habit.value);
-  const keeps = within(section.reading, range);
-  if (keeps !== isOut(section)) return [];
-  const would = keeps ? 'keep' : 'replace';
+  if (!habitDiffers(section, habit)) return [];
+  const range = habitRange(section, habit);
+  const would = within(section.reading, range) ? 'keep' : 'replace';
   return [`The ±${say(habit.value, '%')} habit (${sayRange(range, 'µF')}) would ${would} it. The label decides.`];
 }
 
 const sayTolerance = ({ below, above }: CapacitorLabel): string =>
   new Exact(below).eq(above) ? `±${say(below, '%')}` : `\u2212${digits(below, 4)}/+${say(above, '%')}`;
-const sayMeter = (meter: Meter): string => `±(${say(meter.percent, '%')} + ${meter.counts} counts)`;
+export const sayMeter = (meter: Meter): string => `±(${say(meter.percent, '%')} + ${meter.counts} counts)`;
 const ruleWords = ({ settings, meter }: Force): string =>
   settings.rule === 'plain'
     ? 'plain two-way rule of the shop'

@@ -45,6 +45,7 @@ export const LIMITS = {
     idle: limit('0.5', 'A'),
   },
   alternative: {},
+  'three-terminals': {},
   fuses: { good: limit('0.5', 'Ω') },
   contactor: {
     contacts: limit('1', 'Ω'),
@@ -53,6 +54,17 @@ export const LIMITS = {
     low: limit('8', 'Ω'),
     high: limit('20', 'Ω'),
     rated: limit('24', 'V'),
+  },
+  split: {
+    within: limit('3', 'Δ°F'),
+    plainLow: limit('16', 'Δ°F'),
+    plainHigh: limit('22', 'Δ°F'),
+    coolest: limit('60', '°F'),
+    warmest: limit('95', '°F'),
+    cfmPerTon: limit('400', 'CFM'),
+    leavingHumidity: limit('90', '%'),
+    capacityPerDegree: limit('1.75', '% per °F'),
+    dryCoil: limit('90', '%'),
   },
 } as const;
 
