@@ -6,6 +6,8 @@ import { fingerprint, SEMANTICS } from '../fingerprint.ts';
 import { older } from '../fold.ts';
 import { prompt } from '../prompt.ts';
 import { begin, memoryOf, type Standing, take } from '../replay.ts';
+import { exportJob } from '../report/export.ts';
+import type { ShopKey } from '../report/key.ts';
 import type { Draft, Entry, Reply } from '../schema.ts';
 import type { Store } from '../store/port.ts';
 import type { Manual } from '../vocabulary.ts';
@@ -22,6 +24,8 @@ export interface DeskParts {
   readonly clock: () => Date;
   /** n random bytes as hex. */
   readonly random: (bytes: number) => string;
+  /** Signs exports; without it they say that they are unsigned. */
+  readonly key?: ShopKey;
 }
 const TRIES = 5;
 
@@ -204,6 +208,15 @@ export function createDesk(parts: DeskParts): Desk {
         }
       }
       return cards.sort((a, b) => (a.updated < b.updated ? 1 : -1));
+    },
+
+    async exportJob(by, job) {
+      const person = await personOf(by);
+      const file = await load(job);
+      if (!may(person.roles, 'export', { ...nothing, participates: participates(file, by) }))
+        throw new NoRight('This job is not yours to export.');
+      const { entries, texts } = await store.read(job);
+      return exportJob(file.standing.machine, entries, texts, parts.key ?? null);
     },
 
     async watch(by, job, after, onEntry) {

@@ -8,5 +8,6 @@
  * `clock` gives the server's time, `random(n)` n random bytes as hex. A reply is answered only after its entries are
  * durable. Throws NotFound, NoRight, NotKept (see types.ts); what people do wrong comes back as a refusal.
  */
+export { KeyTrouble, keyPlace, openKey, type ShopKey } from '../report/key.ts';
 export { createDesk, type DeskParts } from './desk.ts';
 export * from './types.ts';

@@ -16,12 +16,13 @@ const seniorAmends: Rule = (to) => to.own || to.holder || (to.reason && !to.gate
 const seniorWithdraws: Rule = (to) => to.own || to.holder || to.reason;
 const notHolding: Rule = (to) => !to.holder;
 
-export type DeskUse = 'open' | 'see' | 'assign' | 'crew' | 'settings';
+export type DeskUse = 'open' | 'see' | 'export' | 'assign' | 'crew' | 'settings';
 type Row = Partial<Record<Role, Rule>>;
 
 export const RIGHTS: Readonly<Record<UseCase | DeskUse, Row>> = {
   open: { technician: always, senior: always, dispatcher: always, owner: always },
   see: { technician: taking, senior: always, dispatcher: always, owner: always },
+  export: { technician: taking, senior: always, owner: always },
   assign: { senior: always, dispatcher: always, owner: always },
   crew: { owner: always },
   settings: { owner: always },

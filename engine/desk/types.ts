@@ -77,6 +77,8 @@ export interface Desk {
   /** Calls back with each new entry of a job from `after` on (exclusive), in order, without gaps. Returns the unsubscribe. */
   watch(by: string, job: string, after: number, onEntry: (entry: Entry) => void): Promise<() => void>;
   settings(): Promise<Settings>;
+  /** The job as one file that `npm run verify` checks, signed by the shop's key. Throws NoRight, NotFound. */
+  exportJob(by: string, job: string): Promise<string>;
 }
 
 /** Thrown by the store, which may not import the desk: so it is written at its port. */

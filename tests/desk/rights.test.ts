@@ -24,6 +24,7 @@ const TABLE = `
   use case     technician  senior                   dispatcher  owner
   open         +           +                        +           +
   see          part        +                        +           +
+  export       part        +                        -           +
   assign       -           +                        +           +
   hand-over    lock        +                        +           +
   take-over    +           +                        -           +

@@ -222,6 +222,7 @@ describe('the API', () => {
       '/api/me': ['get'],
       '/api/jobs': ['get', 'post'],
       '/api/jobs/{job}': ['get'],
+      '/api/jobs/{job}/export': ['get'],
       '/api/jobs/{job}/replies': ['post'],
       '/api/jobs/{job}/feed': ['get'],
     });

@@ -6,6 +6,8 @@ const Config = z.object({
   NOCOOL_PORT: z._default(z.coerce.number().check(z.int(), z.gte(0), z.lte(65_535)), 8080),
   NOCOOL_HOST: z._default(z.string().check(z.minLength(1)), 'localhost'),
   NOCOOL_DB: z._default(z.string().check(z.minLength(1)), 'data/nocool.db'),
+  /** The shop's private key: a file, or the key itself as PEM; beside the database if not named. */
+  NOCOOL_KEY: z.optional(z.string().check(z.minLength(1))),
   /** Where people reach it, if not at http://localhost:port; https makes cookies secure. */
   NOCOOL_URL: z.optional(z.url()),
   NOCOOL_DEMO: z._default(z.enum(['yes', 'no']), 'yes'),
@@ -18,6 +20,7 @@ const TAKES: Readonly<Record<string, string>> = {
   NOCOOL_PORT: 'a port from 0 to 65535',
   NOCOOL_HOST: 'a host name or address to listen on',
   NOCOOL_DB: 'a file for the database',
+  NOCOOL_KEY: 'a file for the shop’s key, or the key as PEM',
   NOCOOL_URL: 'an address such as https://nocool.example.org',
   NOCOOL_DEMO: 'yes or no',
   NOCOOL_LOG: 'fatal, error, warn, info, debug or silent',

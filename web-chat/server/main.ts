@@ -1,9 +1,9 @@
 /**
  * npm start: the database, the demo on first run, the web chat, and a sign-in link for each person of the demo.
- * Exit codes: 0 stopped by a signal · 2 wrong settings · 3 the database or the port can't be had.
+ * Exit codes: 0 stopped by a signal · 2 wrong settings · 3 the database, the shop's key or the port can't be had.
  */
 import { randomBytes } from 'node:crypto';
-import { createDesk } from '../../engine/desk/index.ts';
+import { createDesk, KeyTrouble, keyPlace, openKey, type ShopKey } from '../../engine/desk/index.ts';
 import { openSqlite } from '../../engine/store/index.ts';
 import { SHELF } from '../../flows/index.ts';
 import { DEMO_PEOPLE, loadDemo } from '../../seeds/index.ts';
@@ -26,13 +26,23 @@ const because = (error: unknown): string => (error instanceof Error ? error.mess
 const store = await openSqlite(config.NOCOOL_DB).catch((error: unknown) =>
   quit(3, [`the database ${config.NOCOOL_DB} can’t be opened: ${because(error)}`]),
 );
+const keyAt = (place: string): ShopKey => {
+  try {
+    return openKey(place);
+  } catch (error) {
+    if (!(error instanceof KeyTrouble)) throw error;
+    return quit(3, [error.message]);
+  }
+};
+// Made before anything is recorded, so that there is one to pin.
+const key = keyAt(keyPlace(process.env, config.NOCOOL_DB));
 const parts = { shelf: SHELF, clock: () => new Date(), random: (n: number) => randomBytes(n).toString('hex') };
 if (config.NOCOOL_DEMO === 'yes' && (await loadDemo(store, parts)))
   say('The demo was loaded: an invented shop, three people, three jobs.');
 
 const publicUrl = config.NOCOOL_URL ?? `http://localhost:${config.NOCOOL_PORT}`;
 const web = {
-  desk: createDesk({ ...parts, store }),
+  desk: createDesk({ ...parts, store, key }),
   store,
   clock: parts.clock,
   log: createLog(config.NOCOOL_LOG),

@@ -72,6 +72,7 @@ export function sampleDesk(): Desk {
         training: i === 1,
       })),
     watch: async () => () => undefined,
+    exportJob: () => Promise.reject(new NotFound('Nothing is exported here.')),
     settings: async () => ({ hertz: '60', rule: 'doubt', emergencyNumber: '911', tagWithExtraMeasure: false }),
   };
 }

@@ -51,6 +51,25 @@ export const api =
       (request) => desk.look(signedIn(request).id, request.params.job),
     );
 
+    app.get(
+      '/api/jobs/:job/export',
+      {
+        schema: {
+          summary: 'The job as one signed file, for npm run verify',
+          params: JobParams,
+          response: { 200: z.string(), ...troubles },
+        },
+      },
+      async (request, reply) => {
+        const text = await desk.exportJob(signedIn(request).id, request.params.job);
+        const name = request.params.job.replace(/[^A-Za-z0-9._-]/g, '_');
+        reply
+          .type('application/json; charset=utf-8')
+          .header('content-disposition', `attachment; filename="${name}.json"`);
+        return reply.send(text);
+      },
+    );
+
     app.post(
       '/api/jobs/:job/replies',
       {
