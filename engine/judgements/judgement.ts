@@ -28,6 +28,8 @@ export interface Judged<O extends string> {
   readonly outcome: O;
   /** Evidence in the order a person reads it. */
   readonly findings: readonly Finding[];
+  /** Parts of the truck that this uses up when they are fitted: id of the item and how many. */
+  readonly uses?: readonly { readonly item: string; readonly count: number }[];
 }
 
 export interface Judgement<P extends string, L extends string, O extends string> {
