@@ -2,7 +2,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import canonicalize from 'canonicalize';
-import { flatten } from './flatten.ts';
+import { flatten, type Place } from './flatten.ts';
 import { judgementOf } from './known.ts';
 import type { Manual } from './vocabulary.ts';
 
@@ -31,7 +31,7 @@ export function fingerprint(manual: Manual): string {
     endings: manual.endings,
     isolation,
     start: plan.start,
-    places,
+    places: places.map(withoutPicture),
     judgements: [...used].sort().map((id) => `${id}@${judgementOf(id).semantics}`),
   };
   const json = canonicalize(JSON.parse(JSON.stringify(body)));
@@ -39,4 +39,11 @@ export function fingerprint(manual: Manual): string {
   const print = bytesToHex(sha256(utf8ToBytes(json)));
   prints.set(manual, print);
   return print;
+}
+
+/** A picture shows what the words say; drawing it otherwise changes no prompt and no verdict. */
+function withoutPicture(place: Place): Place {
+  if (!('picture' in place.step)) return place;
+  const { picture: _, ...step } = place.step;
+  return { ...place, step };
 }

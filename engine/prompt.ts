@@ -7,6 +7,8 @@ import { isBegun } from './forget.ts';
 import { haltCard } from './halts.ts';
 import { asAsked, conclude, isAsked, judged, shownFindings } from './known.ts';
 import type { Memory } from './memory.ts';
+import type { Path } from './picture/data.ts';
+import { questionPictures, verdictPictures, wayPicture } from './picture/of-prompt.ts';
 import { QUANTITIES } from './quantity.ts';
 import { asOf, deadlineOf, memoryOf, placeIdOf, planOf, type Standing } from './replay.ts';
 import { route } from './route.ts';
@@ -32,7 +34,7 @@ export function prompt(standing: Standing, now: string): Prompt {
     };
   }
   if (!('parts' in step)) throw new Error(`${here} asks nothing`);
-  return { ...base, ...question(place, step, memory, true), holder: holderFor(place, memory) };
+  return { ...base, ...question(base, place, step, memory, true), holder: holderFor(place, memory) };
 }
 
 /** An earlier answer as a question again, its present answer filled in. */
@@ -41,7 +43,7 @@ export function promptAgain(standing: Standing, placeId: string, seq: number, no
   const place = planOf(s).places.get(placeId);
   if (!place || !('parts' in place.step)) throw new Error(`${placeId} asks nothing`);
   const base = frame(s);
-  const asked = question(place, place.step, memoryOf(s), false);
+  const asked = question(base, place, place.step, memoryOf(s), false);
   return {
     ...base,
     ...asked,
@@ -57,6 +59,7 @@ export function promptAgain(standing: Standing, placeId: string, seq: number, no
 function frame(s: Standing): Prompt {
   const [plan, memory, here] = [planOf(s), memoryOf(s), placeIdOf(s)];
   const { passed } = route(plan, memory);
+  const verdicts = verdictsOf(plan, passed, memory);
   return {
     job: s.job,
     seq: memory.since,
@@ -80,12 +83,14 @@ function frame(s: Standing): Prompt {
     isolation: Object.keys(plan.regions).map((c) => isolationLine(plan, memory, here, c)),
     holder: null,
     amends: null,
-    verdicts: verdictsOf(plan, passed, memory),
+    verdicts,
+    pictures: verdictPictures(verdicts),
     question: memory.question,
   };
 }
 
 function question(
+  base: Prompt,
   place: Place,
   step: AskStep,
   memory: Memory,
@@ -93,6 +98,7 @@ function question(
 ): Partial<Prompt> & Pick<Prompt, 'parts'> {
   const answer = fresh ? {} : (memory.facts[place.id]?.parts ?? {});
   const filled = fresh ? (memory.remembered[place.id] ?? {}) : answer;
+  const shown = (step.shows ?? []).flatMap((x) => shownFindings(x, place, memory));
   const parts = Object.entries(step.parts)
     .filter(([, spec]) => mayBeAsked(place, spec, memory, answer))
     .map(([key, spec]) =>
@@ -101,11 +107,9 @@ function question(
   return {
     kind: 'step',
     title: step.say,
-    body: [
-      ...(step.body ?? []),
-      ...(step.shows ?? []).flatMap((x) => shownFindings(x, place, memory).map((f) => f.text)),
-    ],
+    body: [...(step.body ?? []), ...shown.map((f) => f.text)],
     callouts: [...(step.callouts ?? [])],
+    pictures: [...base.pictures, ...questionPictures(step.picture, shown)],
     parts,
     line: lineOf(parts),
     skippable: place.gate ? place.cant !== null : skipTarget(place) !== null,
@@ -272,5 +276,14 @@ function finished(base: Prompt, plan: Plan, memory: Memory, here: string): Promp
     kind: memory.signed ? 'signed' : 'finished',
     title: memory.signed ? 'Signed' : ending.title,
     body: memory.signed ? ['A senior has signed this record.'] : [ending.says],
+    pictures: [...base.pictures, wayPicture(wayTo(plan, memory, ending.title))],
   };
+}
+
+/** What was asked and found on the way to the end, page by page. */
+function wayTo(plan: Plan, memory: Memory, title: string): Path {
+  const passed = route(plan, memory).passed.flatMap(({ step, title: page }) =>
+    'parts' in step ? [{ page, title: step.say }] : step.verb === 'verdict' ? [{ page, title: step.title }] : [],
+  );
+  return { kind: 'path', passed, here: { page: plan.manual.title, title } };
 }

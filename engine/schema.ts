@@ -7,6 +7,7 @@
  * beside it.
  */
 import * as z from 'zod/mini';
+import { Figures, Picture } from './picture/data.ts';
 
 const id = z.string().check(z.minLength(1), z.maxLength(200));
 const instant = z.string().check(z.regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/));
@@ -132,6 +133,8 @@ export const Finding = z.strictObject({
   word: z.string(),
   text: z.string(),
   source: z.nullable(z.string()),
+  /** The same in figures, where a picture shows it. */
+  figures: z.optional(Figures),
 });
 export type Finding = z.infer<typeof Finding>;
 
@@ -366,6 +369,8 @@ export const Prompt = z.strictObject({
   /** Where this is a question about an earlier answer: its seq. */
   amends: z.nullable(z.number()),
   verdicts: z.array(Conclusion),
+  /** Drawn of the same data as the words; each says in text all that it shows. */
+  pictures: z.array(Picture),
   /** An unanswered question of a senior. */
   question: z.nullable(z.strictObject({ seq, text: TextRef })),
 });

@@ -7,6 +7,7 @@
  */
 import type { JudgementId, LimitsOf, OutcomeOf, TakesOf } from './judgements/index.ts';
 import type { Limit } from './judgements/judgement.ts';
+import type { Leads } from './picture/data.ts';
 import type { Circuit, Quantity } from './quantity.ts';
 import type { Callout } from './schema.ts';
 
@@ -74,6 +75,8 @@ interface Said {
   readonly why?: string;
   readonly source?: readonly string[];
   readonly callouts?: readonly Callout[];
+  /** Shown with the question; no part of the fingerprint. */
+  readonly picture?: Leads;
 }
 export interface AskStep<T extends string = string, R extends string = string> extends Said {
   readonly verb: 'choose' | 'confirm' | 'act' | 'measure' | 'label' | 'photo' | 'note' | 'form';

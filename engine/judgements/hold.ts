@@ -48,6 +48,15 @@ export const hold = judgement({
         word: 'computed',
         text: `Hold ${say(seconds, 's')} on each pair: ${say(microfarads, 'µF')} falls from ${say(from, 'V', 1)} to ${say(residual.value, 'V')} in ${say(exact, 's', 2, 2)}.`,
         source: `RC·ln(V0/V), physics; V0 is √2 × the part’s rating; ${ohms.source}`,
+        figures: {
+          kind: 'decay',
+          fromVolts: from.toFixed(4),
+          limitVolts: residual.value,
+          microfarads: microfarads.toFixed(),
+          ohms: ohms.value,
+          limitSeconds: exact.toFixed(2),
+          holdSeconds: seconds.toFixed(),
+        },
       }),
       finding({
         name: 'Stored energy',

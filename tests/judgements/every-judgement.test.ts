@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import * as z from 'zod/mini';
 import { judgements } from '../../engine/judgements/index.ts';
 import type { Force, Judgement, Limit } from '../../engine/judgements/judgement.ts';
+import { draw } from '../../engine/picture/draw.ts';
 import { Finding, Parts, type Unit, type Value } from '../../engine/schema.ts';
 import { ASSUMED, FORCE, LIMITS, METER, SETTINGS } from './fixture.ts';
 
@@ -68,7 +69,9 @@ describe.each(all)('%s', (id, j) => {
 /** Figures carry their unit after a thin space; nothing uncomputed shows; a sentence is short and ends. */
 function checkWords(finding: Finding): void {
   expect(z.safeParse(Finding, finding).success).toBe(true);
-  const all = Object.values(finding).join(' | ');
+  const { figures, ...said } = finding;
+  // What can be drawn is drawn: words of a picture are held to the same.
+  const all = [...Object.values(said), figures ? draw(figures).text : ''].join(' | ');
   expect(all).not.toMatch(/NaN|Infinity|undefined|null|\[object|\de[+-]\d/);
   expect(finding.text).toMatch(/\.$/);
   const shown = [finding.text, finding.reading, finding.limits, finding.doubt].join(' | ');
@@ -93,6 +96,8 @@ const REST = [
   'fla',
   'volts',
   'ok',
+  ...['return', 'supply', 'wb', 'rh', 'split', 'suction', 'line', 'liquid', 'saturation', 'target', 'outdoor'],
+  ...['indoor', 'goods', 'since'],
   '__proto__',
   'toString',
 ];
@@ -101,7 +106,7 @@ const decimal = fc.oneof(
   fc.integer({ min: -20_000, max: 40_000 }).map((n) => String(n / 100)),
   fc.constantFrom('0', '5', '30', '45', '60', '120', '-0', '0.0001', `${'9'.repeat(38)}`, `0.${'0'.repeat(36)}1`),
 );
-const unit = fc.constantFrom<Unit>('µF', 'V', 'A', 'Ω', 'MΩ', '%', 's', 'J', 'count');
+const unit = fc.constantFrom<Unit>('µF', 'V', 'A', 'Ω', 'MΩ', '%', 's', 'J', 'count', '°F', 'Δ°F', 'psig', 'h');
 const option = fc.constantFrom(
   'yes',
   'no',

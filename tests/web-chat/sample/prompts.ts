@@ -73,6 +73,7 @@ const base: Prompt = {
   holder: null,
   amends: null,
   verdicts: [],
+  pictures: [],
   question: null,
 };
 const of = (more: Partial<Prompt>): Prompt => ({ ...base, ...more });
