@@ -59,6 +59,25 @@ export const LIMITS = {
     nearLocked: limit('0.8', 'share of LRA', `${OURS}: from here a compressor counts as not starting`),
     idle: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
   },
+  split: {
+    within: limit('3', 'Δ°F', `beside the expected split, ${PRACTICE}`),
+    plainLow: limit('16', 'Δ°F', `split of return air of common humidity, ${PRACTICE}`),
+    plainHigh: limit('22', 'Δ°F', `split of return air of common humidity, ${PRACTICE}`),
+    coolest: limit('60', '°F', `${OURS}: return air for which a split is expected`),
+    warmest: limit('95', '°F', `${OURS}: return air for which a split is expected`),
+    cfmPerTon: limit('400', 'CFM', `airflow of a ton, ${PRACTICE}; expected split by our model of the coil`),
+    leavingHumidity: limit('90', '%', `${OURS}: air leaves a wet coil so nearly saturated`),
+    capacityPerDegree: limit(
+      '1.75',
+      '% per °F',
+      `${OURS}: capacity for each degree of wet-bulb, after a trade-training article’s capacities (secondary source)`,
+    ),
+    dryCoil: limit(
+      '90',
+      '%',
+      `${OURS}: share of the nominal capacity that a dry coil has, after the same article (secondary source)`,
+    ),
+  },
   count: {
     one: limit('1', 'count', 'one part'),
     two: limit('2', 'count', 'two parts'),
