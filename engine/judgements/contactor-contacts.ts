@@ -10,8 +10,8 @@ export interface ContactLine {
   readonly finding: Finding;
 }
 const POLES = [
-  ['first', 'First contact'],
-  ['second', 'Second contact'],
+  ['pole1', 'First contact'],
+  ['pole2', 'Second contact'],
 ] as const;
 
 /** Pressed in. A single-pole contactor's second pole is a bar and reads closed as well. */

@@ -33,7 +33,7 @@ export const contactor = judgement({
   },
   probe(limits) {
     const { contacts, welded, shorted, low, high } = limits;
-    const good: Parts = reads({ first: 0.1, second: contacts.value, coil: low.value }, 'Ω');
+    const good: Parts = reads({ pole1: 0.1, pole2: contacts.value, coil: low.value }, 'Ω');
     const coil = (ohms: Parameters<typeof past>[0]): Parts => ({ ...good, coil: read(ohms, 'Ω') });
     return [
       { readings: good },
@@ -43,12 +43,12 @@ export const contactor = judgement({
       { readings: coil(shorted.value) },
       { readings: coil(past(shorted.value, '-0.001')) },
       { readings: { ...good, coil: over } },
-      { readings: { ...good, second: read(past(contacts.value, '0.001'), 'Ω') } },
-      { readings: { ...good, first: over } },
-      { readings: { ...good, first: untaken } },
-      { readings: good, released: { first: over, second: over } },
-      { readings: good, released: { first: over, second: read(past(welded.value, '-0.001'), 'Ω') } },
-      { readings: good, released: { first: over, second: read(welded.value, 'Ω') } },
+      { readings: { ...good, pole2: read(past(contacts.value, '0.001'), 'Ω') } },
+      { readings: { ...good, pole1: over } },
+      { readings: { ...good, pole1: untaken } },
+      { readings: good, released: { pole1: over, pole2: over } },
+      { readings: good, released: { pole1: over, pole2: read(past(welded.value, '-0.001'), 'Ω') } },
+      { readings: good, released: { pole1: over, pole2: read(welded.value, 'Ω') } },
       { readings: good, rated: { volts: chose('120') } },
       { readings: { ...good, coil: over }, rated: { volts: read(240, 'V') } },
       {},

@@ -5,7 +5,7 @@ import { over, past, read, reads, untaken } from './probing.ts';
 import { type Reading, readingOf } from './read.ts';
 import { say } from './say.ts';
 
-const FUSES = { first: 'First fuse', second: 'Second fuse', third: 'Third fuse' } as const;
+const FUSES = { fuse1: 'First fuse', fuse2: 'Second fuse', fuse3: 'Third fuse' } as const;
 
 /**
  * Fuses out of their holder, Ω. OL is blown; under the limit is good; anything between is noted and read again. A blown
@@ -19,11 +19,11 @@ export const fuses = judgement({
   outcomes: ['good', 'blown', 'between', 'undecided'],
   run({ readings }, { good }) {
     const all = [
-      { name: FUSES.first, reading: readingOf(readings, 'first', 'Ω') },
-      { name: FUSES.second, reading: readingOf(readings, 'second', 'Ω') },
+      { name: FUSES.fuse1, reading: readingOf(readings, 'fuse1', 'Ω') },
+      { name: FUSES.fuse2, reading: readingOf(readings, 'fuse2', 'Ω') },
       // Two poles have two fuses: a third counts where somebody read one.
-      { name: FUSES.third, reading: readingOf(readings, 'third', 'Ω') },
-    ].filter(({ name, reading }) => name !== FUSES.third || reading.kind !== 'none');
+      { name: FUSES.fuse3, reading: readingOf(readings, 'fuse3', 'Ω') },
+    ].filter(({ name, reading }) => name !== FUSES.fuse3 || reading.kind !== 'none');
     const bands = all.map(({ reading }) => bandOf(reading, good));
     const findings = all.map(({ name, reading }) => said(name, reading, good));
     if (bands.includes('open')) return { outcome: 'blown', findings };
@@ -33,11 +33,11 @@ export const fuses = judgement({
   probe({ good }) {
     const below = past(good.value, '-0.001');
     return [
-      { readings: reads({ first: below, second: 0 }, 'Ω') },
-      { readings: reads({ first: good.value, second: below }, 'Ω') },
-      { readings: { ...reads({ first: below }, 'Ω'), second: over } },
-      { readings: { ...reads({ first: below, second: below }, 'Ω'), third: over } },
-      { readings: { first: read(below, 'Ω'), second: untaken } },
+      { readings: reads({ fuse1: below, fuse2: 0 }, 'Ω') },
+      { readings: reads({ fuse1: good.value, fuse2: below }, 'Ω') },
+      { readings: { ...reads({ fuse1: below }, 'Ω'), fuse2: over } },
+      { readings: { ...reads({ fuse1: below, fuse2: below }, 'Ω'), fuse3: over } },
+      { readings: { fuse1: read(below, 'Ω'), fuse2: untaken } },
       {},
     ];
   },

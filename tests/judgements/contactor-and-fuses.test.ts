@@ -10,24 +10,24 @@ const texts = (of: { findings: readonly { text: string }[] }): string[] => of.fi
 describe('fuses out of their holder', () => {
   const of = (line: Line) => run('fuses', { readings: parts('Ω', line) });
   test.each([
-    [{ first: 0.1, second: 0.1 }, 'good'],
-    [{ first: 0, second: 0.499 }, 'good'],
-    [{ first: 0.5, second: 0.1 }, 'between'],
-    [{ first: 0.1, second: 0.5 }, 'between'],
-    [{ first: 0.1, second: 5_000_000 }, 'between'],
-    [{ first: 'OL', second: 0.1 }, 'blown'],
-    [{ first: 0.1, second: 'OL' }, 'blown'],
-    [{ first: 0.1, second: 0.1, third: 'OL' }, 'blown'],
-    [{ first: 0.1, second: 0.1, third: 0.1 }, 'good'],
-    [{ first: 0.1, second: 0.1, third: '_' }, 'good'],
-    [{ first: 0.1, second: 0.1, third: 3 }, 'between'],
-    [{ first: 'OL', second: '_' }, 'blown'],
-    [{ first: 3, second: 'OL' }, 'blown'],
-    [{ first: 3, second: '_' }, 'between'],
-    [{ first: 0.1, second: '_' }, 'undecided'],
-    [{ second: 0.1 }, 'undecided'],
-    [{ first: -0.1, second: 0.1 }, 'good'],
-    [{ first: -0.5, second: 0.1 }, 'between'],
+    [{ fuse1: 0.1, fuse2: 0.1 }, 'good'],
+    [{ fuse1: 0, fuse2: 0.499 }, 'good'],
+    [{ fuse1: 0.5, fuse2: 0.1 }, 'between'],
+    [{ fuse1: 0.1, fuse2: 0.5 }, 'between'],
+    [{ fuse1: 0.1, fuse2: 5_000_000 }, 'between'],
+    [{ fuse1: 'OL', fuse2: 0.1 }, 'blown'],
+    [{ fuse1: 0.1, fuse2: 'OL' }, 'blown'],
+    [{ fuse1: 0.1, fuse2: 0.1, fuse3: 'OL' }, 'blown'],
+    [{ fuse1: 0.1, fuse2: 0.1, fuse3: 0.1 }, 'good'],
+    [{ fuse1: 0.1, fuse2: 0.1, fuse3: '_' }, 'good'],
+    [{ fuse1: 0.1, fuse2: 0.1, fuse3: 3 }, 'between'],
+    [{ fuse1: 'OL', fuse2: '_' }, 'blown'],
+    [{ fuse1: 3, fuse2: 'OL' }, 'blown'],
+    [{ fuse1: 3, fuse2: '_' }, 'between'],
+    [{ fuse1: 0.1, fuse2: '_' }, 'undecided'],
+    [{ fuse2: 0.1 }, 'undecided'],
+    [{ fuse1: -0.1, fuse2: 0.1 }, 'good'],
+    [{ fuse1: -0.5, fuse2: 0.1 }, 'between'],
   ])('%o: %s', (line, outcome) => {
     expect(of(line).outcome).toBe(outcome);
   });
@@ -57,7 +57,7 @@ describe('fuses out of their holder', () => {
     });
   });
   test('each line says what it reads and what it means', () => {
-    const said = of({ first: 0.1, second: 1_500, third: 'OL' });
+    const said = of({ fuse1: 0.1, fuse2: 1_500, fuse3: 'OL' });
     expect(texts(said)).toEqual([
       'First fuse reads 0.1\u2009Ω, under 0.5\u2009Ω.',
       'Second fuse reads 1.5\u2009kΩ, neither under 0.5\u2009Ω nor OL. Clean its ends, zero the leads, read it again.',
@@ -67,7 +67,7 @@ describe('fuses out of their holder', () => {
     expect(said.findings.map((f) => f.reading)).toEqual(['0.1\u2009Ω', '1.5\u2009kΩ', 'OL']);
   });
   test('sizes are said in the unit that fits', () => {
-    const reading = (ohms: number) => of({ first: ohms, second: 0.1 }).findings[0]?.reading;
+    const reading = (ohms: number) => of({ fuse1: ohms, fuse2: 0.1 }).findings[0]?.reading;
     expect([999, 1000, 999_999, 1_000_000].map(reading)).toEqual([
       '999\u2009Ω',
       '1\u2009kΩ',
@@ -79,7 +79,7 @@ describe('fuses out of their holder', () => {
     const cell = fc.constantFrom<number | string>(0, 0.1, 0.499, 0.5, 7, 'OL', '_');
     fc.assert(
       fc.property(cell, cell, (a, b) => {
-        expect(of({ first: a, second: b }).outcome).toBe(of({ first: b, second: a }).outcome);
+        expect(of({ fuse1: a, fuse2: b }).outcome).toBe(of({ fuse1: b, fuse2: a }).outcome);
       }),
     );
   });
@@ -88,13 +88,13 @@ describe('fuses out of their holder', () => {
 describe('a contactor', () => {
   const of = (line: Line, more: Partial<Record<string, Parts>> = {}) =>
     run('contactor', { readings: parts('Ω', line), ...more });
-  const good = { first: 0.1, second: 0.1, coil: 12.6 };
+  const good = { pole1: 0.1, pole2: 0.1, coil: 12.6 };
   test.each([
     [good, 'good'],
-    [{ ...good, first: 1, second: 1 }, 'good'],
-    [{ ...good, first: 1.001 }, 'contacts'],
-    [{ ...good, second: 1.001 }, 'contacts'],
-    [{ ...good, second: 'OL' }, 'contacts'],
+    [{ ...good, pole1: 1, pole2: 1 }, 'good'],
+    [{ ...good, pole1: 1.001 }, 'contacts'],
+    [{ ...good, pole2: 1.001 }, 'contacts'],
+    [{ ...good, pole2: 'OL' }, 'contacts'],
     [{ ...good, coil: 8 }, 'good'],
     [{ ...good, coil: 7.999 }, 'between'],
     [{ ...good, coil: 20 }, 'good'],
@@ -104,22 +104,24 @@ describe('a contactor', () => {
     [{ ...good, coil: 0 }, 'coil-shorted'],
     [{ ...good, coil: 'OL' }, 'coil-open'],
     [{ ...good, coil: '_' }, 'undecided'],
-    [{ ...good, first: '_' }, 'undecided'],
-    [{ ...good, first: '_', second: 5 }, 'contacts'],
-    [{ ...good, first: '_', coil: 'OL' }, 'coil-open'],
-    [{ ...good, second: 9, coil: 'OL' }, 'contacts'],
+    [{ ...good, pole1: '_' }, 'undecided'],
+    [{ ...good, pole1: '_', pole2: 5 }, 'contacts'],
+    [{ ...good, pole1: '_', coil: 'OL' }, 'coil-open'],
+    [{ ...good, pole2: 9, coil: 'OL' }, 'contacts'],
     [{ coil: 12 }, 'undecided'],
   ])('%o: %s', (line, outcome) => {
     expect(of(line).outcome).toBe(outcome);
   });
   test('let go: closed is welded, and graver than all else', () => {
-    const released = (first: number | string, second: number | string) => ({ released: parts('Ω', { first, second }) });
+    const released = (first: number | string, second: number | string) => ({
+      released: parts('Ω', { pole1: first, pole2: second }),
+    });
     expect(of(good, released('OL', 'OL')).outcome).toBe('good');
     expect(of(good, released('OL', 0.999)).outcome).toBe('welded');
     expect(of(good, released(0.2, 'OL')).outcome).toBe('welded');
     expect(of(good, released('OL', 1)).outcome).toBe('good');
     expect(of(good, released('OL', '_')).outcome).toBe('good');
-    expect(of({ ...good, first: 9, coil: 'OL' }, released('OL', 0)).outcome).toBe('welded');
+    expect(of({ ...good, pole1: 9, coil: 'OL' }, released('OL', 0)).outcome).toBe('welded');
     expect(texts(of(good, released('OL', 0.2))).slice(2, 4)).toEqual([
       'First contact reads OL with the armature up. It is not welded.',
       'Second contact reads 0.2\u2009Ω with the armature up. It is welded.',
@@ -159,15 +161,15 @@ describe('a contactor', () => {
     expect(texts(of({ ...good, coil: 2 }))[2]).toContain('A 24\u2009V coil is assumed.');
     expect(texts(of({ ...good, coil: 6 }))[2]).toContain('A 24\u2009V coil is assumed.');
     expect(texts(of({ ...good, coil: 'OL' }))[2]).toBe('The coil reads OL. It is open.');
-    expect(texts(of({ ...good, first: 4.2, second: '_' })).slice(0, 2)).toEqual([
+    expect(texts(of({ ...good, pole1: 4.2, pole2: '_' })).slice(0, 2)).toEqual([
       'First contact reads 4.2\u2009Ω pressed in, more than 1\u2009Ω. It is worn or burnt.',
       'Second contact was not read with the armature pressed in.',
     ]);
   });
   test('words, limits and names of its lines', () => {
     const said = of(
-      { first: 0.1, second: 'OL', coil: 60 },
-      { rated: choice('volts', '120'), released: parts('Ω', { first: 0.1 }) },
+      { pole1: 0.1, pole2: 'OL', coil: 60 },
+      { rated: choice('volts', '120'), released: parts('Ω', { pole1: 0.1 }) },
     );
     expect(said.findings.map((f) => [f.name, f.reading, f.limits, f.word])).toEqual([
       ['First contact, pressed in', '0.1\u2009Ω', '1\u2009Ω or less', 'good'],
