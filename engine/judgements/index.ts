@@ -8,6 +8,9 @@ import { contactor } from './contactor.ts';
 import { fuses } from './fuses.ts';
 import { hold } from './hold.ts';
 import { known } from './known.ts';
+import { more } from './more.ts';
+import { motors } from './motors.ts';
+import { printSections } from './print-sections.ts';
 import { residual } from './residual.ts';
 import { restart } from './restart.ts';
 import { sectionOhms } from './section-ohms.ts';
@@ -23,6 +26,9 @@ export const judgements = {
   residual,
   hold,
   capacitors,
+  more,
+  'print-sections': printSections,
+  motors,
   known,
   sight,
   tabs,
