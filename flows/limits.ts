@@ -18,6 +18,23 @@ const known = {
 const dead = limit('5', 'V', `${OURS}: absence of voltage; OSHA 1910.333(a)(1) speaks of 50 V to ground`);
 const live = limit('50', 'V', '29 CFR 1910.333(a)(1), Note: below 50 V to ground need not be de-energised');
 
+const bulletin = 'a compressor maker’s nameplate-voltage bulletin (secondary source)';
+const ohmmeter = {
+  percent: limit('1', '%', `${OURS}: an ohmmeter’s doubt, with 3 counts`),
+  counts: limit('3', 'count', `${OURS}: an ohmmeter’s doubt, with its percentage`),
+  resolution: limit('0.1', 'Ω', `${OURS}: an ohmmeter’s finest digit`),
+};
+/** A resistance to ground at meter voltage: weaker than an insulation test. */
+const toGround = {
+  grounded: limit(
+    '0.5',
+    'MΩ',
+    `${OURS}: a ground at meter voltage; a scroll maker accepts down to it (secondary source)`,
+  ),
+  clear: limit('2', 'MΩ', `${OURS}: no ground at meter voltage; a reciprocating maker’s limit (secondary source)`),
+};
+const equal = limit('5', '%', `${OURS}: three pairs of a three-phase or inverter motor are equal`);
+
 export const LIMITS = {
   absence: { dead, live, ...known },
   bridge: { dead, ...known },
@@ -78,6 +95,19 @@ export const LIMITS = {
       `${OURS}: share of the nominal capacity that a dry coil has, after the same article (secondary source)`,
     ),
   },
+  superheat: {
+    within: limit('5', 'Δ°F', `beside a target superheat, ${PRACTICE}`),
+    valveLow: limit('8', 'Δ°F', `superheat behind an expansion valve, ${PRACTICE}; the label governs`),
+    valveHigh: limit('12', 'Δ°F', `superheat behind an expansion valve, ${PRACTICE}; the label governs`),
+    orificeLeast: limit('5', 'Δ°F', `target of a fixed orifice by wet-bulb and outdoor temperature, ${PRACTICE}`),
+    impossible: limit('3', 'Δ°F', `${OURS}: this far below saturation a reading is wrong`),
+  },
+  subcooling: {
+    within: limit('3', 'Δ°F', `beside a target subcooling, ${PRACTICE}`),
+    low: limit('8', 'Δ°F', `subcooling where no label says, ${PRACTICE}`),
+    high: limit('15', 'Δ°F', `subcooling where no label says, ${PRACTICE}`),
+    impossible: limit('3', 'Δ°F', `${OURS}: this far above saturation a reading is wrong`),
+  },
   count: {
     one: limit('1', 'count', 'one part'),
     two: limit('2', 'count', 'two parts'),
@@ -91,6 +121,66 @@ export const LIMITS = {
     low: limit('8', 'Ω', `a 24\u2009V coil, DC resistance: ${PRACTICE}`),
     high: limit('20', 'Ω', `a 24\u2009V coil, DC resistance: ${PRACTICE}`),
     rated: limit('24', 'V', 'the coil that this band is for'),
+  },
+  compressorWindings: { ...ohmmeter, ...toGround, equal },
+  fanWindings: {
+    ...ohmmeter,
+    grounded: limit('1', 'MΩ', `${OURS}: a fan motor to its frame at meter voltage`),
+    clear: limit('5', 'MΩ', 'IEEE 43: random-wound motors, written for 1 hp and more (secondary source)'),
+  },
+  threeWindings: { ...ohmmeter, ...toGround, equal },
+  loadsToGround: {
+    ...toGround,
+    volts: limit('120', 'V', 'a leg to ground, nominal, ANSI C84.1'),
+    gfci: limit('6', 'mA', 'class A GFCI trips at 6 mA at the latest, value from memory'),
+    breaker: limit('15', 'A', 'smallest standard breaker, NEC 240.6, value from memory'),
+  },
+  insulation: {
+    scroll: limit('0.5', 'MΩ', 'a scroll compressor maker’s bulletin (secondary source)'),
+    reciprocating: limit('2', 'MΩ', 'a reciprocating compressor maker’s service handbook (secondary source)'),
+    motor: limit('1', 'MΩ', `${OURS}: a fan or blower motor; IEEE 43 asks 5 from 1 hp up (secondary source)`),
+    testVolts: limit(
+      '500',
+      'V',
+      'test voltage of windings below 1000\u2009V, table of a motor-repair body (secondary source)',
+    ),
+    good: limit('100', 'MΩ', `the trade’s band, ${PRACTICE}`),
+    fair: limit('50', 'MΩ', `the trade’s band, ${PRACTICE}`),
+    watch: limit('20', 'MΩ', `the trade’s band, ${PRACTICE}`),
+  },
+  nameplate: {
+    ratioLow: limit('3', 'times RLA', `${OURS}: LRA and RLA that can belong together`),
+    ratioHigh: limit('9', 'times RLA', `${OURS}: LRA and RLA that can belong together`),
+    usualLow: limit('4', 'times RLA', 'usual LRA, value from memory'),
+    usualHigh: limit('8', 'times RLA', 'usual LRA, value from memory'),
+    mcaWithin: limit('5', '%', `${OURS}: plates print MCA rounded`),
+  },
+  supply: {
+    low: limit('197', 'V', `single-phase 208/230\u2009V welded hermetic, ${bulletin}`),
+    lowScroll: limit('188', 'V', `single-phase 208/230\u2009V scroll or semi-hermetic, ${bulletin}`),
+    lowThree: limit('187', 'V', `three-phase 208/230\u2009V, ${bulletin}`),
+    high: limit('253', 'V', `208/230\u2009V, ${bulletin}`),
+    rated115: limit('115', 'V', 'equipment rated voltage for a 120 V system, ANSI C84.1'),
+    ratedWithin: limit('10', '%', 'NEMA MG 1-12.44.1: rated voltage ±10 %'),
+    present: limit('50', 'V', `${OURS}: from here a pair counts as alive`),
+    neutral: limit('5', 'V', `${OURS}: neutral to ground of a sound neutral`),
+    sag: limit('10', '%', `fall at the start, ${PRACTICE}`),
+    contacts: limit('3', 'V', `${OURS}: lost between line and load side, raises the question`),
+    report: limit('2', '%', 'unbalance, two unit manuals (secondary source)'),
+    stop: limit('5', '%', 'unbalance not recommended above, NEMA (secondary source)'),
+    singlePhase: limit('65', '%', `${OURS}: two lines at most this share of the third`),
+  },
+  runningAmps: {
+    nearLocked: limit('0.8', 'share of LRA', `${OURS}: from here a compressor counts as not starting`),
+    idle: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
+    mccRatio: limit(
+      '1.56',
+      'times RLA',
+      'a trade glossary and a tip page (secondary sources); what is printed governs',
+    ),
+    usualLow: limit('60', '% of RLA', `usual running current, ${PRACTICE}`),
+    usualHigh: limit('85', '% of RLA', `usual running current, ${PRACTICE}`),
+    legs: limit('10', '%', `unbalance of three legs’ amps, ${PRACTICE}`),
   },
   isolation: { minutes: limit('30', 'min', `${OURS}: without an answer of the holder`) },
 } as const;

@@ -1,5 +1,6 @@
-/** Supply voltage: limits by the nameplate, drop and unbalance. */
+/** Supply voltage: limits by the nameplate, drop, lost leg and unbalance. */
 import { Exact, type Figure, type Range } from './exact.ts';
+import { aboveZero, notBelowZero } from './refuse.ts';
 
 /**
  * ±percent of a single rated voltage, in V.
@@ -10,16 +11,74 @@ export function ratedRangeVolts(ratedVolts: Figure, percent: Figure): Range {
   return { low: new Exact(ratedVolts).minus(part), high: new Exact(ratedVolts).plus(part) };
 }
 
+/**
+ * The range for the voltages printed on a nameplate, in V; null where none is printed. 208/230 has limits of its own by
+ * phase and kind, which the caller gives. Any other pair of ratings runs from the lower one −percent to the higher +percent.
+ * Source: a compressor maker's nameplate-voltage bulletin (secondary source) for 208/230; NEMA MG 1-12.44.1 for the rest.
+ */
+export function nameplateRangeVolts(ratedVolts: readonly Figure[], percent: Figure, dual: Range): Range | null {
+  const rated = ratedVolts.map((v) => aboveZero(v, 'a rated voltage')).sort((a, b) => a.cmp(b));
+  const [lowest, highest] = [rated.at(0), rated.at(-1)];
+  if (!lowest || !highest) return null;
+  if (lowest.eq(208) && highest.eq(230)) return dual;
+  return { low: ratedRangeVolts(lowest, percent).low, high: ratedRangeVolts(highest, percent).high };
+}
+
 /** Fall from one voltage to another in % of the first (not zero). Arithmetic. */
 export const dropPercent = (fromVolts: Figure, toVolts: Figure): Exact =>
   new Exact(fromVolts).minus(toVolts).times(100).div(fromVolts);
 
-/** 100·max|Vi − mean| / mean in %. At least one voltage, mean not zero; throws on none. Source: NEMA. */
+/**
+ * 100·max|Vi − mean| / mean in %. At least one voltage, none below zero and not all zero; throws otherwise. Amps of three
+ * legs are compared the same way. Source: NEMA.
+ */
 export function unbalancePercent(volts: readonly Figure[]): Exact {
   if (volts.length === 0) throw new Error('no voltages');
-  const all = volts.map((v) => new Exact(v));
-  const mean = all.reduce((sum, v) => sum.plus(v), new Exact(0)).div(all.length);
+  const all = volts.map((v) => notBelowZero(v, 'a voltage'));
+  const sum = all.reduce((total, v) => total.plus(v), new Exact(0));
+  const mean = aboveZero(sum, 'the mean').div(all.length);
   return Exact.max(...all.map((v) => v.minus(mean).abs()))
     .times(100)
     .div(mean);
+}
+
+/** Extra temperature rise of a three-phase motor in %, about 2·(unbalance in %)². Source: rule quoted from NEMA MG 1. */
+export const extraRisePercent = (unbalance: Figure): Exact => notBelowZero(unbalance, 'the unbalance').pow(2).times(2);
+
+/** MG 1's curve, read off the graph: only the point at 2 % is seen in a secondary source, the others are from memory. */
+const DERATING = ['1', '1', '0.95', '0.88', '0.82', '0.75'] as const;
+
+/** Share of rated power that is left at an unbalance in %, straight between the curve's points; null above 5 %: don't run. */
+export function deratingShare(unbalance: Figure): Exact | null {
+  const exact = notBelowZero(unbalance, 'the unbalance');
+  const whole = exact.floor();
+  const [from, to] = [DERATING[whole.toNumber()], DERATING[exact.ceil().toNumber()]];
+  if (from === undefined || to === undefined) return null;
+  return new Exact(from).plus(new Exact(to).minus(from).times(exact.minus(whole)));
+}
+
+/** What three readings of a supply of two legs say, V without sign. */
+export type Legs = 'absent' | 'lost' | 'present';
+
+/**
+ * Whether one of two legs is missing. Through a load the lost leg takes the other's potential, so leg to leg reads next to
+ * nothing while both read to ground; without a load it reads nothing to ground.
+ * @param lowVolts what leg to leg must reach to be a supply
+ * @param presentVolts from here on a pair counts as alive
+ */
+export function legsOf(l1l2: Exact, l1g: Exact, l2g: Exact, lowVolts: Figure, presentVolts: Figure): Legs {
+  const alive = (volts: Exact): boolean => volts.gte(presentVolts);
+  if (![l1l2, l1g, l2g].some(alive)) return 'absent';
+  if (l1l2.gte(lowVolts)) return 'present';
+  return !alive(l1l2) || !alive(l1g) || !alive(l2g) ? 'lost' : 'present';
+}
+
+/**
+ * Single-phasing of three lines: one line to line is inside its range and both others are at most this share (%) of it. A
+ * motor with one line open halves the voltage over the two windings in series.
+ */
+export function isSinglePhased(lineToLineVolts: readonly Exact[], range: Range, atMostPercent: Figure): boolean {
+  const [low, middle, high] = [...lineToLineVolts].sort((a, b) => a.cmp(b));
+  if (!low || !middle || !high || high.lt(range.low) || high.gt(range.high)) return false;
+  return middle.lte(high.times(atMostPercent).div(100));
 }

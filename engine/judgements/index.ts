@@ -17,8 +17,18 @@ import { sectionOhms } from './section-ohms.ts';
 import { sectionValues } from './section-values.ts';
 import { sight } from './sight.ts';
 import { split } from './split.ts';
+import { subcooling } from './subcooling.ts';
+import { superheat } from './superheat.ts';
+import { nameplate } from './supply/nameplate.ts';
+import { runningAmps } from './supply/running-amps.ts';
+import { supply } from './supply/supply.ts';
 import { tabs } from './tabs.ts';
 import { threeTerminals } from './three-terminals.ts';
+import { compressorWindings } from './windings/compressor.ts';
+import { fanWindings } from './windings/fan.ts';
+import { insulation } from './windings/insulation.ts';
+import { loadsToGround } from './windings/loads-to-ground.ts';
+import { threeWindings } from './windings/three.ts';
 
 export const judgements = {
   absence,
@@ -41,6 +51,16 @@ export const judgements = {
   contactor,
   'three-terminals': threeTerminals,
   split,
+  superheat,
+  subcooling,
+  'compressor-windings': compressorWindings,
+  'fan-windings': fanWindings,
+  'three-windings': threeWindings,
+  'loads-to-ground': loadsToGround,
+  insulation,
+  nameplate,
+  supply,
+  'running-amps': runningAmps,
 } as const;
 
 export type JudgementId = keyof typeof judgements;

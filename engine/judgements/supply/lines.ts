@@ -1,0 +1,180 @@
+/** What the pairs of a supply say, by its kind: two legs, hot and neutral, three lines. */
+import { type Exact, within } from '../../calc/exact.ts';
+import { deratingShare, extraRisePercent, isSinglePhased, legsOf, unbalancePercent } from '../../calc/supply.ts';
+import type { Finding } from '../../schema.ts';
+import { figureOf, leftOpen } from '../read.ts';
+import { digits, finding, say, sayRange } from '../say.ts';
+import type { Seen } from './range.ts';
+import { judgeStart } from './start.ts';
+
+export type SupplyOutcome =
+  | 'good'
+  | 'absent'
+  | 'leg-lost'
+  | 'neutral'
+  | 'single-phasing'
+  | 'unbalanced'
+  | 'out'
+  | 'sag'
+  | 'contacts'
+  | 'report'
+  | 'undecided';
+export interface SupplyJudged {
+  readonly outcome: SupplyOutcome;
+  readonly findings: readonly Finding[];
+}
+
+const NAMES: Readonly<Record<string, string>> = {
+  l1l2: 'L1–L2',
+  l2l3: 'L2–L3',
+  l1l3: 'L1–L3',
+  l1g: 'L1–ground',
+  l2g: 'L2–ground',
+  l3g: 'L3–ground',
+  hn: 'hot–neutral',
+  hg: 'hot–ground',
+  ng: 'neutral–ground',
+};
+const read = ({ line }: Seen, key: string): Exact | null => figureOf(line, key, 'V')?.abs() ?? null;
+
+export function judgeTwoLegs(seen: Seen): SupplyJudged | null {
+  const [across, one, two] = [read(seen, 'l1l2'), read(seen, 'l1g'), read(seen, 'l2g')];
+  if (!across || !one || !two) return null;
+  const pairs = [pair(seen, 'l1l2', across), toGround(seen, 'l1g', one), toGround(seen, 'l2g', two)];
+  const legs = legsOf(across, one, two, seen.range.range.low, seen.limits.present.value);
+  if (legs === 'absent') return { outcome: 'absent', findings: [...pairs, dead] };
+  if (legs === 'lost') return { outcome: 'leg-lost', findings: [...pairs, lost] };
+  return ranged(seen, across, pairs);
+}
+
+/** 115 V: the neutral has to be sound too, or the unit runs on whatever the other circuits leave it. */
+export function judgeHotNeutral(seen: Seen): SupplyJudged | null {
+  const [across, hot, neutral] = [read(seen, 'hn'), read(seen, 'hg'), read(seen, 'ng')];
+  if (!across || !hot || !neutral) return null;
+  const pairs = [pair(seen, 'hn', across), toGround(seen, 'hg', hot), neutralFinding(seen, neutral)];
+  const alive = (volts: Exact): boolean => volts.gte(seen.limits.present.value);
+  if (!alive(across) && !alive(hot)) return { outcome: 'absent', findings: [...pairs, dead] };
+  if (!alive(across) || neutral.gt(seen.limits.neutral.value))
+    return { outcome: 'neutral', findings: [...pairs, open] };
+  return ranged(seen, across, pairs);
+}
+
+export function judgeThree(seen: Seen): SupplyJudged | null {
+  const { range, limits } = seen;
+  const [a, b, c] = [read(seen, 'l1l2'), read(seen, 'l2l3'), read(seen, 'l1l3')];
+  if (!a || !b || !c || ['l1g', 'l2g', 'l3g'].some((key) => leftOpen(seen.line, key, 'V'))) return null;
+  const grounds = ['l1g', 'l2g', 'l3g'].flatMap((key) => {
+    const volts = read(seen, key);
+    return volts ? [{ key, volts }] : [];
+  });
+  const alive = (volts: Exact): boolean => volts.gte(limits.present.value);
+  const lines = [a, b, c];
+  const pairs = [
+    ...[pair(seen, 'l1l2', a), pair(seen, 'l2l3', b), pair(seen, 'l1l3', c)],
+    ...grounds.map(({ key, volts }) => toGround(seen, key, volts)),
+    ...highLeg(grounds.map((g) => g.volts)),
+  ];
+  if (![...lines, ...grounds.map((g) => g.volts)].some(alive)) return { outcome: 'absent', findings: [...pairs, dead] };
+  if (isSinglePhased(lines, range.range, limits.singlePhase.value)) {
+    return { outcome: 'single-phasing', findings: [...pairs, singlePhasing(limits.singlePhase.source)] };
+  }
+  const outside = lines.some((v) => !within(v, range.range));
+  if (outside && grounds.some((g) => !alive(g.volts))) return { outcome: 'leg-lost', findings: [...pairs, lost] };
+  const unbalance = unbalancePercent(lines);
+  const findings = [...pairs, unbalanceFinding(unbalance, seen)];
+  if (unbalance.gt(limits.stop.value)) return { outcome: 'unbalanced', findings };
+  if (outside) return { outcome: 'out', findings };
+  const start = judgeStart(seen, a);
+  const outcome = start.outcome === 'good' && unbalance.gt(limits.report.value) ? 'report' : start.outcome;
+  return { outcome, findings: [...findings, ...start.findings] };
+}
+
+function ranged(seen: Seen, across: Exact, pairs: readonly Finding[]): SupplyJudged {
+  if (!within(across, seen.range.range)) return { outcome: 'out', findings: pairs };
+  const start = judgeStart(seen, across);
+  return { outcome: start.outcome, findings: [...pairs, ...start.findings] };
+}
+
+function pair({ range, limits }: Seen, key: string, volts: Exact): Finding {
+  const is = within(volts, range.range) ? 'inside' : volts.lt(range.range.low) ? 'below' : 'above';
+  const said = sayRange(range.range, 'V', 1, 0);
+  const where = is === 'inside' ? `inside ${said}` : `${is} ${said}`;
+  const assumed = range.assumed === null ? '' : ` A ${range.assumed}\u2009V nameplate is assumed.`;
+  const source = volts.lt(limits.present.value) ? limits.present.source : range.source;
+  return finding({
+    name: nameOf(key),
+    reading: say(volts, 'V'),
+    limits: said,
+    word: is,
+    text: `${nameOf(key)} reads ${say(volts, 'V')}, ${where}.${assumed}`,
+    source,
+  });
+}
+const nameOf = (key: string): string => NAMES[key] ?? key;
+
+function toGround({ limits }: Seen, key: string, volts: Exact): Finding {
+  const alive = volts.gte(limits.present.value);
+  const [name, shown] = [nameOf(key), say(volts, 'V')];
+  const text = `${name} reads ${shown}: ${alive ? 'volts are there' : 'nothing is there'}.`;
+  return finding({ name, reading: shown, word: alive ? 'present' : 'absent', text, source: limits.present.source });
+}
+
+function neutralFinding({ limits }: Seen, volts: Exact): Finding {
+  const sound = volts.lte(limits.neutral.value);
+  const shown = say(volts, 'V');
+  return finding({
+    name: nameOf('ng'),
+    reading: shown,
+    limits: `${say(limits.neutral.value, 'V')} or less`,
+    word: sound ? 'sound' : 'not sound',
+    text: sound
+      ? `Neutral to ground reads ${shown}.`
+      : `Neutral to ground reads ${shown}: the neutral isn’t sound. Find it.`,
+    source: limits.neutral.source,
+  });
+}
+
+function unbalanceFinding(unbalance: Exact, { limits }: Seen): Finding {
+  const [shown, report, stop] = [say(unbalance, '%', 2), say(limits.report.value, '%'), say(limits.stop.value, '%')];
+  const left = deratingShare(unbalance);
+  const heat = `The windings warm about ${say(extraRisePercent(unbalance), '%', 1)} more`;
+  const cost = left === null ? `${heat}.` : `${heat}, and about ${say(left.times(100), '%', 0)} of the power is left.`;
+  const word = unbalance.gt(limits.stop.value) ? "don't run" : unbalance.gt(limits.report.value) ? 'report' : 'good';
+  const text = {
+    "don't run": `The three lines are ${shown} apart, past ${stop}. Turn it off and don’t run it.`,
+    report: `The three lines are ${shown} apart, past ${report}. Report it. ${cost}`,
+    good: `The three lines are ${shown} apart.`,
+  }[word];
+  const source = word === 'good' || word === 'report' ? limits.report.source : limits.stop.source;
+  return finding({ name: 'Unbalance', reading: shown, limits: `${report} or less`, word, text, source });
+}
+
+/** On a high-leg delta one leg reads √3 times what the others read to ground. */
+function highLeg(grounds: readonly Exact[]): Finding[] {
+  const [low, middle, high] = [...grounds].sort((a, b) => a.cmp(b));
+  if (!low || !middle || !high || low.isZero()) return [];
+  const times = high.div(low.plus(middle).div(2));
+  if (times.lt('1.6') || times.gt('1.85') || middle.div(low).gt('1.1')) return [];
+  return [
+    finding({
+      name: 'High leg',
+      reading: say(high, 'V'),
+      word: 'high leg',
+      text: `One leg reads ${digits(times, 2)} times the others to ground. A high-leg delta is so: no loads for a single leg on it.`,
+      source: 'geometry of a high-leg delta: √3',
+    }),
+  ];
+}
+
+const plain = (name: string, word: string, text: string, source: string | null = null): Finding =>
+  finding({ name, reading: word, word, text, source });
+const dead = plain('Supply', 'absent', 'No pair shows a supply. Look at the means, its fuses and what feeds them.');
+const lost = plain('Supply', 'leg lost', 'One leg is missing: a fuse, a lug or the utility. Leave it off.');
+const open = plain('Supply', 'neutral', 'The neutral is open or loose. Leave it off and find it.');
+const singlePhasing = (source: string): Finding =>
+  plain(
+    'Supply',
+    'single-phasing',
+    'One pair is right and two are far below: one line is missing. Turn it off.',
+    source,
+  );

@@ -1,0 +1,112 @@
+import { Exact } from '../../calc/exact.ts';
+import { leakMilliamps, ohmsForAmps } from '../../calc/leakage.ts';
+import type { Finding, Parts } from '../../schema.ts';
+import { judgement, type Limit } from '../judgement.ts';
+import { read } from '../probing.ts';
+import { figureOf, type Reading } from '../read.ts';
+import { finding, say } from '../say.ts';
+import { FRAME_LIMITS, type FrameBand, frameBand, frameEdges, frameFinding } from './frame.ts';
+import { ohmsOf, sayOhms } from './look.ts';
+import { type Cell, more, ohmParts } from './probing.ts';
+
+type TripLimits = Readonly<Record<'volts' | 'gfci' | 'breaker', Limit>>;
+const LEADS = [
+  ['t1g', 'T1–ground'],
+  ['t2g', 'T2–ground'],
+  ['t3g', 'T3–ground'],
+] as const;
+
+/**
+ * All loads at once to ground, Ω, from the contactor's load side. An ohm figure has to explain a trip: the current it lets
+ * through is compared with a GFCI's and with the breaker's, from the plate's MOP or else the smallest breaker made.
+ */
+export const loadsToGround = judgement({
+  id: 'loads-to-ground',
+  semantics: 1,
+  takes: ['readings', 'plate'],
+  limits: [...FRAME_LIMITS, 'volts', 'gfci', 'breaker'],
+  outcomes: ['none-found', 'low', 'undecided'],
+  run({ readings, plate }, limits) {
+    const leads = LEADS.map(([key, name]) => ({ key, name, reading: ohmsOf(readings, key) })).filter(
+      // Only a three-phase unit has a third load terminal: it counts where it was read.
+      ({ key, reading }) => key !== 't3g' || reading.kind !== 'none',
+    );
+    const bands = leads.map(({ reading }) => frameBand(reading, limits));
+    const least = leastOf(leads.map(({ reading }) => reading));
+    const findings = leads.map(({ name, reading }) => frameFinding(name, reading, limits));
+    if (least && frameBand({ kind: 'figure', value: least }, limits) !== 'clear') {
+      findings.push(explains(least, breakerAmps(plate, limits), limits));
+    }
+    return { outcome: outcomeOf(bands), findings };
+  },
+  probe(limits) {
+    const line = (t1g: Cell, t2g: Cell, more: Readonly<Record<string, Cell>> = {}): { readings: Parts } => ({
+      readings: ohmParts({ t1g, t2g, ...more }),
+    });
+    const [volts, gfci] = [limits.volts.value, new Exact(limits.gfci.value).div(1000)];
+    const [toGfci, toBreaker] = [ohmsForAmps(volts, gfci), ohmsForAmps(volts, limits.breaker.value)];
+    return [
+      line('OL', 'OL'),
+      line('OL', 'OL', { t3g: 'OL' }),
+      ...frameEdges(limits).map((r) => line(r, 'OL')),
+      ...frameEdges(limits).map((r) => line('OL', 'OL', { t3g: r })),
+      line('OL', toGfci),
+      line('OL', more(toGfci)),
+      line('OL', toBreaker),
+      line('OL', more(toBreaker)),
+      line(0, 0),
+      { ...line('OL', ohmsForAmps(volts, 40)), plate: { mop: read(40, 'A') } },
+      { ...line('OL', more(ohmsForAmps(volts, 40))), plate: { mop: read(40, 'A') } },
+      line('OL', '_'),
+      {},
+    ];
+  },
+});
+
+function outcomeOf(bands: readonly FrameBand[]): 'none-found' | 'low' | 'undecided' {
+  if (bands.includes('low')) return 'low';
+  return bands.every((band) => band === 'clear') ? 'none-found' : 'undecided';
+}
+function leastOf(readings: readonly Reading[]): Exact | null {
+  const figures = readings.flatMap((r) => (r.kind === 'figure' ? [r.value] : []));
+  return figures.length === 0 ? null : Exact.min(...figures);
+}
+
+interface Breaker {
+  readonly amps: Exact;
+  readonly of: string;
+}
+function breakerAmps(plate: Parts | undefined, { breaker }: TripLimits): Breaker {
+  const mop = figureOf(plate, 'mop', 'A');
+  return mop?.gt(0)
+    ? { amps: mop, of: `the ${say(mop, 'A')} breaker` }
+    : { amps: new Exact(breaker.value), of: `the smallest breaker of ${say(breaker.value, 'A')}` };
+}
+
+/** What the lowest figure explains: a breaker's trip, a GFCI's, or neither. */
+function explains(ohms: Exact, { amps, of }: Breaker, { volts, gfci, breaker }: TripLimits): Finding {
+  const at = `at ${say(volts.value, 'V')}`;
+  const found = (word: string, reading: string, text: string): Finding =>
+    finding({
+      name: 'What it explains',
+      reading,
+      limits: `GFCI ${say(gfci.value, 'mA')}, breaker ${say(amps, 'A')}`,
+      word,
+      text,
+      source: `Ohm’s law; ${gfci.source}; ${breaker.source}`,
+    });
+  if (ohms.isZero())
+    return found('a short', sayOhms(ohms), `${sayOhms(ohms)} to ground is a short: it explains any trip.`);
+  const leak = leakMilliamps(volts.value, ohms);
+  const current = leak.gte(1000) ? say(leak.div(1000), 'A', 1) : say(leak, 'mA', leak.gte(1) ? 1 : 3);
+  const lets = `${sayOhms(ohms)} lets ${current} through ${at}.`;
+  if (leak.gte(amps.times(1000))) return found('a breaker’s trip', current, `${lets} That trips ${of}.`);
+  if (leak.gte(gfci.value)) {
+    return found(
+      'a GFCI’s trip',
+      current,
+      `${lets} That trips a GFCI and never ${of}: go on looking for a breaker’s reason.`,
+    );
+  }
+  return found('no trip', current, `${lets} That trips neither a GFCI nor a breaker.`);
+}

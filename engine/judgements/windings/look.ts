@@ -1,0 +1,53 @@
+/** What the judgements of windings share: three pairs in ohms, the ohmmeter's doubt, and what was told beside them. */
+import type { Exact } from '../../calc/exact.ts';
+import type { OhmsDoubt } from '../../calc/windings.ts';
+import type { Parts } from '../../schema.ts';
+import type { Limit } from '../judgement.ts';
+import { type Reading, readingOf } from '../read.ts';
+import { say } from '../say.ts';
+
+/** The ohmmeter's accuracy: ±(percent of reading + counts · resolution). */
+export const OHMMETER_LIMITS = ['percent', 'counts', 'resolution'] as const;
+export type OhmmeterLimits = Readonly<Record<(typeof OHMMETER_LIMITS)[number], Limit>>;
+
+export const doubtBy = ({ percent, counts, resolution }: OhmmeterLimits): OhmsDoubt => ({
+  percent: percent.value,
+  counts: Number(counts.value),
+  resolutionOhms: resolution.value,
+});
+
+export type Three = readonly [Reading, Reading, Reading];
+export type Whole = readonly [Exact, Exact, Exact];
+
+/** A reading in ohms. Nothing has less than none, so a figure below zero is no reading. */
+export function ohmsOf(parts: Parts | undefined, key: string): Reading {
+  const reading = readingOf(parts, key, 'Ω');
+  return reading.kind === 'figure' && reading.value.lt(0) ? { kind: 'none' } : reading;
+}
+export const threeOf = (parts: Parts | undefined, keys: readonly [string, string, string]): Three => [
+  ohmsOf(parts, keys[0]),
+  ohmsOf(parts, keys[1]),
+  ohmsOf(parts, keys[2]),
+];
+
+/** The figures of the three pairs; null where one is OL or was not read. */
+export function wholeOf([a, b, c]: Three): Whole | null {
+  return a.kind === 'figure' && b.kind === 'figure' && c.kind === 'figure' ? [a.value, b.value, c.value] : null;
+}
+export const isMissing = (three: Three): boolean => three.some((r) => r.kind === 'none');
+
+/** In the unit a meter would show: Ω, kΩ, MΩ. */
+export function sayOhms(ohms: Exact): string {
+  if (ohms.gte(1_000_000)) return say(ohms.div(1_000_000), 'MΩ');
+  return ohms.gte(1000) ? say(ohms.div(1000), 'kΩ') : say(ohms, 'Ω');
+}
+export const sayReading = (reading: Reading): string =>
+  reading.kind === 'figure' ? sayOhms(reading.value) : reading.kind === 'over' ? 'OL' : 'no reading';
+export const sayPairs = (names: readonly [string, string, string], three: Three): string =>
+  three.map((reading, i) => `${names[i]} ${sayReading(reading)}`).join(', ');
+
+/** The options chosen in any part of an answer: a question with one choice may name its part as it likes. */
+export const told = (parts: Parts | undefined): readonly string[] =>
+  Object.values(parts ?? {}).flatMap((part) => (part.kind === 'choice' ? part.chosen : []));
+
+export const DOUBT_SOURCE = 'S–R is the sum of C–S and C–R, a textbook’s rule';
