@@ -4,6 +4,8 @@ import type { Limit } from '../engine/vocabulary.ts';
 const limit = (value: string, unit: string, source: string): Limit => ({ value, unit, source });
 const OURS = 'our setting';
 const PRACTICE = 'common practice, no single source';
+const NWS =
+  'heat index categories of the US National Weather Service, as now in use (secondary source); each holds its beginning';
 
 const known = {
   sourceMin: limit('100', 'V', `${OURS}: a known AC source reads at least this`),
@@ -34,6 +36,16 @@ const toGround = {
   clear: limit('2', 'MΩ', `${OURS}: no ground at meter voltage; a reciprocating maker’s limit (secondary source)`),
 };
 const equal = limit('5', '%', `${OURS}: three pairs of a three-phase or inverter motor are equal`);
+
+const heat = {
+  caution: limit('80', '°F', NWS),
+  extremeCaution: limit('90', '°F', NWS),
+  danger: limit('103', '°F', NWS),
+  extremeDanger: limit('125', '°F', NWS),
+  assumedHumidity: limit('50', '%', `${OURS}: where nobody read the humidity`),
+  coldest: limit('-20', '°F', `${OURS}: an air temperature that people report`),
+  hottest: limit('140', '°F', `${OURS}: an air temperature that people report`),
+};
 
 export const LIMITS = {
   absence: { dead, live, ...known },
@@ -108,6 +120,12 @@ export const LIMITS = {
     high: limit('15', 'Δ°F', `subcooling where no label says, ${PRACTICE}`),
     impossible: limit('3', 'Δ°F', `${OURS}: this far above saturation a reading is wrong`),
   },
+  heatIndex: heat,
+  urgency: {
+    ...heat,
+    goods: limit('41', '°F', 'FDA Food Code: perishable food is kept at or below'),
+    goodsHours: limit('4', 'h', `${OURS}: hours above the limit after which goods count as lost`),
+  },
   count: {
     one: limit('1', 'count', 'one part'),
     two: limit('2', 'count', 'two parts'),
@@ -181,6 +199,31 @@ export const LIMITS = {
     usualLow: limit('60', '% of RLA', `usual running current, ${PRACTICE}`),
     usualHigh: limit('85', '% of RLA', `usual running current, ${PRACTICE}`),
     legs: limit('10', '%', `unbalance of three legs’ amps, ${PRACTICE}`),
+  },
+  startCapacitor: {
+    openShare: limit('2', '%', `${OURS}: a start capacitor reading below this share of its range is open`),
+    shorted: limit('2', 'Ω', `${OURS}: steady near zero`),
+  },
+  singleSection: {
+    openShare: limit('2', '%', `${OURS}: a section reading below this share of its rating is open`),
+    shorted: limit('2', 'Ω', `${OURS}: steady near zero`),
+  },
+  bleedResistor: {
+    low: limit('10000', 'Ω', `bleed resistor, one end off: ${PRACTICE}`),
+    high: limit('20000', 'Ω', `bleed resistor, one end off: ${PRACTICE}`),
+  },
+  potentialRelay: {
+    closed: limit('0.5', 'Ω', `contacts 1–2 at rest: ${PRACTICE}`),
+    coilLow: limit('2000', 'Ω', `coil 5–2: ${PRACTICE}`),
+    coilHigh: limit('20000', 'Ω', `coil 5–2: ${PRACTICE}`),
+  },
+  currentRelay: {
+    closed: limit('1', 'Ω', `a closed contact at rest: ${PRACTICE}`),
+    coil: limit('1', 'Ω', `coil: ${PRACTICE}`),
+  },
+  ptc: {
+    low: limit('3', 'Ω', 'cold; value from memory, it only advises'),
+    high: limit('20', 'Ω', 'cold; value from memory, it only advises'),
   },
   isolation: { minutes: limit('30', 'min', `${OURS}: without an answer of the holder`) },
 } as const;

@@ -4,19 +4,27 @@ import { alternative } from './alternative.ts';
 import { bridge } from './bridge.ts';
 import { capacitors } from './capacitors.ts';
 import { caseLeak } from './case-leak.ts';
-import { contactor } from './contactor.ts';
-import { fuses } from './fuses.ts';
+import { contactor } from './control/contactor.ts';
+import { fuses } from './control/fuses.ts';
+import { heatIndex } from './heat-index.ts';
 import { hold } from './hold.ts';
 import { known } from './known.ts';
 import { more } from './more.ts';
 import { motors } from './motors.ts';
 import { printSections } from './print-sections.ts';
+import { refrigerantCause } from './refrigerant-cause.ts';
 import { residual } from './residual.ts';
 import { restart } from './restart.ts';
 import { sectionOhms } from './section-ohms.ts';
 import { sectionValues } from './section-values.ts';
 import { sight } from './sight.ts';
+import { singleSection } from './single-section.ts';
 import { split } from './split.ts';
+import { bleedResistor } from './start/bleed-resistor.ts';
+import { startCapacitor } from './start/capacitor.ts';
+import { currentRelay } from './start/current-relay.ts';
+import { potentialRelay } from './start/potential-relay.ts';
+import { ptc } from './start/ptc.ts';
 import { subcooling } from './subcooling.ts';
 import { superheat } from './superheat.ts';
 import { nameplate } from './supply/nameplate.ts';
@@ -24,6 +32,7 @@ import { runningAmps } from './supply/running-amps.ts';
 import { supply } from './supply/supply.ts';
 import { tabs } from './tabs.ts';
 import { threeTerminals } from './three-terminals.ts';
+import { urgency } from './urgency.ts';
 import { compressorWindings } from './windings/compressor.ts';
 import { fanWindings } from './windings/fan.ts';
 import { insulation } from './windings/insulation.ts';
@@ -50,9 +59,18 @@ export const judgements = {
   fuses,
   contactor,
   'three-terminals': threeTerminals,
+  'single-section': singleSection,
+  'start-capacitor': startCapacitor,
+  'bleed-resistor': bleedResistor,
+  'potential-relay': potentialRelay,
+  'current-relay': currentRelay,
+  ptc,
   split,
   superheat,
   subcooling,
+  'refrigerant-cause': refrigerantCause,
+  'heat-index': heatIndex,
+  urgency,
   'compressor-windings': compressorWindings,
   'fan-windings': fanWindings,
   'three-windings': threeWindings,

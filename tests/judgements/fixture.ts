@@ -16,6 +16,15 @@ const stated = {
 };
 const ohmmeter = { percent: limit('1', '%'), counts: limit('3', 'count'), resolution: limit('0.1', 'Ω') };
 const toGround = { grounded: limit('0.5', 'MΩ'), clear: limit('2', 'MΩ') };
+const heat = {
+  caution: limit('80', '°F'),
+  extremeCaution: limit('90', '°F'),
+  danger: limit('103', '°F'),
+  extremeDanger: limit('125', '°F'),
+  assumedHumidity: limit('50', '%'),
+  coldest: limit('-20', '°F'),
+  hottest: limit('140', '°F'),
+};
 export const LIMITS = {
   absence: { dead: limit('5', 'V'), live: limit('50', 'V'), ...stated },
   bridge: { dead: limit('5', 'V'), ...stated },
@@ -94,6 +103,12 @@ export const LIMITS = {
   },
   alternative: {},
   'three-terminals': {},
+  'single-section': { openShare: limit('2', '%'), shorted: limit('2', 'Ω') },
+  'start-capacitor': { openShare: limit('2', '%'), shorted: limit('2', 'Ω') },
+  'bleed-resistor': { low: limit('10000', 'Ω'), high: limit('20000', 'Ω') },
+  'potential-relay': { closed: limit('0.5', 'Ω'), coilLow: limit('2000', 'Ω'), coilHigh: limit('20000', 'Ω') },
+  'current-relay': { closed: limit('1', 'Ω'), coil: limit('1', 'Ω') },
+  ptc: { low: limit('3', 'Ω'), high: limit('20', 'Ω') },
   fuses: { good: limit('0.5', 'Ω') },
   contactor: {
     contacts: limit('1', 'Ω'),
@@ -116,6 +131,9 @@ export const LIMITS = {
     high: limit('15', 'Δ°F'),
     impossible: limit('3', 'Δ°F'),
   },
+  'refrigerant-cause': {},
+  'heat-index': heat,
+  urgency: { ...heat, goods: limit('41', '°F'), goodsHours: limit('4', 'h') },
   split: {
     within: limit('3', 'Δ°F'),
     plainLow: limit('16', 'Δ°F'),
