@@ -1,11 +1,11 @@
-import { mostUrgent, stepUp, URGENCIES, type Urgency, urgencyOfHeat } from '../calc/urgency.ts';
-import type { Finding, Parts } from '../schema.ts';
+import { mostUrgent, stepUp, URGENCIES, type Urgency, urgencyOfHeat } from '../../calc/air/urgency.ts';
+import type { Finding, Parts } from '../../schema.ts';
+import { judgement, type Limit } from '../judgement.ts';
+import { chose, past, read, untaken } from '../probing.ts';
+import { chosenOf, figureOf } from '../read.ts';
+import { finding, say } from '../say.ts';
 import { feltHeat, HEAT_LIMITS, type HeatLimits } from './felt-heat.ts';
 import { probeHeat } from './heat-index.ts';
-import { judgement, type Limit } from './judgement.ts';
-import { chose, past, read, untaken } from './probing.ts';
-import { chosenOf, figureOf } from './read.ts';
-import { finding, say } from './say.ts';
 
 const LIMITS = [...HEAT_LIMITS, 'goods', 'goodsHours'] as const;
 type UrgencyLimits = HeatLimits & Readonly<Record<'goods' | 'goodsHours', Limit>>;

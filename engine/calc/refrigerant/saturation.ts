@@ -1,12 +1,12 @@
 /**
  * Saturation of a refrigerant: the pressure at which it boils and condenses at a temperature, both ways.
- * Pressures are absolute; a gauge's reading is converted first (`units.ts`).
+ * Pressures are absolute; a gauge's reading is converted first (`../units.ts`).
  */
 import { Decimal } from 'decimal.js';
-import { Exact, type Figure } from './exact.ts';
+import { Exact, type Figure } from '../exact.ts';
+import { convert } from '../units.ts';
 import type { Refrigerant } from './refrigerants.ts';
 import { type Curve, type Equation, FLUIDS, type Points } from './saturation-curves.ts';
-import { convert } from './units.ts';
 
 /** `low`, `high`: outside −40…150 °F, where nothing was checked. `critical`: there is no saturation from there on. */
 export type Saturated =

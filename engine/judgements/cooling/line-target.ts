@@ -1,10 +1,10 @@
 /** A superheat or subcooling against its target: the shape that both judgements share. */
-import { Exact, type Range } from '../calc/exact.ts';
-import type { Refrigerant } from '../calc/refrigerants.ts';
-import type { Finding } from '../schema.ts';
-import type { Judged, Limit } from './judgement.ts';
+import { Exact, type Range } from '../../calc/exact.ts';
+import type { Refrigerant } from '../../calc/refrigerant/refrigerants.ts';
+import type { Finding } from '../../schema.ts';
+import type { Judged, Limit } from '../judgement.ts';
+import { finding, say, sayRange } from '../say.ts';
 import { ignitionWarning, type Saturation } from './refrigerant.ts';
-import { finding, say, sayRange } from './say.ts';
 
 export const LINE_OUTCOMES = ['low', 'normal', 'high', 'undecided'] as const;
 type Outcome = (typeof LINE_OUTCOMES)[number];

@@ -1,9 +1,9 @@
-import { Exact } from '../calc/exact.ts';
-import { HEAT_CATEGORIES, type HeatCategory, heatCategory, heatIndexFahrenheit } from '../calc/heat-index.ts';
-import type { Parts } from '../schema.ts';
+import { HEAT_CATEGORIES, type HeatCategory, heatCategory, heatIndexFahrenheit } from '../../calc/air/heat-index.ts';
+import { Exact } from '../../calc/exact.ts';
+import type { Parts } from '../../schema.ts';
+import { judgement } from '../judgement.ts';
+import { past, read, untaken } from '../probing.ts';
 import { feltHeat, HEAT_LIMITS, type HeatLimits } from './felt-heat.ts';
-import { judgement } from './judgement.ts';
-import { past, read, untaken } from './probing.ts';
 
 /**
  * The NWS category of the heat where people are: indoor °F (or outdoor, where that is all there is) and humidity %.

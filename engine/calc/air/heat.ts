@@ -3,7 +3,7 @@
  * Sources: an insulation maker's and an engineering reference's pages, read: 1.08 = 60 × 0.075 × 0.24,
  * 4.5 = 60 × 0.075, 0.68 for grains, 4840 for lb of water per lb of air.
  */
-import { Exact, type Figure } from './exact.ts';
+import { Exact, type Figure } from '../exact.ts';
 
 const SENSIBLE = '1.08';
 const TOTAL = '4.5';

@@ -1,8 +1,8 @@
 /** Superheat and subcooling from a gauge and a clamp. Superheat counts from the dew line, subcooling from the bubble line. */
-import { Exact, type Figure } from './exact.ts';
+import { Exact, type Figure } from '../exact.ts';
+import { convert } from '../units.ts';
 import type { Refrigerant } from './refrigerants.ts';
 import { type Saturated, saturationFahrenheit } from './saturation.ts';
-import { convert } from './units.ts';
 
 /** °F at which this refrigerant's last liquid boils at a gauge pressure, sea level. */
 export const dewFahrenheit = (refrigerant: Refrigerant, psig: Figure): Saturated =>

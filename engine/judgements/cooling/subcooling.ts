@@ -1,10 +1,10 @@
-import { Exact } from '../calc/exact.ts';
-import { subcooling as subcoolingOf } from '../calc/superheat.ts';
-import type { Parts } from '../schema.ts';
-import { judgement, type Limit } from './judgement.ts';
+import { Exact } from '../../calc/exact.ts';
+import { subcooling as subcoolingOf } from '../../calc/refrigerant/superheat.ts';
+import type { Parts } from '../../schema.ts';
+import { judgement, type Limit } from '../judgement.ts';
+import { chose, read, untaken } from '../probing.ts';
+import { figureOf } from '../read.ts';
 import { around, judgeLine, LINE_OUTCOMES, type Target } from './line-target.ts';
-import { chose, read, untaken } from './probing.ts';
-import { figureOf } from './read.ts';
 import { refrigerantOf, saturationOf } from './refrigerant.ts';
 
 const LIMITS = ['within', 'low', 'high', 'impossible'] as const;

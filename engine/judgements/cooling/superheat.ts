@@ -1,12 +1,12 @@
-import { Exact } from '../calc/exact.ts';
-import { superheat as superheatOf, targetSuperheat } from '../calc/superheat.ts';
-import type { Parts } from '../schema.ts';
-import { judgement, type Limit } from './judgement.ts';
+import { Exact } from '../../calc/exact.ts';
+import { superheat as superheatOf, targetSuperheat } from '../../calc/refrigerant/superheat.ts';
+import type { Parts } from '../../schema.ts';
+import { judgement, type Limit } from '../judgement.ts';
+import { chose, past, read, untaken } from '../probing.ts';
+import { chosenOf, figureOf } from '../read.ts';
+import { say } from '../say.ts';
 import { around, judgeLine, LINE_OUTCOMES, type Target } from './line-target.ts';
-import { chose, past, read, untaken } from './probing.ts';
-import { chosenOf, figureOf } from './read.ts';
 import { refrigerantOf, saturationOf } from './refrigerant.ts';
-import { say } from './say.ts';
 
 const LIMITS = ['within', 'valveLow', 'valveHigh', 'orificeLeast', 'impossible'] as const;
 type SuperheatLimits = Readonly<Record<(typeof LIMITS)[number], Limit>>;

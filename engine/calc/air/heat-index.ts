@@ -3,7 +3,7 @@
  * Source: wpc.ncep.noaa.gov/html/heatindex_equation.shtml, read. Good to about ±1.3 °F; at 80…87 °F with very high
  * humidity the printed chart is lower. In full sun it can feel up to 15 °F hotter.
  */
-import { Exact, type Figure } from './exact.ts';
+import { Exact, type Figure } from '../exact.ts';
 
 /** Factor, power of T, power of RH. */
 const TERMS = [

@@ -1,6 +1,6 @@
 /**
  * The temperature split (return less supply) that an air conditioner in order shows. Our own model, since no table of
- * one authority is at hand; it is derived from the heat that air carries (`air.ts`):
+ * one authority is at hand; it is derived from the heat that air carries (`heat.ts`):
  *
  * - a ton is 12 000 Btu/h and moves so many CFM, so the coil takes Q / (4.5·CFM) Btu out of each pound;
  * - it does so at the rating's return air, 67 °F wet-bulb, and some percent more or less for each degree beside it;
@@ -11,8 +11,9 @@
  * Against the four capacities of a trade-training article at 80 °F and 57, 63, 67, 72 °F wet-bulb (splits of 25.1, 24.7,
  * 20.7, 16.5) it is within 1.4 °F.
  */
-import { differenceBtuPerPound, differenceFahrenheit } from './air.ts';
-import { Exact, type Figure } from './exact.ts';
+
+import { Exact, type Figure } from '../exact.ts';
+import { differenceBtuPerPound, differenceFahrenheit } from './heat.ts';
 import { enthalpyBtuPerPound, type MoistAir } from './moist-air.ts';
 
 export interface SplitModel {

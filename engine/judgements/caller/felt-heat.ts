@@ -1,10 +1,11 @@
 /** The heat index of what was read, as category and as words. */
-import { Exact, within } from '../calc/exact.ts';
-import { type HeatCategory, heatCategory, heatIndexFahrenheit } from '../calc/heat-index.ts';
-import type { Finding, Parts } from '../schema.ts';
-import type { Limit } from './judgement.ts';
-import { figureOf } from './read.ts';
-import { finding, say, sayRange } from './say.ts';
+
+import { type HeatCategory, heatCategory, heatIndexFahrenheit } from '../../calc/air/heat-index.ts';
+import { Exact, within } from '../../calc/exact.ts';
+import type { Finding, Parts } from '../../schema.ts';
+import type { Limit } from '../judgement.ts';
+import { figureOf } from '../read.ts';
+import { finding, say, sayRange } from '../say.ts';
 
 export const HEAT_LIMITS = [
   'caution',

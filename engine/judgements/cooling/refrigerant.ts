@@ -1,11 +1,11 @@
 /** What gauge and clamp say of a refrigerant: which it is, whether it may burn, its saturation. */
-import type { Exact } from '../calc/exact.ts';
-import { mayBurn, REFRIGERANTS, type Refrigerant, safetyClassOf } from '../calc/refrigerants.ts';
-import { accuracyPercentOf, type Saturated } from '../calc/saturation.ts';
-import { bubbleFahrenheit, dewFahrenheit } from '../calc/superheat.ts';
-import type { Finding, Parts } from '../schema.ts';
-import { chosenOf, figureOf } from './read.ts';
-import { finding, say } from './say.ts';
+import type { Exact } from '../../calc/exact.ts';
+import { mayBurn, REFRIGERANTS, type Refrigerant, safetyClassOf } from '../../calc/refrigerant/refrigerants.ts';
+import { accuracyPercentOf, type Saturated } from '../../calc/refrigerant/saturation.ts';
+import { bubbleFahrenheit, dewFahrenheit } from '../../calc/refrigerant/superheat.ts';
+import type { Finding, Parts } from '../../schema.ts';
+import { chosenOf, figureOf } from '../read.ts';
+import { finding, say } from '../say.ts';
 
 /** The refrigerant chosen ("r-410a"); null where none or one that isn't known here. */
 export function refrigerantOf(parts: Parts | undefined): Refrigerant | null {

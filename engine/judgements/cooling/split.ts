@@ -1,11 +1,11 @@
-import { Exact, type Range, within } from '../calc/exact.ts';
-import { byHumidity, byWetBulb, type MoistAir } from '../calc/moist-air.ts';
-import { expectedSplit } from '../calc/split.ts';
-import type { Parts } from '../schema.ts';
-import { judgement, type Limit } from './judgement.ts';
-import { past, read, untaken } from './probing.ts';
-import { figureOf } from './read.ts';
-import { finding, say, sayRange } from './say.ts';
+import { byHumidity, byWetBulb, type MoistAir } from '../../calc/air/moist-air.ts';
+import { expectedSplit } from '../../calc/air/split.ts';
+import { Exact, type Range, within } from '../../calc/exact.ts';
+import type { Parts } from '../../schema.ts';
+import { judgement, type Limit } from '../judgement.ts';
+import { past, read, untaken } from '../probing.ts';
+import { figureOf } from '../read.ts';
+import { finding, say, sayRange } from '../say.ts';
 
 const LIMITS = [
   'within',

@@ -1,9 +1,9 @@
-import type { Parts } from '../schema.ts';
+import type { Parts } from '../../schema.ts';
+import { judgement } from '../judgement.ts';
+import { chose, untaken } from '../probing.ts';
+import { chosenOf } from '../read.ts';
+import { finding } from '../say.ts';
 import { CAUSES, COLUMNS, type Column, LEVELS, type Level, misfits, type Pattern, ROWS } from './cause-table.ts';
-import { judgement } from './judgement.ts';
-import { chose, untaken } from './probing.ts';
-import { chosenOf } from './read.ts';
-import { finding } from './say.ts';
 
 const SOURCE = 'common practice, no single source';
 /** What has to be so before a pattern means anything. */
