@@ -7,6 +7,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     // Type tests: vitest runs tsc over the whole tree once, so a type error in any source fails the run as well.
     typecheck: { enabled: true, tsconfig: './tsconfig.json', include: ['tests/**/*.test-d.ts'] },
+    // Starts nothing by itself: the first test that asks gets a PostgreSQL server, and the others share it.
+    globalSetup: ['tests/store/postgres-setup.ts'],
     reporters: ['default', new Tally()],
     // Real processes, disks and browsers on a machine that others use too: on CI a test may be tried once more.
     retry: process.env.CI ? 1 : 0,

@@ -1,0 +1,41 @@
+/** Removal of words and personal data. What the database keeps of removed rows goes with its next VACUUM. */
+import type { Person } from '../../desk/types.ts';
+import type { Entry } from '../../schema.ts';
+import { forgotten, photosNamed } from '../forgotten.ts';
+import type { Store } from '../port.ts';
+import { json } from '../rows.ts';
+import type { Link } from './link.ts';
+
+// Words came with the last entry of an append, and one append is one person's.
+const BY_PERSON = `from words where (job, seq) in (select job, seq from entry where "by" = $1)`;
+const ON_JOB = 'where job = (select key from job where id = $1)';
+
+export function createForget(link: Link): Pick<Store, 'forget'> {
+  const onJob = async (job: string): Promise<number> => {
+    const bodies = await link.read<[string]>(
+      'bodies',
+      `select body from entry ${ON_JOB} and kind in ('answered', 'amended')`,
+      [job],
+    );
+    const photos = bodies.flatMap(([body]) => photosNamed(json(body, job) as Entry['body']));
+    const [words] = await link.together([
+      { text: `delete from words ${ON_JOB}`, values: [job] },
+      { text: `update board set closed = 0, card = null ${ON_JOB}`, values: [job] },
+      { text: 'delete from photo where hash = any($1::text[])', values: [photos] },
+    ]);
+    return words ?? 0;
+  };
+  const ofPerson = async (id: string): Promise<number> => {
+    const [row] = await link.read<[string]>('person', 'select body from person where id = $1', [id]);
+    const body = row === undefined ? null : JSON.stringify(forgotten(json(row[0]) as Person));
+    const [, words] = await link.together([
+      { text: `update board set closed = 0, card = null where job in (select job ${BY_PERSON})`, values: [id] },
+      { text: `delete ${BY_PERSON}`, values: [id] },
+      { text: 'update person set body = $2 where id = $1 and $2::text is not null', values: [id, body] },
+      { text: 'delete from link where person = $1', values: [id] },
+      { text: 'delete from session where person = $1', values: [id] },
+    ]);
+    return words ?? 0;
+  };
+  return { forget: (whose) => ('job' in whose ? onJob(whose.job) : ofPerson(whose.person)) };
+}

@@ -1,0 +1,53 @@
+/** Every statement that runs at each turn or page. A test asks the database that none goes through a whole table. */
+import { ENTRY_COLUMNS, WORDS_COLUMNS } from '../rows.ts';
+
+const OF_JOB = 'where job = (select key from job where id = $1)';
+const ROW = `job.id, board.last_seq, board.updated, board.card from board join job on job.key = board.job`;
+const OF_ENTRY = ENTRY_COLUMNS.split(', ').map((column) => `entry.${column}`);
+
+/** On which those who listen hear that there is something new. */
+export const CHANNEL = 'nocool_entries';
+
+export const SQL = {
+  entries: `select ${ENTRY_COLUMNS} from entry ${OF_JOB} and seq > $2 order by seq`,
+  words: `select ${WORDS_COLUMNS} from words ${OF_JOB} and seq > $2 order by nr`,
+  // A job has some tens of entries: going through them costs less than one more index on every append.
+  byClient: `select ${ENTRY_COLUMNS} from entry ${OF_JOB} and client = $2 order by seq`,
+  boardOpen: `select ${ROW} where closed = 0 order by updated desc, board.job desc`,
+  boardClosed: `select ${ROW} where closed = 1 order by updated desc, board.job desc limit $1`,
+  saveSummary: `update board set closed = $1, card = $2 where job = (select key from job where id = $3) and last_seq = $4`,
+  /** Where each job of a batch ends. */
+  ends: `select id, key, (select coalesce(max(seq), 0) from entry where job = job.key) from unnest($1::text[]) as asked
+    join job on job.id = asked`,
+  /**
+   * A whole batch of appends: one statement is one commit. New jobs, the entries in their order, words, the lines of the
+   * list; then a word to those who listen, which goes out with the commit.
+   */
+  append: `with
+    born as (insert into job (id) select unnest($1::text[]) returning key, id),
+    named as (select key, id from born union all select key, id from job where id = any($2::text[])),
+    grown as (insert into entry (job, ${ENTRY_COLUMNS})
+      select named.key, e.seq, e.v, e.kind, e."by", e.at, e.said, e.client, e.body, e.prev, e.hash
+      from unnest($3::text[], $4::int[], $5::int[], $6::text[], $7::text[], $8::text[], $9::text[], $10::text[],
+        $11::text[], $12::text[], $13::text[])
+        with ordinality as e (id, seq, v, kind, "by", at, said, client, body, prev, hash, nr)
+      join named on named.id = e.id order by e.nr),
+    worded as (insert into words (job, seq, ${WORDS_COLUMNS})
+      select named.key, w.seq, w.ref, w.salt, w.text
+      from unnest($14::text[], $15::int[], $16::text[], $17::text[], $18::text[])
+        with ordinality as w (id, seq, ref, salt, text, nr)
+      join named on named.id = w.id order by w.nr),
+    listed as (insert into board (job, last_seq, updated, closed, card)
+      select named.key, b.last_seq, b.updated, b.closed, b.card
+      from unnest($19::text[], $20::int[], $21::text[], $22::int[], $23::text[])
+        as b (id, last_seq, updated, closed, card)
+      join named on named.id = b.id
+      on conflict (job) do update set last_seq = excluded.last_seq, updated = excluded.updated,
+        closed = excluded.closed, card = excluded.card)
+    select pg_notify($24, '')`,
+  /** How far everything is committed; the entries from the horizon of the last time on, those seen already included. */
+  horizon: 'select pg_snapshot_xmin(pg_current_snapshot())::text',
+  since: `select here.xmin::text, entry.xid::text, job.id, ${OF_ENTRY.join(', ')}
+    from (select pg_snapshot_xmin(pg_current_snapshot()) as xmin) as here
+    left join (entry join job on job.key = entry.job) on entry.xid >= $1::xid8 order by entry.job, entry.seq`,
+} as const;
