@@ -14,7 +14,7 @@ export interface PrintedRange {
 
 interface Print {
   readonly kind: CapacitorKind;
-  /** One figure, or two that share C, in any order. A start part may give its middle. */
+  /** One figure, or two that share C, in any order. A start part with a range may give none, or its upper end. */
   readonly sectionsMicrofarads: readonly Figure[];
   /** Rated AC volts; the higher one of "440/370". */
   readonly volts: Figure;

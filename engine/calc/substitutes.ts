@@ -15,9 +15,25 @@ export type * from './substitute.ts';
  * part without sections, or with one not above zero, is a bug of the caller and throws.
  */
 export function substitutes(wanted: Wanted, stock: readonly StockItem[]): Substitutes {
-  for (const { sectionsMicrofarads: all } of [wanted, ...stock]) {
-    if (all.length === 0 || all.length > 2 || all.some((s) => new Exact(s).lte(0))) throw new Error('not a capacitor');
-  }
+  const [part, ...items] = [wanted, ...stock].map(withSections);
+  return look(
+    { ...wanted, ...part },
+    stock.map((item, i) => ({ ...item, ...items[i] })),
+  );
+}
+
+/** A start part may give its range alone: its upper end then stands for its µF. */
+function withSections({
+  kind,
+  range,
+  sectionsMicrofarads: own,
+}: Wanted | StockItem): Pick<Wanted, 'sectionsMicrofarads'> {
+  const all = own.length === 0 && kind === 'start' && range ? [range.highMicrofarads] : own;
+  if (all.length === 0 || all.length > 2 || all.some((s) => new Exact(s).lte(0))) throw new Error('not a capacitor');
+  return { sectionsMicrofarads: all };
+}
+
+function look(wanted: Wanted, stock: readonly StockItem[]): Substitutes {
   if (new Set(stock.map((item) => item.id)).size < stock.length) throw new Error('two items with one id');
   const targets = [...wanted.sectionsMicrofarads]
     .map(

@@ -224,6 +224,16 @@ describe('start capacitors', () => {
     const half = item('104 330', { kind: 'start', count: 2 });
     expect(found(want, half)).toEqual({ choices: [], rejected: ['104 330: value 104 for 208: -50.0 %'] });
   });
+  test('a printed range alone is enough: its upper end stands for its µF', () => {
+    const alone = { sectionsMicrofarads: [], volts: '330', kind: 'start' as const };
+    const label = { ...alone, range: range('189', '227'), belowPercent: '16.7401', abovePercent: '0' };
+    const item227 = { ...alone, range: range('189', '227'), id: 'start 189-227', count: 1 };
+    expect(found(label, item227).choices).toEqual(['same: 1 × start 189-227']);
+    expect(found(label, { ...item227, range: range('161', '193') }).rejected).toEqual(['start 189-227: range 161–193']);
+    expect(substitutes(label, [item227]).choices[0]?.fills[0]?.microfarads.toNumber()).toBe(227);
+    expect(() => found(label, item('45', { sectionsMicrofarads: [], range: range('1', '2') }))).toThrow();
+    expect(() => found({ ...wanted('45', { kind: 'start' }), sectionsMicrofarads: [] })).toThrow();
+  });
   test('without printed ranges, their µF decide', () => {
     expect(found(want, item('210 330', { kind: 'start' })).choices).toEqual(['same: 1 × 210 330']);
   });

@@ -1,10 +1,10 @@
 /** The coil of a contactor in Ω. Only a 24 V coil has a band; OL is open at any rating. */
-import { Exact } from '../calc/exact.ts';
-import type { Finding, Parts } from '../schema.ts';
-import type { Limit } from './judgement.ts';
+import { Exact } from '../../calc/exact.ts';
+import type { Finding, Parts } from '../../schema.ts';
+import type { Limit } from '../judgement.ts';
+import { chosenOf, figureOf, readingOf } from '../read.ts';
+import { say, sayRange } from '../say.ts';
 import { type Band, ohmsFinding, sayOhms } from './ohm-band.ts';
-import { chosenOf, figureOf, readingOf } from './read.ts';
-import { say, sayRange } from './say.ts';
 
 type CoilLimits = Readonly<Record<'shorted' | 'low' | 'high' | 'rated', Limit>>;
 /** `other volts`: not rated as the band is, or nobody knows. */

@@ -1,8 +1,8 @@
-import type { Finding, Parts } from '../schema.ts';
+import type { Finding, Parts } from '../../schema.ts';
+import { judgement } from '../judgement.ts';
+import { chose, over, past, read, reads, untaken } from '../probing.ts';
 import { type CoilBand, coilBand, coilFinding, ratedVolts } from './contactor-coil.ts';
 import { contactFindings, releasedFindings } from './contactor-contacts.ts';
-import { judgement } from './judgement.ts';
-import { chose, over, past, read, reads, untaken } from './probing.ts';
 
 /**
  * A contactor tested dead, one coil wire off: its contacts in Ω with the armature pressed in and, where somebody read

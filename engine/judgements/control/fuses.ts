@@ -1,9 +1,9 @@
-import type { Finding } from '../schema.ts';
-import { judgement, type Limit } from './judgement.ts';
+import type { Finding } from '../../schema.ts';
+import { judgement, type Limit } from '../judgement.ts';
+import { over, past, read, reads, untaken } from '../probing.ts';
+import { type Reading, readingOf } from '../read.ts';
+import { say } from '../say.ts';
 import { type Band, ohmsFinding, sayOhms } from './ohm-band.ts';
-import { over, past, read, reads, untaken } from './probing.ts';
-import { type Reading, readingOf } from './read.ts';
-import { say } from './say.ts';
 
 const FUSES = { fuse1: 'First fuse', fuse2: 'Second fuse', fuse3: 'Third fuse' } as const;
 

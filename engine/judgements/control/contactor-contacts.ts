@@ -1,9 +1,9 @@
 /** Contacts of a contactor in Ω: closed with the armature pressed in, open with it let go. */
-import type { Finding, Parts } from '../schema.ts';
-import type { Limit } from './judgement.ts';
+import type { Finding, Parts } from '../../schema.ts';
+import type { Limit } from '../judgement.ts';
+import { readingOf } from '../read.ts';
+import { say } from '../say.ts';
 import { ohmsFinding, sayOhms } from './ohm-band.ts';
-import { readingOf } from './read.ts';
-import { say } from './say.ts';
 
 export interface ContactLine {
   readonly is: 'good' | 'bad' | 'open';

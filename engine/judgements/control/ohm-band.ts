@@ -1,8 +1,8 @@
 /** One Ω reading against the bands of a part that is tested dead, and the line of evidence it gives. */
-import type { Finding } from '../schema.ts';
-import type { Limit } from './judgement.ts';
-import type { Reading } from './read.ts';
-import { finding, say } from './say.ts';
+import type { Finding } from '../../schema.ts';
+import type { Limit } from '../judgement.ts';
+import type { Reading } from '../read.ts';
+import { finding, say } from '../say.ts';
 
 /** Where a reading lies. `between`: neither good nor bad; noted, and repeated. */
 export type Band = 'good' | 'open' | 'low' | 'between' | 'missing';
