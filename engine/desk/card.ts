@@ -1,7 +1,7 @@
 /** One line of the list of calls. */
 import { TranscriptCorrupt, TranscriptMismatch } from '../errors.ts';
-import { prompt } from '../prompt.ts';
 import { asOf, memoryOf, placeIdOf, planOf } from '../replay.ts';
+import type { Prompt } from '../schema.ts';
 import { Damaged } from '../store/port.ts';
 import type { File } from './files.ts';
 import type { JobCard } from './types.ts';
@@ -20,11 +20,11 @@ export const unreadable = (row: { job: string; updated: string }, error: Error):
   training: false,
 });
 
-export function cardOf(job: string, file: File, at: string): JobCard {
+/** `p` is the prompt of this file at this time. */
+export function cardOf(job: string, file: File, at: string, p: Prompt): JobCard {
   const standing = asOf(file.standing, at);
   const memory = memoryOf(standing);
   const here = placeIdOf(standing);
-  const p = prompt(file.standing, at);
   const states: Record<string, JobCard['state']> = { '!emergency': 'emergency', '!paused': 'paused', '!held': 'held' };
   const ended = planOf(standing).endings.includes(here);
   return {

@@ -8,13 +8,14 @@ import { prompt } from '../prompt.ts';
 import { begin, memoryOf, type Standing, take } from '../replay.ts';
 import { exportJob } from '../report/export.ts';
 import type { ShopKey } from '../report/key.ts';
-import type { Draft, Entry, Reply } from '../schema.ts';
-import type { Store } from '../store/port.ts';
+import type { Draft, Entry, Prompt, Reply } from '../schema.ts';
+import { type BoardRow, NotKept, type Store } from '../store/port.ts';
 import type { Manual } from '../vocabulary.ts';
-import { cardOf, isUnreadable, unreadable } from './card.ts';
+import { isUnreadable, unreadable } from './card.ts';
 import { createFiles, type File } from './files.ts';
 import { clean, speaksUp, wellFormed } from './heard.ts';
 import { may } from './rights.ts';
+import { type KeptCard, readSummary, summaryOf, takesPart } from './summary.ts';
 import { ticket } from './ticket.ts';
 import { type Desk, type JobCard, type JobView, NoRight, NotFound, type Person, type Turn } from './types.ts';
 
@@ -28,6 +29,8 @@ export interface DeskParts {
   readonly key?: ShopKey;
 }
 const TRIES = 5;
+/** Signed jobs at the end of the list; the older ones are found by their id. */
+const CLOSED_SHOWN = 100;
 
 export function createDesk(parts: DeskParts): Desk {
   const { store, shelf, clock, random } = parts;
@@ -39,11 +42,7 @@ export function createDesk(parts: DeskParts): Desk {
     if (!found) throw new NotFound('There is no such person.');
     return found;
   };
-  /** Whoever is assigned, and whom the job is being handed to: they have to see it to take it. */
-  const participates = (file: File, id: string): boolean => {
-    const { assigned, handover } = memoryOf(file.standing);
-    return assigned.includes(id) || handover?.to === id;
-  };
+  const participates = (file: File, id: string): boolean => takesPart(file).includes(id);
   const nothing = { own: false, holder: false, gate: false, reason: false };
   const mustSee = (person: Person, file: File): void => {
     if (!may(person.roles, 'see', { ...nothing, participates: participates(file, person.id) })) {
@@ -51,7 +50,7 @@ export function createDesk(parts: DeskParts): Desk {
     }
   };
 
-  const viewOf = async (job: string, file: File, at: string): Promise<JobView> => {
+  const viewOf = async (job: string, file: File, at: string, shown = prompt(file.standing, at)): Promise<JobView> => {
     const people = Object.fromEntries(
       (await store.people()).map((p) => [p.id, { name: p.name, initials: p.initials }]),
     );
@@ -61,15 +60,22 @@ export function createDesk(parts: DeskParts): Desk {
       job,
       title: memory.title === null ? '' : words(memory.title),
       training: memory.training,
-      prompt: prompt(file.standing, at),
+      prompt: shown,
       ticket: ticket(file.standing, file.entries, words, (id) => people[id]?.name ?? id),
       people,
       question: memory.question === null ? null : words(memory.question.text),
       now: at,
     };
   };
-  const turnOf = async (job: string, file: File, at: string, entries: Entry[], d: Decision | null): Promise<Turn> => ({
-    view: await viewOf(job, file, at),
+  const turnOf = async (
+    job: string,
+    file: File,
+    at: string,
+    entries: Entry[],
+    d: Decision | null,
+    shown?: Prompt,
+  ): Promise<Turn> => ({
+    view: await viewOf(job, file, at, shown),
     entries,
     refusal: d?.refusal ?? null,
     info: d?.info ? [...d.info] : null,
@@ -112,10 +118,8 @@ export function createDesk(parts: DeskParts): Desk {
       const at = now();
       // The same opening sent again is the same job, also where the answer to the first was lost.
       const opening = `open:${by}:${call.client}`;
-      const known = await store.meta(opening);
-      const job = known ?? random(16);
-      if (known === null) await store.setMeta(opening, job);
-      else if ((await store.read(job)).entries.length > 0) return turnOf(job, await load(job), at, [], null);
+      const job = await store.claim(opening, random(16));
+      if ((await store.readAfter(job, 0)).entries.length > 0) return turnOf(job, await load(job), at, [], null);
       const title = textRef(wellFormed(call.title), random(16), `${by}.${call.client}.1`);
       const to = call.assign ?? (person.roles.includes('technician') ? by : null);
       const drafts: Draft[] = [
@@ -134,14 +138,21 @@ export function createDesk(parts: DeskParts): Desk {
         ...(to === null ? [] : [{ kind: 'assigned' as const, body: { to } }]),
       ];
       const entries = seal(drafts, { job, seq: 0, prev: '0'.repeat(64), by, at, said: null, client: call.client });
-      await store.create(job, entries, [title.row]);
-      const machine = machineFor(fingerprint(manual));
-      const file = remember(job, {
+      const file: File = {
         entries,
         texts: new Map([[title.row.ref, title.row.text]]),
-        standing: entries.reduce(take, begin(machine, job)),
-      });
-      return turnOf(job, file, at, entries, null);
+        standing: entries.reduce(take, begin(machineFor(fingerprint(manual)), job)),
+      };
+      const shown = prompt(file.standing, at);
+      const { summary } = summaryOf(job, file, at, shown);
+      try {
+        await store.create(job, entries, [title.row], summary);
+      } catch (error) {
+        // The same opening at the same moment, in this process or another: theirs is the job.
+        if ((await store.readAfter(job, 0)).entries.length === 0) throw error;
+        return turnOf(job, await load(job), at, [], null);
+      }
+      return turnOf(job, remember(job, file), at, entries, null, shown);
     },
 
     async reply(by, job, sent) {
@@ -169,12 +180,14 @@ export function createDesk(parts: DeskParts): Desk {
           client: reply.client,
         };
         const entries = seal(drafts, head);
-        if ((await store.append(job, file.entries.length, entries, decision.texts)) === 'conflict') {
+        const after = grown(file, entries, decision.texts);
+        const shown = prompt(after.standing, at);
+        const { summary } = summaryOf(job, after, at, shown);
+        if ((await store.append(job, file.entries.length, entries, decision.texts, summary)) === 'conflict') {
           drop(job);
           continue;
         }
-        const after = remember(job, grown(file, entries, decision.texts));
-        return turnOf(job, after, at, entries, decision);
+        return turnOf(job, remember(job, after), at, entries, decision, shown);
       }
       const file = await load(job);
       const refusal = {
@@ -196,16 +209,15 @@ export function createDesk(parts: DeskParts): Desk {
     async jobs(by) {
       const person = await personOf(by);
       const cards: JobCard[] = [];
-      for (const row of await store.jobs()) {
-        const file = await load(row.job).catch((error: unknown) => {
+      for (const row of await store.board(CLOSED_SHOWN)) {
+        const kept = await cardIn(row).catch((error: unknown) => {
           if (isUnreadable(error)) return error;
           throw error;
         });
         // One record that can't be read hides no other. Whose it is can't be read either, so everybody is told.
-        if (file instanceof Error) cards.push(unreadable(row, file));
-        else if (may(person.roles, 'see', { ...nothing, participates: participates(file, by) })) {
-          cards.push(cardOf(row.job, file, now()));
-        }
+        if (kept instanceof Error) cards.push(unreadable(row, kept));
+        else if (may(person.roles, 'see', { ...nothing, participates: kept.takesPart.includes(by) }))
+          cards.push(kept.card);
       }
       return cards.sort((a, b) => (a.updated < b.updated ? 1 : -1));
     },
@@ -240,6 +252,20 @@ export function createDesk(parts: DeskParts): Desk {
       return stop;
     },
   };
+
+  /** The card as it is kept, or made anew from the record and kept. */
+  async function cardIn(row: BoardRow): Promise<KeptCard> {
+    const at = now();
+    const known = readSummary(row.card, at);
+    if (known) return known;
+    const file = await load(row.job);
+    const { kept, summary } = summaryOf(row.job, file, at, prompt(file.standing, at));
+    // The list is right without it; whoever can't write now has other trouble.
+    await store.saveSummary(row.job, file.entries.length, summary).catch((error: unknown) => {
+      if (!(error instanceof NotKept)) throw error;
+    });
+    return kept;
+  }
 
   /** The same response to a reply that was taken before: what was decided then, decided again on what stood then. */
   async function decidedThen(file: File, first: Entry, person: Person, reply: Reply): Promise<Decision> {

@@ -1,0 +1,50 @@
+/**
+ * A job's card as the store keeps it beside the record, so that the list of calls reads no records. It is made anew where
+ * the record has grown, where time has changed it, and where this program would say it in other words.
+ */
+import { SEMANTICS } from '../fingerprint.ts';
+import { memoryOf } from '../replay.ts';
+import type { Prompt } from '../schema.ts';
+import type { Summary } from '../store/port.ts';
+import { cardOf } from './card.ts';
+import type { File } from './files.ts';
+import type { JobCard } from './types.ts';
+
+/** Raised when a card says something else of the same record. */
+const FORM = `1.${SEMANTICS}`;
+
+export interface KeptCard {
+  readonly card: JobCard;
+  /** Whoever takes part without a right to see every job. */
+  readonly takesPart: readonly string[];
+}
+interface Kept extends KeptCard {
+  readonly form: string;
+  /** Up to when it is right: then an isolation is too old. null: until somebody writes. */
+  readonly until: string | null;
+}
+
+/** Whoever is assigned, and whom the job is being handed to: they have to see it to take it. */
+export function takesPart(file: File): string[] {
+  const { assigned, handover } = memoryOf(file.standing);
+  return [...assigned, ...(handover ? [handover.to] : [])];
+}
+
+/** `shown` is the prompt of this file at this time. */
+export function summaryOf(job: string, file: File, at: string, shown: Prompt): { kept: KeptCard; summary: Summary } {
+  const deadlines = shown.isolation.flatMap((line) => (line.until === null ? [] : [line.until]));
+  const kept: Kept = {
+    form: FORM,
+    until: deadlines.sort()[0] ?? null,
+    card: cardOf(job, file, at, shown),
+    takesPart: takesPart(file),
+  };
+  return { kept, summary: { closed: kept.card.state === 'signed', card: JSON.stringify(kept) } };
+}
+
+/** null where it has to be made anew. */
+export function readSummary(text: string | null, at: string): KeptCard | null {
+  if (text === null) return null;
+  const kept = JSON.parse(text) as Kept;
+  return kept.form === FORM && (kept.until === null || at <= kept.until) ? kept : null;
+}
