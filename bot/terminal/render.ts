@@ -34,7 +34,7 @@ const SIGNAL: Readonly<Record<Callout['level'], string>> = {
 
 /** The whole question, one line of text for each line of meaning, nothing wrapped and no control characters. */
 export function render(prompt: Prompt, around: Surroundings): string {
-  const { callouts, notices, verdicts, body } = prompt;
+  const { callouts, notices, verdicts, body, pictures } = prompt;
   return [
     ...verdicts.flatMap((verdict) => [...verdictLines(verdict), '']),
     heading(prompt),
@@ -43,6 +43,8 @@ export function render(prompt: Prompt, around: Surroundings): string {
     ...callouts.map(({ level, text }) => `${SIGNAL[level]}: ${text}`),
     ...notices.map(({ text }) => `» ${text}`),
     ...body.map((text) => `  ${text}`),
+    // Those of a verdict say what its findings say.
+    ...pictures.flatMap(({ verdict, text }) => (verdict === null ? [`  Picture: ${text}`] : [])),
     ...asked(prompt, around),
     ...partsLines(prompt),
     ...hints(prompt, around),

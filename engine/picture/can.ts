@@ -43,13 +43,12 @@ export function can(
     element('ellipse', { cx: middle.x, cy: middle.y, rx: rx - less, ry: ry - less, 'stroke-width': width });
   const posts = Object.entries(postsOf(dual));
   return {
-    marks: [oval(0, 3), oval(6, 1.5), ...posts.map(([, post]) => tabs(middle, post))],
+    marks: [oval(0, 3), oval(6, 2), ...posts.map(([, post]) => tabs(middle, post))],
     words: posts.flatMap(([name, { at, mark, under }]) =>
       mark === ''
         ? []
         : [
             write({ x: middle.x + at.x, y: middle.y + at.y + (under ? 24 : -14) }, mark, {
-              size: 13,
               anchor: 'middle',
               bold: probed.some((each) => each === name),
             }),

@@ -70,7 +70,7 @@ export function decay(data: Decay): Sketch {
           { x: under.x, y: under.y - 9 },
           { x: under.x, y: PLOT.top + 20 },
         ],
-        1.5,
+        2,
       ),
     ],
     words: [

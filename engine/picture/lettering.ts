@@ -10,7 +10,7 @@ const share = (character: string): number => {
   if (NARROW.test(character)) return 0.4;
   if (WIDE.test(character)) return 1;
   if (BROAD.test(character)) return 0.72;
-  return character.codePointAt(0) !== undefined && (character.codePointAt(0) ?? 0) < 0x250 ? 0.63 : 1.1;
+  return (character.codePointAt(0) ?? 0) < 0x250 ? 0.63 : 1.1;
 };
 /** Width in px at this size. */
 export const widthOf = (words: string, size = 14): number =>
@@ -20,9 +20,14 @@ export const widthOf = (words: string, size = 14): number =>
 export function shortened(words: string, width: number, size = 14): string {
   const whole = plain(words);
   if (widthOf(whole, size) <= width) return whole;
-  const characters = [...whole];
-  while (characters.length > 0 && widthOf(`${characters.join('')}…`, size) > width) characters.pop();
-  return `${characters.join('').trimEnd()}…`;
+  let room = width - widthOf('…', size);
+  const kept: string[] = [];
+  for (const character of whole) {
+    room -= share(character) * size;
+    if (room < 0) break;
+    kept.push(character);
+  }
+  return `${kept.join('').trimEnd()}…`;
 }
 
 /** Words on at most so many lines; the last one takes what is left, shortened. */

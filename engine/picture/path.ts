@@ -36,7 +36,7 @@ export function path({ passed, here }: Path): Sketch {
   }
   for (const stop of stops) {
     if (stop.page !== null) {
-      words.push(write({ x: TEXT, y }, shortened(stop.page, WIDTH - TEXT - EDGE, 13), { size: 13 }));
+      words.push(write({ x: TEXT, y }, shortened(stop.page, WIDTH - TEXT - EDGE)));
       y += LINE + 2;
     }
     const at = { x: LEFT, y: y - 5 };
@@ -61,18 +61,17 @@ export function path({ passed, here }: Path): Sketch {
           ),
         ]
       : [];
-  return { title: 'The way so far', says: says(passed, here), height: y, marks: [...line, ...marks], words };
+  return { title: 'The way so far', says: says(drawn, before, here), height: y, marks: [...line, ...marks], words };
 }
 
-function says(passed: Path['passed'], here: Path['here']): string[] {
-  const done = passed.map(({ title }) => ended(title));
-  const drawn = passed.length - Math.min(DRAWN, passed.length);
+function says(drawn: Path['passed'], before: number, here: Path['here']): string[] {
+  const count = drawn.length + before;
   return [
-    passed.length === 0
+    count === 0
       ? 'Nothing is passed yet.'
-      : `Passed: ${passed.length}${drawn > 0 ? `, of which ${drawn} before those drawn` : ''}.`,
-    ...passed.map(({ page }, i) => (page === passed[i - 1]?.page ? (done[i] ?? '') : `${page}: ${done[i]}`)),
-    `Here${here.page === passed.at(-1)?.page ? '' : `, ${here.page}`}: ${ended(here.title)}`,
+      : `Passed: ${count}${before > 0 ? `, ${before} before the first named here` : ''}.`,
+    ...drawn.map(({ page, title }, i) => `${page === drawn[i - 1]?.page ? '' : `${page}: `}${ended(title)}`),
+    `Here${here.page === drawn.at(-1)?.page ? '' : `, ${here.page}`}: ${ended(here.title)}`,
   ];
 }
 const ended = (title: string): string => (/[.?!]$/.test(title) ? title : `${title}.`);

@@ -60,7 +60,7 @@ function limitMarks({ low, high }: Range, at: At): string[] {
   const [from, to] = [at(low), at(high)];
   const { top, bottom } = BAND;
   return [
-    stroke(line(EDGE, bottom, WIDTH - EDGE), 1.5),
+    stroke(line(EDGE, bottom, WIDTH - EDGE), 2),
     box({ x: from, y: top }, Math.max(0, to - from), bottom - top),
     stroke(
       [
@@ -87,7 +87,7 @@ function limitWords({ rated, unit }: Scale, { low, high }: Range, at: At): strin
   // Between the limits only where neither figure beside it is touched.
   const room = to - from;
   return [
-    ...(room < 72 ? [] : [write({ x: (from + to) / 2, y: BAND.bottom - 5 }, 'limits', { size: 13, anchor: 'middle' })]),
+    ...(room < 72 ? [] : [write({ x: (from + to) / 2, y: BAND.bottom - 5 }, 'limits', { anchor: 'middle' })]),
     write({ x: from, y }, below, { anchor: 'end' }),
     write({ x: to, y }, above),
     ...(within !== '' && widthOf(within) + 12 < room

@@ -1,6 +1,7 @@
 /** The ticket so far: every line with its time and initials in the margin, and whether it still counts, in words. */
 import type { JobView, TicketLine } from '../../../engine/desk/types.ts';
 import { useSettled } from '../net/clock.ts';
+import { picturesOf } from './pictures.tsx';
 import { clockTime } from './time.ts';
 import { Verdict } from './verdict.tsx';
 
@@ -32,7 +33,7 @@ export function Lines({ view, onChange }: LinesProps) {
         prompt.verdicts.map((verdict) => (
           <details key={verdict.place}>
             <summary>{`Verdict: ${verdict.title}`}</summary>
-            <Verdict verdict={verdict} />
+            <Verdict verdict={verdict} pictures={picturesOf(prompt, verdict.place)} />
           </details>
         ))}
     </section>

@@ -3,6 +3,7 @@ import type { ComponentChildren, Ref } from 'preact';
 import type { JobView } from '../../../engine/desk/types.ts';
 import type { Prompt } from '../../../engine/index.ts';
 import { Notices, Panel } from './panels.tsx';
+import { Pictures, picturesOf } from './pictures.tsx';
 import { Verdict } from './verdict.tsx';
 
 const CLASS = {
@@ -44,7 +45,10 @@ export function PromptCard({ prompt, view, heading, children }: CardProps) {
         </div>
       )}
       {(prompt.kind === 'finished' || prompt.kind === 'signed') &&
-        prompt.verdicts.map((verdict) => <Verdict key={verdict.place} verdict={verdict} />)}
+        prompt.verdicts.map((verdict) => (
+          <Verdict key={verdict.place} verdict={verdict} pictures={picturesOf(prompt, verdict.place)} />
+        ))}
+      <Pictures pictures={picturesOf(prompt, null)} />
       {view.question !== null && prompt.amends === null && (
         <div class="question">
           <p class="kicker">A senior asks</p>

@@ -1,5 +1,6 @@
 /** A verdict with what it rests on: words in small capitals with a mark, not colours. */
-import type { Conclusion } from '../../../engine/index.ts';
+import type { Conclusion, Prompt } from '../../../engine/index.ts';
+import { Pictures } from './pictures.tsx';
 
 const WHO = {
   junior: null,
@@ -26,7 +27,12 @@ const Mark = ({ word }: { word: string }) => (
   </>
 );
 
-export const Verdict = ({ verdict }: { verdict: Conclusion }) => (
+interface VerdictProps {
+  readonly verdict: Conclusion;
+  readonly pictures: Prompt['pictures'];
+}
+
+export const Verdict = ({ verdict, pictures }: VerdictProps) => (
   <section class="verdict" aria-label={`Verdict: ${verdict.title}`}>
     <h2>{verdict.title}</h2>
     {verdict.says.map((say) => (
@@ -34,6 +40,7 @@ export const Verdict = ({ verdict }: { verdict: Conclusion }) => (
     ))}
     {WHO[verdict.who] !== null && <p class="who">{WHO[verdict.who]}</p>}
     {verdict.findings.length > 0 && <Findings verdict={verdict} />}
+    <Pictures pictures={pictures} />
     {verdict.next.length > 0 && (
       <>
         <h3>What is next</h3>
