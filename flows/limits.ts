@@ -126,6 +126,7 @@ export const LIMITS = {
     goods: limit('41', '°F', 'FDA Food Code: perishable food is kept at or below'),
     goodsHours: limit('4', 'h', `${OURS}: hours above the limit after which goods count as lost`),
   },
+  substitutes: { volts: limit('440', 'V', `${OURS}: asked for where no print shows volts`) },
   count: {
     one: limit('1', 'count', 'one part'),
     two: limit('2', 'count', 'two parts'),

@@ -16,6 +16,7 @@ import { hold } from './hold.ts';
 import { known } from './known.ts';
 import { more } from './more.ts';
 import { motors } from './motors.ts';
+import { substitutes } from './part/substitutes.ts';
 import { printSections } from './print-sections.ts';
 import { residual } from './residual.ts';
 import { restart } from './restart.ts';
@@ -48,6 +49,7 @@ export const judgements = {
   more,
   'print-sections': printSections,
   motors,
+  substitutes,
   known,
   sight,
   tabs,

@@ -5,7 +5,7 @@ import { judgements } from '../../engine/judgements/index.ts';
 import type { Force, Judgement, Limit } from '../../engine/judgements/judgement.ts';
 import { draw } from '../../engine/picture/draw.ts';
 import { Finding, Parts, type Unit, type Value } from '../../engine/schema.ts';
-import { ASSUMED, FORCE, LIMITS, METER, SETTINGS } from './fixture.ts';
+import { ASSUMED, FORCE, LIMITS, METER, SETTINGS, stock, truck } from './fixture.ts';
 
 type Any = Judgement<string, string, string>;
 const all = Object.entries(judgements) as unknown as [keyof typeof LIMITS, Any][];
@@ -21,6 +21,10 @@ const forces: readonly Force[] = [
   FORCE,
   { ...FORCE, meter: ASSUMED },
   { ...FORCE, settings: { ...SETTINGS, tagWithExtraMeasure: false } },
+  {
+    ...FORCE,
+    truck: truck(stock('45+5 440', 2), stock('40 440'), stock('5 440'), stock('45+5 370'), stock('50 440', 0)),
+  },
 ];
 
 describe.each(all)('%s', (id, j) => {

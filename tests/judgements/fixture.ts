@@ -1,7 +1,7 @@
 /** Limits and what is in force, for the tests of judgements. The manual's own limits live with the flows. */
 import type { Force, Limit } from '../../engine/judgements/judgement.ts';
 import { figure } from '../../engine/quantity.ts';
-import type { CapacitorLabel, Meter, Parts, Settings, Unit, Value } from '../../engine/schema.ts';
+import type { CapacitorLabel, Meter, Parts, Settings, StockItem, Truck, Unit, Value } from '../../engine/schema.ts';
 
 const limit = (value: string, unit: string): Limit => ({ value, unit, source: 'set for this test' });
 const stated = {
@@ -45,6 +45,7 @@ export const LIMITS = {
   more: { than: limit('1', 'count') },
   'print-sections': {},
   motors: {},
+  substitutes: { volts: limit('440', 'V') },
   known: {},
   sight: {},
   tabs: {},
@@ -153,6 +154,18 @@ export const METER: Meter = { percent: '1.9', counts: 2, fine: '0.01', coarse: '
 export const ASSUMED: Meter = { percent: '3', counts: 5, fine: '0.1', coarse: '0.1', split: '10', known: false };
 export const SETTINGS: Settings = { hertz: '60', rule: 'doubt', emergencyNumber: '911', tagWithExtraMeasure: true };
 export const FORCE: Force = { settings: SETTINGS, meter: METER, truck: null, equipment: null };
+
+/** A capacitor on a truck, by its print ("45+5 440") and how many are left. */
+export const stock = (print: string, count = 1, of: Partial<StockItem> = {}): StockItem => {
+  const [sections = '', volts = ''] = print.split(' ');
+  const none = { range: null, protection: null, life: null };
+  return {
+    ...{ id: print.replaceAll(/[+ ]/g, '-'), name: `Part ${print}`, kind: 'run', sections: sections.split('+'), volts },
+    ...{ ...none, count, low: 0 },
+    ...of,
+  };
+};
+export const truck = (...items: StockItem[]): Truck => ({ id: 'truck', name: 'Truck 1', version: 1, items });
 
 type Cell = number | string | 'OL' | '_';
 const cell = (value: Cell, unit: Unit): Value =>
