@@ -1,10 +1,12 @@
 /**
  * Saturation of a refrigerant: the pressure at which it boils and condenses at a temperature, both ways.
  * Pressures are absolute; a gauge's reading is converted first (`../units.ts`).
+ *
+ * In binary floating point, since powers and logarithms have no exact decimals: good to eleven digits, where the curves
+ * are good to four. Whoever compares rounds first, and no pressure in tenths of a psi lies so near to the middle
+ * between two tenths of a degree that another machine's last bit could turn it (a test asks them all).
  */
-import { Decimal } from 'decimal.js';
 import { Exact, type Figure } from '../exact.ts';
-import { convert } from '../units.ts';
 import type { Refrigerant } from './refrigerants.ts';
 import { type Curve, type Equation, FLUIDS, type Points } from './saturation-curves.ts';
 
@@ -13,14 +15,15 @@ export type Saturated =
   | { readonly ok: true; readonly value: Exact }
   | { readonly ok: false; readonly why: 'low' | 'high' | 'critical' };
 
-/** Digits enough for a power series that is asked ten times for one answer. */
-const Quick = Decimal.clone({ precision: 20, rounding: Decimal.ROUND_HALF_EVEN });
 const LOWEST_FAHRENHEIT = -40;
 const HIGHEST_FAHRENHEIT = 150;
 const STEP_FAHRENHEIT = 10;
-const kelvinOf = (fahrenheit: Figure): Decimal => new Quick(convert(fahrenheit, '°F', 'K'));
+const kelvinOf = (fahrenheit: number): number => ((fahrenheit + 459.67) * 5) / 9;
+const fahrenheitOf = (kelvin: number): number => (kelvin * 9) / 5 - 459.67;
 const LOWEST = kelvinOf(LOWEST_FAHRENHEIT);
 const HIGHEST = kelvinOf(HIGHEST_FAHRENHEIT);
+/** The pressure of an end is inside, however its last digits were rounded: a billionth, in ln p. */
+const HAIR = 1e-9;
 
 /** How far a saturation pressure of this refrigerant may be off, in %; a temperature about 0.6 °F for each %. */
 export const accuracyPercentOf = (refrigerant: Refrigerant): string => FLUIDS[refrigerant].accuracyPercent;
@@ -28,76 +31,77 @@ export const accuracyPercentOf = (refrigerant: Refrigerant): string => FLUIDS[re
 /** kPa absolute at a temperature in °F. */
 export function saturationKilopascals(refrigerant: Refrigerant, curve: Curve, fahrenheit: Figure): Saturated {
   const line = FLUIDS[refrigerant].curves[curve];
-  const kelvin = kelvinOf(fahrenheit);
-  if (kelvin.lt(LOWEST)) return { ok: false, why: 'low' };
-  if (line.kind === 'equation' && kelvin.gte(line.reducingKelvin)) return { ok: false, why: 'critical' };
-  if (kelvin.gt(HIGHEST)) return { ok: false, why: 'high' };
-  return { ok: true, value: new Exact(logarithm(line, kelvin).exp()) };
+  const kelvin = kelvinOf(Number(fahrenheit));
+  if (line.kind === 'equation' && kelvin >= line.reducingKelvin) return { ok: false, why: 'critical' };
+  if (kelvin < LOWEST) return { ok: false, why: 'low' };
+  return kelvin > HIGHEST ? { ok: false, why: 'high' } : found(Math.exp(logarithm(line, kelvin)));
 }
 
-/** °F at a pressure in kPa absolute: the inverse, to a millionth of a degree. */
+/** °F at a pressure in kPa absolute: the inverse. */
 export function saturationFahrenheit(refrigerant: Refrigerant, curve: Curve, kilopascals: Figure): Saturated {
   const line = FLUIDS[refrigerant].curves[curve];
-  const pressure = new Quick(kilopascals);
-  if (pressure.lte(0)) return { ok: false, why: 'low' };
-  if (line.kind === 'equation' && pressure.gte(line.reducingKilopascals)) return { ok: false, why: 'critical' };
-  const wanted = pressure.ln();
-  // A hair on both sides: the pressure of an end, kept to 20 digits, is inside.
-  if (wanted.lt(logarithm(line, LOWEST).minus('1e-15'))) return { ok: false, why: 'low' };
-  if (wanted.gt(logarithm(line, HIGHEST).plus('1e-15'))) return { ok: false, why: 'high' };
-  const kelvin = line.kind === 'points' ? between(line, wanted) : search(line, wanted);
-  return { ok: true, value: convert(new Exact(kelvin), 'K', '°F') };
+  const pressure = Number(kilopascals);
+  if (line.kind === 'equation' && pressure >= line.reducingKilopascals) return { ok: false, why: 'critical' };
+  if (pressure <= 0) return { ok: false, why: 'low' };
+  const wanted = Math.log(pressure);
+  if (wanted < logarithm(line, LOWEST) - HAIR) return { ok: false, why: 'low' };
+  if (wanted > logarithm(line, HIGHEST) + HAIR) return { ok: false, why: 'high' };
+  return found(fahrenheitOf(line.kind === 'points' ? between(line, wanted) : search(line, wanted)));
 }
 
+const found = (value: number): Saturated => ({ ok: true, value: new Exact(value) });
+
 /** ln of kPa at a temperature within the range. */
-const logarithm = (line: Equation | Points, kelvin: Decimal): Decimal =>
+const logarithm = (line: Equation | Points, kelvin: number): number =>
   line.kind === 'equation' ? byEquation(line, kelvin) : byPoints(line, kelvin);
 
-function byEquation({ reducingKelvin, reducingKilopascals, terms }: Equation, kelvin: Decimal): Decimal {
-  const theta = new Quick(1).minus(kelvin.div(reducingKelvin));
-  const sum = terms.reduce((all, [n, t]) => all.plus(theta.pow(t).times(n)), new Quick(0));
-  return new Quick(reducingKilopascals).ln().plus(new Quick(reducingKelvin).div(kelvin).times(sum));
+/** θ is above zero: the range ends below every Tr. */
+function byEquation({ reducingKelvin, reducingKilopascals, terms }: Equation, kelvin: number): number {
+  const theta = 1 - kelvin / reducingKelvin;
+  const sum = terms.reduce((all, [n, t]) => all + n * theta ** t, 0);
+  return Math.log(reducingKilopascals) + (reducingKelvin / kelvin) * sum;
 }
 
 interface Point {
   /** 1/T in 1/K, in which ln p is nearly a straight line. */
-  readonly inverse: Decimal;
-  readonly ln: Decimal;
+  readonly inverse: number;
+  readonly ln: number;
 }
-const pointAt = ({ kilopascals }: Points, i: number): Point => ({
-  inverse: new Quick(1).div(kelvinOf(LOWEST_FAHRENHEIT + i * STEP_FAHRENHEIT)),
-  ln: new Quick(kilopascals[i] ?? Number.NaN).ln(),
-});
-/** The piece of the line in which `inside` first holds for the upper end. */
-function piece(line: Points, inside: (upper: Point) => boolean): [Point, Point] {
-  let i = 1;
-  while (i < line.kilopascals.length - 1 && !inside(pointAt(line, i))) i++;
-  return [pointAt(line, i - 1), pointAt(line, i)];
+const pointsOf = ({ kilopascals }: Points): Point[] =>
+  kilopascals.map((pressure, i) => ({
+    inverse: 1 / kelvinOf(LOWEST_FAHRENHEIT + i * STEP_FAHRENHEIT),
+    ln: Math.log(pressure),
+  }));
+
+/** The point for which `reached` first holds, and the one before it. */
+function around(line: Points, reached: (upper: Point) => boolean): [Point, Point] {
+  const points = pointsOf(line);
+  const upper = Math.max(1, points.findIndex(reached));
+  const [a, b] = points.slice(upper - 1, upper + 1);
+  if (!a || !b) throw new Error('a curve of fewer than two points');
+  return [a, b];
 }
 
-function byPoints(line: Points, kelvin: Decimal): Decimal {
-  const inverse = new Quick(1).div(kelvin);
-  const [a, b] = piece(line, (upper) => upper.inverse.lte(inverse));
-  return straight(inverse, a.inverse, b.inverse, a.ln, b.ln);
+function byPoints(line: Points, kelvin: number): number {
+  const [a, b] = around(line, ({ inverse }) => inverse <= 1 / kelvin);
+  return straight(1 / kelvin, a.inverse, b.inverse, a.ln, b.ln);
 }
 
-function between(line: Points, ln: Decimal): Decimal {
-  const [a, b] = piece(line, (upper) => upper.ln.gte(ln));
-  return new Quick(1).div(straight(ln, a.ln, b.ln, a.inverse, b.inverse));
+function between(line: Points, ln: number): number {
+  const [a, b] = around(line, (upper) => upper.ln >= ln - HAIR);
+  return 1 / straight(ln, a.ln, b.ln, a.inverse, b.inverse);
 }
 
-const straight = (x: Decimal, x0: Decimal, x1: Decimal, y0: Decimal, y1: Decimal): Decimal =>
-  x.minus(x0).div(x1.minus(x0)).times(y1.minus(y0)).plus(y0);
+const straight = (x: number, x0: number, x1: number, y0: number, y1: number): number =>
+  y0 + ((x - x0) / (x1 - x0)) * (y1 - y0);
 
 /** Secant in 1/T: the curve is so nearly straight there that a handful of steps is enough. */
-function search(line: Equation, wanted: Decimal): Decimal {
-  const at = (kelvin: Decimal): Point => ({ inverse: new Quick(1).div(kelvin), ln: byEquation(line, kelvin) });
-  let a = at(LOWEST);
-  let b = at(HIGHEST);
-  for (let i = 0; i < MOST_STEPS && a.ln.minus(b.ln).abs().gt('1e-12'); i++) {
-    const next = at(new Quick(1).div(straight(wanted, a.ln, b.ln, a.inverse, b.inverse)));
-    [a, b] = [b, next];
-  }
-  return new Quick(1).div(b.inverse);
+function search(line: Equation, wanted: number): number {
+  const at = (inverse: number): Point => ({ inverse, ln: byEquation(line, 1 / inverse) });
+  let [a, b] = [at(1 / LOWEST), at(1 / HIGHEST)];
+  for (let i = 0; i < MOST_STEPS && Math.abs(b.ln - wanted) > CLOSE; i++)
+    [a, b] = [b, at(straight(wanted, a.ln, b.ln, a.inverse, b.inverse))];
+  return 1 / b.inverse;
 }
 const MOST_STEPS = 30;
+const CLOSE = 1e-13;
