@@ -3,6 +3,7 @@ import { plainWord, shareInside, type Word, windowMicrofarads, wordOf } from '..
 import { Exact, type Range, within } from '../calc/exact.ts';
 import { deviationPercent, limitsMicrofarads } from '../calc/tolerance.ts';
 import type { CapacitorLabel, Finding, Meter } from '../schema.ts';
+import { scaleFigures } from './figures.ts';
 import type { Force, Limit } from './judgement.ts';
 import { digits, finding, say, sayRange, sayShare, saySigned } from './say.ts';
 
@@ -56,17 +57,11 @@ export function sectionFinding(
     doubt: `±${say(half, 'µF', 2, 2)} (${sayRange(window, 'µF', 2)})`,
     word,
     text: text.join(' '),
-    figures: {
-      kind: 'scale',
-      name,
-      unit: 'µF',
-      rated: rated.toFixed(),
-      limits: figuresOf(limits),
-      reading: reading.toFixed(),
-      doubt: force.settings.rule === 'plain' ? null : figuresOf(window),
-      habit: habitDiffers(section, habit) ? { percent: habit.value, ...figuresOf(habitRange(section, habit)) } : null,
-      word,
-    },
+    figures: scaleFigures({
+      ...{ name, unit: 'µF', word, rated, limits, reading },
+      doubt: force.settings.rule === 'plain' ? null : window,
+      habit: habitDiffers(section, habit) ? { percent: habit.value, range: habitRange(section, habit) } : null,
+    }),
     source: `${sayTolerance(label)} ${label.printed ? 'printed on the part' : 'where none is printed, common practice'}; ${ruleWords(force)}`,
   });
 }
@@ -97,10 +92,6 @@ const habitRange = ({ rated }: Section, habit: Limit): Range => limitsMicrofarad
 /** Whether the habit would decide otherwise than the label. */
 const habitDiffers = (section: Section, habit: Limit): boolean =>
   within(section.reading, habitRange(section, habit)) === isOut(section);
-const figuresOf = ({ low, high }: Range): { low: string; high: string } => ({
-  low: low.toFixed(),
-  high: high.toFixed(),
-});
 
 function habitWords(section: Section, habit: Limit): string[] {
   if (!habitDiffers(section, habit)) return [];

@@ -97,6 +97,10 @@ describe('a start capacitor by its printed range 189–227', () => {
         text: 'The start capacitor reads 190\u2009µF. The print allows 189–227\u2009µF, and the doubt crosses a limit: P(in range) 63\u2009%.',
         source:
           'the range printed on the part; words of ILAC-G8, non-binary rule, doubt ±(1.9\u2009% + 2 counts) taken as rectangular',
+        figures: {
+          ...{ kind: 'scale', name: 'Start capacitor', unit: 'µF', word: 'conditional pass', rated: null, habit: null },
+          ...{ limits: { low: '189', high: '227' }, reading: '190', doubt: { low: '186.19', high: '193.81' } },
+        },
       },
     ]);
     const text = (now: Cell, earlier?: Cell) =>

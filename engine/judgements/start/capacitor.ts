@@ -1,6 +1,8 @@
-import { Exact } from '../../calc/exact.ts';
+import { Exact, type Range } from '../../calc/exact.ts';
+import type { Scale } from '../../picture/data.ts';
 import type { Finding, Parts } from '../../schema.ts';
-import { judgement } from '../judgement.ts';
+import { scaleFigures } from '../figures.ts';
+import { type Force, judgement } from '../judgement.ts';
 import { chose, over, past, print, read, untaken } from '../probing.ts';
 import { confirmed, printOf, readingOf } from '../read.ts';
 import { finding, say, sayRange } from '../say.ts';
@@ -62,6 +64,7 @@ export const startCapacitor = judgement({
         word: now.odd === null ? now.word : outcome === 'open' ? 'open' : 'no verdict',
         text: [...textOf(now, outcome), ...twice(now, was, outcome)].join(' '),
         source: now.odd === null ? startRule(force) : limits.openShare.source,
+        ...(now.odd === null ? { figures: scaleOf(now, range, force) } : {}),
       }),
     ];
     return { outcome, findings };
@@ -99,6 +102,12 @@ export const startCapacitor = judgement({
     ];
   },
 });
+
+const scaleOf = (now: Judged, limits: Range, force: Force): Scale =>
+  scaleFigures({
+    ...{ name: 'Start capacitor', unit: 'µF', word: now.word, limits, reading: now.value },
+    doubt: force.settings.rule === 'plain' ? null : now.window,
+  });
 
 function decide(now: Judged, was: Judged | null, leads: Parts | undefined): Outcome {
   if (now.odd === 'nothing') return leads === undefined ? 'leads' : confirmed(leads) ? 'open' : 'undecided';

@@ -1,4 +1,5 @@
 /** C–R, C–S and S–R of one try: what they say together, and the words for it. */
+import type { Exact } from '../../calc/exact.ts';
 import {
   doubtOhms,
   isAboveDoubt,
@@ -9,8 +10,10 @@ import {
   type Terminals,
   terminalsFromOhms,
 } from '../../calc/windings.ts';
+import type { Windings } from '../../picture/data.ts';
 import type { Finding, Parts } from '../../schema.ts';
 import type { Limit } from '../judgement.ts';
+import type { Reading } from '../read.ts';
 import { finding, say } from '../say.ts';
 import {
   DOUBT_SOURCE,
@@ -108,7 +111,16 @@ export function pairsFinding(
     word: WORDS[is],
     text: whole ? readText(is, whole, limits) : openText(is, shell),
     source: is === 'equal' ? limits.equal.source : `${DOUBT_SOURCE}; ${limits.percent.source}`,
+    // Three equal pairs have no C, R and S to draw.
+    ...(is === 'equal' || is === 'missing' ? {} : { figures: triangle(is, three, rule?.doubtOhms ?? null) }),
   });
+}
+
+function triangle(is: PairsState, [cr, cs, sr]: Three, doubt: Exact | null): Windings {
+  const ohms = (reading: Reading): string | null =>
+    reading.kind === 'figure' ? reading.value.toFixed() : reading.kind === 'over' ? 'OL' : null;
+  const readings = { crOhms: ohms(cr), csOhms: ohms(cs), srOhms: ohms(sr) };
+  return { kind: 'windings', ...readings, doubtOhms: doubt?.toFixed() ?? null, word: WORDS[is] };
 }
 
 function openText(is: PairsState, shell: 'hot' | 'cold' | 'unknown'): string {
