@@ -47,6 +47,13 @@ const heat = {
   hottest: limit('140', '°F', `${OURS}: an air temperature that people report`),
 };
 
+const habit = limit('10', '%', `the trade's habit, ${PRACTICE}; shown, never decides`);
+const shell = {
+  fail: limit('1', 'MΩ', `${OURS}: leak from a terminal to the case`),
+  clear: limit('20', 'MΩ', `${OURS}: no leak to the case`),
+};
+const asked = limit('440', 'V', `${OURS}: asked for where no print shows volts`);
+
 export const LIMITS = {
   absence: { dead, live, ...known },
   bridge: { dead, ...known },
@@ -66,12 +73,9 @@ export const LIMITS = {
   label: { tolerance: limit('6', '%', `where the label prints none: ${PRACTICE}`) },
   sections: {
     openShare: limit('2', '%', `${OURS}: a section reading below this share of its rating is open`),
-    habit: limit('10', '%', `the trade's habit, ${PRACTICE}; shown, never decides`),
+    habit,
   },
-  shell: {
-    fail: limit('1', 'MΩ', `${OURS}: leak from a terminal to the case`),
-    clear: limit('20', 'MΩ', `${OURS}: no leak to the case`),
-  },
+  shell,
   ohms: { shorted: limit('2', 'Ω', `${OURS}: steady near zero`) },
   restart: {
     low: limit(
@@ -126,7 +130,8 @@ export const LIMITS = {
     goods: limit('41', '°F', 'FDA Food Code: perishable food is kept at or below'),
     goodsHours: limit('4', 'h', `${OURS}: hours above the limit after which goods count as lost`),
   },
-  substitutes: { volts: limit('440', 'V', `${OURS}: asked for where no print shows volts`) },
+  substitutes: { volts: asked },
+  newPart: { volts: asked, ...shell, habit },
   count: {
     one: limit('1', 'count', 'one part'),
     two: limit('2', 'count', 'two parts'),
@@ -188,6 +193,7 @@ export const LIMITS = {
     report: limit('2', '%', 'unbalance, two unit manuals (secondary source)'),
     stop: limit('5', '%', 'unbalance not recommended above, NEMA (secondary source)'),
     singlePhase: limit('65', '%', `${OURS}: two lines at most this share of the third`),
+    highLeg: limit('10', '%', `${OURS}: a leg this close to √3 times the others is a high leg`),
   },
   runningAmps: {
     nearLocked: limit('0.8', 'share of LRA', `${OURS}: from here a compressor counts as not starting`),
@@ -200,6 +206,40 @@ export const LIMITS = {
     usualLow: limit('60', '% of RLA', `usual running current, ${PRACTICE}`),
     usualHigh: limit('85', '% of RLA', `usual running current, ${PRACTICE}`),
     legs: limit('10', '%', `unbalance of three legs’ amps, ${PRACTICE}`),
+  },
+  underLoad: {
+    clampPercent: limit('2', '%', `${OURS}: a clamp meter of unknown make`),
+    clampCounts: limit('5', 'count', `${OURS}: a clamp meter of unknown make`),
+    clampStep: limit('0.01', 'A', `${OURS}: a clamp meter of unknown make`),
+    voltsPercent: limit('1', '%', `${OURS}: a voltmeter of unknown make`),
+    voltsCounts: limit('3', 'count', `${OURS}: a voltmeter of unknown make`),
+    voltsStep: limit('0.1', 'V', `${OURS}: a voltmeter of unknown make`),
+    lineMost: limit('253', 'V', `${OURS}: volts up to here may be the line's`),
+    openShare: limit('2', '%', `${OURS}: below this share of its rating the clamp may sit on another wire`),
+  },
+  coilVolts: {
+    rated: limit('24', 'V', 'the coil that these limits are for; others in proportion'),
+    pullIn: limit('85', '%', 'contactor pull-in, IEC 60947-4-1 (value from memory) and common practice'),
+    high: limit('28', 'V', `control volts in use: ${PRACTICE}`),
+    absent: limit('5', 'V', `${OURS}: below this a control circuit counts as without volts`),
+    loaded: limit('21.6', 'V', `R–C under load: ${PRACTICE}`),
+  },
+  hop: {
+    closed: limit('0.5', 'V', `across a closed switch less than this: ${PRACTICE}`),
+    open: limit('20', 'V', `across an open switch at least this: ${PRACTICE}`),
+  },
+  transformer: {
+    rated: limit('24', 'V', 'rated secondary volts'),
+    loaded: limit('21.6', 'V', `R–C under load: ${PRACTICE}`),
+    primaryWithin: limit('10', '%', `${OURS}: the tap's volts, as for rated voltage`),
+    absent: limit('5', 'V', `${OURS}: below this a secondary counts as without volts`),
+    lowLine: limit('100', 'V', `${OURS}: below this a primary counts as without volts`),
+  },
+  bus: {
+    residual: limit('5', 'V', `${OURS}: residual DC of an inverter's bus`),
+    stop: limit('50', 'V', `${OURS}: above this after the label's time the bleeder has failed`),
+    batteryMin: limit('7', 'V', `${OURS}: a 9 V battery that proves a meter`),
+    batteryMax: limit('10', 'V', `${OURS}: a 9 V battery that proves a meter`),
   },
   startCapacitor: {
     openShare: limit('2', '%', `${OURS}: a start capacitor reading below this share of its range is open`),

@@ -2,12 +2,16 @@
 import { absence } from './absence.ts';
 import { alternative } from './alternative.ts';
 import { bridge } from './bridge.ts';
+import { bus } from './bus.ts';
 import { heatIndex } from './caller/heat-index.ts';
 import { urgency } from './caller/urgency.ts';
 import { capacitors } from './capacitors.ts';
 import { caseLeak } from './case-leak.ts';
+import { coilVolts } from './control/coil-volts.ts';
 import { contactor } from './control/contactor.ts';
 import { fuses } from './control/fuses.ts';
+import { hopping } from './control/hop.ts';
+import { transformer } from './control/transformer.ts';
 import { refrigerantCause } from './cooling/refrigerant-cause.ts';
 import { split } from './cooling/split.ts';
 import { subcooling } from './cooling/subcooling.ts';
@@ -16,6 +20,7 @@ import { hold } from './hold.ts';
 import { known } from './known.ts';
 import { more } from './more.ts';
 import { motors } from './motors.ts';
+import { newPart } from './part/new-part.ts';
 import { substitutes } from './part/substitutes.ts';
 import { printSections } from './print-sections.ts';
 import { residual } from './residual.ts';
@@ -34,6 +39,7 @@ import { runningAmps } from './supply/running-amps.ts';
 import { supply } from './supply/supply.ts';
 import { tabs } from './tabs.ts';
 import { threeTerminals } from './three-terminals.ts';
+import { underLoadValues } from './under-load.ts';
 import { compressorWindings } from './windings/compressor.ts';
 import { fanWindings } from './windings/fan.ts';
 import { insulation } from './windings/insulation.ts';
@@ -50,6 +56,7 @@ export const judgements = {
   'print-sections': printSections,
   motors,
   substitutes,
+  'new-part': newPart,
   known,
   sight,
   tabs,
@@ -62,6 +69,11 @@ export const judgements = {
   contactor,
   'three-terminals': threeTerminals,
   'single-section': singleSection,
+  'under-load': underLoadValues,
+  'coil-volts': coilVolts,
+  hop: hopping,
+  transformer,
+  bus,
   'start-capacitor': startCapacitor,
   'bleed-resistor': bleedResistor,
   'potential-relay': potentialRelay,

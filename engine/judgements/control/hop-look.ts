@@ -1,0 +1,79 @@
+/** A series of switches between the call and the coil, as a technician hops along it. */
+import { acrossSwitch, type Hop, type HopLimits, hop } from '../../calc/control-circuit.ts';
+import type { Finding, Parts } from '../../schema.ts';
+import type { Limit } from '../judgement.ts';
+import { figureOf } from '../read.ts';
+import { finding, say } from '../say.ts';
+
+/** In the order the call passes them; each reading stands after its device, against C. */
+export const PLACES = [
+  ['start', 'where the call comes in'],
+  ['delay', 'the delay'],
+  ['lp', 'the low-pressure switch'],
+  ['hp', 'the high-pressure switch'],
+  ['discharge', 'the discharge thermostat'],
+  ['coil', 'the wire to the coil'],
+] as const;
+export type Place = (typeof PLACES)[number][0];
+export type Device = Exclude<Place, 'start' | 'coil'>;
+export const DEVICES: readonly Device[] = ['delay', 'lp', 'hp', 'discharge'];
+export const nameOf = (place: string): string => PLACES.find(([key]) => key === place)?.[1] ?? place;
+
+export const limitsOf = (limits: Readonly<Record<'closed' | 'open', Limit>>): HopLimits => ({
+  closedVolts: limits.closed.value,
+  openVolts: limits.open.value,
+});
+
+export const walk = (readings: Parts | undefined, limits: HopLimits): Hop =>
+  hop(
+    PLACES.map(([name]) => ({ name, volts: figureOf(readings, name, 'V') })),
+    limits,
+  );
+
+export interface Crossed {
+  readonly device: Device;
+  readonly is: ReturnType<typeof acrossSwitch>;
+  readonly finding: Finding;
+}
+
+/** Devices that somebody read across, in order. */
+export const crossed = (across: Parts | undefined, limits: HopLimits, source: string): Crossed[] =>
+  DEVICES.flatMap((device) => {
+    const volts = figureOf(across, device, 'V');
+    if (volts === null) return [];
+    const is = acrossSwitch(volts, limits);
+    const shown = say(volts, 'V');
+    const open = say(limits.openVolts, 'V');
+    const text = {
+      open: `${shown} across ${nameOf(device)}: it is open.`,
+      closed: `${shown} across ${nameOf(device)}: it is closed.`,
+      neither: `${shown} across ${nameOf(device)}: neither open nor closed. A contact or a joint drops it.`,
+    }[is];
+    const band = `closed under ${say(limits.closedVolts, 'V')}, open from ${open}`;
+    const name = `Across ${nameOf(device)}`;
+    return [{ device, is, finding: finding({ name, reading: shown, limits: band, word: is, text, source }) }];
+  });
+
+export function walkFinding(along: Hop, source: string): Finding {
+  const of = (reading: string, word: string, text: string): Finding =>
+    finding({ name: 'Along the switches', reading, word, text, source });
+  switch (along.is) {
+    case 'unread':
+      return of('no reading', 'missing', 'The volts along the switches were not read.');
+    case 'nothing':
+      return of('no volts', 'nothing', `No volts at ${nameOf(along.at)}. What is open lies before it.`);
+    case 'low':
+      return of(say(along.volts, 'V'), 'low', `${say(along.volts, 'V')} at ${nameOf(along.at)}: too low to hop on.`);
+    case 'open': {
+      const [before, after] = [say(along.beforeVolts, 'V'), say(along.afterVolts, 'V')];
+      const text = `${before} before ${nameOf(along.device)}, ${after} after. It is the open one.`;
+      return of(after, 'open', text);
+    }
+    case 'drop': {
+      const drop = say(along.dropVolts, 'V');
+      return of(drop, 'drop', `${nameOf(along.device)} drops ${drop} with the call there.`.replace(/^t/, 'T'));
+    }
+    case 'through':
+      return of('same volts', 'through', 'The same volts all along. The call reaches the last place read.');
+  }
+}
