@@ -72,9 +72,10 @@ const findings = async (page: Page, only: readonly string[] | null = null): Prom
         run.type === 'rule' ? { runOnly: run } : { runOnly: run, rules },
       );
       const undecided = incomplete.filter(({ id }) => id.startsWith('color-contrast'));
-      return [...violations, ...undecided].flatMap(({ id, nodes }) =>
-        nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`),
-      );
+      const said = (all: Found) =>
+        all.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
+      // Letters of a drawing are never decided; tests/picture measures them.
+      return [...said(violations), ...said(undecided).filter((each) => !each.includes(': <text '))];
     },
     only ? { type: 'rule', values: only } : { type: 'tag', values: RULES },
   );

@@ -1,5 +1,8 @@
 /** Hand-made prompts of every kind and with every kind of part, as full as they come, to draw and measure. */
 import type { IsolationLine, Option, Part, Prompt } from '../../../engine/index.ts';
+import type { PictureData } from '../../../engine/picture/data.ts';
+import { draw } from '../../../engine/picture/draw.ts';
+import { SAMPLES } from '../../picture/samples.ts';
 
 export const NOW = '2031-07-14T18:02:11.000Z';
 const later = (minutes: number): string => new Date(Date.parse(NOW) + minutes * 60_000).toISOString();
@@ -78,6 +81,12 @@ const base: Prompt = {
 };
 const of = (more: Partial<Prompt>): Prompt => ({ ...base, ...more });
 
+/** Drawn pictures, of the question or of the sample's verdict. */
+const pictures = (verdict: string | null, ...names: string[]): Prompt['pictures'] =>
+  names.map((name, i) => {
+    const data = SAMPLES[name] as PictureData;
+    return { kind: data.kind, verdict, ...draw(data, { key: `${verdict}#${i}` }) };
+  });
 const verdict: Prompt['verdicts'][number] = {
   place: 'sample',
   verdict: 'sample',
@@ -290,6 +299,19 @@ export const PROMPTS: Readonly<Record<string, Prompt>> = {
     title: 'Proven',
     body: ['A senior reads and signs the record.'],
     verdicts: [verdict],
+    pictures: [
+      ...pictures('sample', 'scale-fail', 'scale-conditional-fail', 'windings-fit'),
+      ...pictures(null, 'path-long'),
+    ],
+  }),
+  'readings with pictures': of({
+    class: 'inside',
+    title: 'Measure both sections and the case, wires off.',
+    isolation: [STRIPS.proved],
+    holder: 'jo',
+    line: 'herm fan',
+    pictures: pictures(null, 'leads-dual', 'leads-start', 'decay-run'),
+    parts: [field('herm', 'HERM to C', { unit: 'µF' }), field('fan', 'FAN to C', { unit: 'µF' })],
   }),
   signed: of({ kind: 'signed', title: 'Signed', body: ['A senior has signed this record.'], verdicts: [verdict] }),
   'asked by a senior': of({
