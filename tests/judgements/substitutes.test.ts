@@ -164,7 +164,7 @@ describe('refusals', () => {
   });
   test('which section is out; a single alone; what is not needed', () => {
     expect(refused('45+5', stock('45+7.5 440'))).toEqual(['45+7.5 µF 440 V: FAN +50.0 %, above the label’s limits.']);
-    expect(refused('45+5', stock('45 440'))).toEqual(['45 µF 440 V: nothing on the truck makes up 5 µF beside it.']);
+    expect(refused('45+5', stock('45 440'))).toEqual(['45 µF 440 V: nothing beside it makes up 5 µF.']);
     expect(refused('45', stock('50 440'))).toEqual(['50 µF 440 V: +11.1 %, above the label’s limits.']);
     expect(refused('45+5', stock('45+5 440'), stock('45 440'))).toEqual([
       '45 µF 440 V: it would take more parts, or leave a section free.',

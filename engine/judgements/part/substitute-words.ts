@@ -7,25 +7,29 @@ import { type Rating, sayAllowed, sayPrint } from './wanted.ts';
 
 const RULE = 'same µF within the label, same or higher volts: common practice, no single source';
 
+/** A choice from the truck: its items by their names, how many are left, what they give, how they are joined. */
 export function choiceFinding(name: string, choice: Choice, { items }: Offer, rating: Rating): Finding {
   const taken = choice.parts.flatMap(({ id, count }) => {
     const item = items.find((one) => one.id === id);
     return item ? [{ item, count }] : [];
   });
-  const text = [
-    ...taken.map(({ item, count }) => `${times(count, item.name)}: ${sayPrint(item)}, ${item.count} left.`),
-    ...choice.fills.map((fill) => sayFill(fill, rating)),
-    ...joined(choice),
-  ];
-  return finding({
-    name,
-    reading: taken.map(({ item, count }) => times(count, sayPrint(item))).join(', '),
-    limits: sayAllowed(rating),
-    word: choice.worstPercent.isZero() ? 'exact' : 'within the label',
-    text: text.join(' '),
-    source: RULE,
-  });
+  const what = taken.map(({ item, count }) => `${times(count, item.name)}: ${sayPrint(item)}, ${item.count} left.`);
+  const reading = taken.map(({ item, count }) => times(count, sayPrint(item))).join(', ');
+  return admissibleFinding(name, reading, what, choice, rating);
 }
+
+export const admissibleFinding = (
+  name: string,
+  reading: string,
+  what: readonly string[],
+  choice: Choice,
+  rating: Rating,
+): Finding =>
+  finding({
+    ...{ name, reading, limits: sayAllowed(rating), source: RULE },
+    word: choice.worstPercent.isZero() ? 'exact' : 'within the label',
+    text: [...what, ...choice.fills.map((fill) => sayFill(fill, rating)), ...joined(choice)].join(' '),
+  });
 const times = (count: number, what: string): string => (count === 1 ? what : `${count} × ${what}`);
 
 /** HERM is the larger section; a part with one section needs no name for it. */
@@ -74,7 +78,7 @@ export function sayReason(reason: Reason, rating: Rating): string {
     case 'range':
       return `its range ${sayRange(reason.range, 'µF', 4, 0)} reaches outside the one that is asked for`;
     case 'no-partner':
-      return `nothing on the truck makes up ${say(reason.wantedMicrofarads, 'µF')} beside it`;
+      return `nothing beside it makes up ${say(reason.wantedMicrofarads, 'µF')}`;
     default:
       return PLAINLY[reason.why];
   }
