@@ -22,9 +22,13 @@ const NAMES: Readonly<Record<Status, string>> = {
   M: 'from memory, counts for nothing',
 };
 
+/** What is promised: so many checks, so many of them published or against an independent program. */
+const LEAST = { checks: 200, outside: 100 };
+
 /**
  * Prints every check against published figures as one table, then counts. A check that rests on memory alone is
- * listed apart and isn't counted. `npm run checks` uses it.
+ * listed apart and isn't counted. Exits 1 on a miss, on any other failure, and on fewer checks than are promised.
+ * `npm run checks` uses it.
  */
 export default class Checks implements Reporter {
   onTestRunEnd(...[modules, unhandled]: Parameters<NonNullable<Reporter['onTestRunEnd']>>): void {
@@ -49,6 +53,9 @@ export default class Checks implements Reporter {
     for (const row of missed)
       print(`MISSED ${row.subject}: ${row.what}, ${row.input}: ${row.ours}, published ${row.published}`);
     print(`${missed.length} missed${broken > 0 ? `, ${broken} tests beside the table failed` : ''}`);
+    const few = counted.length < LEAST.checks || outside.length < LEAST.outside;
+    if (few) print(`TOO FEW: at least ${LEAST.checks} checks are promised, ${LEAST.outside} of them so`);
+    if (few || missed.length > 0 || broken > 0) process.exitCode = 1;
   }
 }
 
