@@ -158,6 +158,7 @@ export const LIMITS = {
     volts: limit('120', 'V', 'a leg to ground, nominal, ANSI C84.1'),
     gfci: limit('6', 'mA', 'class A GFCI trips at 6 mA at the latest, value from memory'),
     breaker: limit('15', 'A', 'smallest standard breaker, NEC 240.6, value from memory'),
+    beside: limit('10', '%', `${OURS}: from this share of the breaker on a leak counts beside the load`),
   },
   insulation: {
     scroll: limit('0.5', 'MΩ', 'a scroll compressor maker’s bulletin (secondary source)'),

@@ -82,3 +82,18 @@ export function isSinglePhased(lineToLineVolts: readonly Exact[], range: Range, 
   if (!low || !middle || !high || high.lt(range.low) || high.gt(range.high)) return false;
   return middle.lte(high.times(atMostPercent).div(100));
 }
+
+/**
+ * The high leg of a delta with one winding tapped: it reads √3 times what the two others read to ground, and these are
+ * alike. Both within a share in %. Null where three volts don't show it. Geometry.
+ */
+export function highLegTimes(
+  toGroundVolts: readonly Exact[],
+  withinPercent: Figure,
+): { readonly volts: Exact; readonly times: Exact } | null {
+  const [low, middle, high] = [...toGroundVolts].sort((a, b) => a.cmp(b));
+  if (!low || !middle || !high || low.lte(0)) return null;
+  const near = (value: Exact, expected: Figure): boolean => dropPercent(expected, value).abs().lte(withinPercent);
+  const times = high.times(2).div(low.plus(middle));
+  return near(middle, low) && near(times, new Exact(3).sqrt()) ? { volts: high, times } : null;
+}

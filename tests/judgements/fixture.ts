@@ -68,7 +68,13 @@ export const LIMITS = {
   'compressor-windings': { ...ohmmeter, ...toGround, equal: limit('5', '%') },
   'fan-windings': { ...ohmmeter, grounded: limit('1', 'MΩ'), clear: limit('5', 'MΩ') },
   'three-windings': { ...ohmmeter, ...toGround, equal: limit('5', '%') },
-  'loads-to-ground': { ...toGround, volts: limit('120', 'V'), gfci: limit('6', 'mA'), breaker: limit('15', 'A') },
+  'loads-to-ground': {
+    ...toGround,
+    volts: limit('120', 'V'),
+    gfci: limit('6', 'mA'),
+    breaker: limit('15', 'A'),
+    beside: limit('10', '%'),
+  },
   insulation: {
     scroll: limit('0.5', 'MΩ'),
     reciprocating: limit('2', 'MΩ'),

@@ -1,10 +1,18 @@
 /** What the pairs of a supply say, by its kind: two legs, hot and neutral, three lines. */
 import { type Exact, within } from '../../calc/exact.ts';
-import { deratingShare, extraRisePercent, isSinglePhased, legsOf, unbalancePercent } from '../../calc/supply.ts';
+import {
+  deratingShare,
+  extraRisePercent,
+  highLegTimes,
+  isSinglePhased,
+  legsOf,
+  unbalancePercent,
+} from '../../calc/supply.ts';
 import type { Finding } from '../../schema.ts';
 import { figureOf, leftOpen } from '../read.ts';
 import { digits, finding, say, sayRange } from '../say.ts';
 import type { Seen } from './range.ts';
+import { sayBeside } from './say-beside.ts';
 import { judgeStart } from './start.ts';
 
 export type SupplyOutcome =
@@ -31,9 +39,9 @@ const NAMES: Readonly<Record<string, string>> = {
   l1g: 'L1–ground',
   l2g: 'L2–ground',
   l3g: 'L3–ground',
-  hn: 'hot–neutral',
-  hg: 'hot–ground',
-  ng: 'neutral–ground',
+  hn: 'Hot–neutral',
+  hg: 'Hot–ground',
+  ng: 'Neutral–ground',
 };
 const read = ({ line }: Seen, key: string): Exact | null => figureOf(line, key, 'V')?.abs() ?? null;
 
@@ -72,7 +80,10 @@ export function judgeThree(seen: Seen): SupplyJudged | null {
   const pairs = [
     ...[pair(seen, 'l1l2', a), pair(seen, 'l2l3', b), pair(seen, 'l1l3', c)],
     ...grounds.map(({ key, volts }) => toGround(seen, key, volts)),
-    ...highLeg(grounds.map((g) => g.volts)),
+    ...highLeg(
+      grounds.map((g) => g.volts),
+      seen,
+    ),
   ];
   if (![...lines, ...grounds.map((g) => g.volts)].some(alive)) return { outcome: 'absent', findings: [...pairs, dead] };
   if (isSinglePhased(lines, range.range, limits.singlePhase.value)) {
@@ -95,19 +106,18 @@ function ranged(seen: Seen, across: Exact, pairs: readonly Finding[]): SupplyJud
   return { outcome: start.outcome, findings: [...pairs, ...start.findings] };
 }
 
-function pair({ range, limits }: Seen, key: string, volts: Exact): Finding {
+function pair({ range }: Seen, key: string, volts: Exact): Finding {
   const is = within(volts, range.range) ? 'inside' : volts.lt(range.range.low) ? 'below' : 'above';
   const said = sayRange(range.range, 'V', 1, 0);
   const where = is === 'inside' ? `inside ${said}` : `${is} ${said}`;
   const assumed = range.assumed === null ? '' : ` A ${range.assumed}\u2009V nameplate is assumed.`;
-  const source = volts.lt(limits.present.value) ? limits.present.source : range.source;
   return finding({
     name: nameOf(key),
     reading: say(volts, 'V'),
     limits: said,
     word: is,
     text: `${nameOf(key)} reads ${say(volts, 'V')}, ${where}.${assumed}`,
-    source,
+    source: range.source,
   });
 }
 const nameOf = (key: string): string => NAMES[key] ?? key;
@@ -135,33 +145,32 @@ function neutralFinding({ limits }: Seen, volts: Exact): Finding {
 }
 
 function unbalanceFinding(unbalance: Exact, { limits }: Seen): Finding {
-  const [shown, report, stop] = [say(unbalance, '%', 2), say(limits.report.value, '%'), say(limits.stop.value, '%')];
+  const stopped = unbalance.gt(limits.stop.value);
+  const beside = stopped ? limits.stop : limits.report;
+  const shown = sayBeside(unbalance, [limits.report.value, limits.stop.value], '%', 2);
+  const [report, stop] = [say(limits.report.value, '%'), say(limits.stop.value, '%')];
   const left = deratingShare(unbalance);
   const heat = `The windings warm about ${say(extraRisePercent(unbalance), '%', 1)} more`;
   const cost = left === null ? `${heat}.` : `${heat}, and about ${say(left.times(100), '%', 0)} of the power is left.`;
-  const word = unbalance.gt(limits.stop.value) ? "don't run" : unbalance.gt(limits.report.value) ? 'report' : 'good';
+  const word = stopped ? 'don’t run' : unbalance.gt(limits.report.value) ? 'report' : 'good';
   const text = {
-    "don't run": `The three lines are ${shown} apart, past ${stop}. Turn it off and don’t run it.`,
+    'don’t run': `The three lines are ${shown} apart, past ${stop}. Turn it off and don’t run it.`,
     report: `The three lines are ${shown} apart, past ${report}. Report it. ${cost}`,
     good: `The three lines are ${shown} apart.`,
   }[word];
-  const source = word === 'good' || word === 'report' ? limits.report.source : limits.stop.source;
-  return finding({ name: 'Unbalance', reading: shown, limits: `${report} or less`, word, text, source });
+  return finding({ name: 'Unbalance', reading: shown, limits: `${report} or less`, word, text, source: beside.source });
 }
 
-/** On a high-leg delta one leg reads √3 times what the others read to ground. */
-function highLeg(grounds: readonly Exact[]): Finding[] {
-  const [low, middle, high] = [...grounds].sort((a, b) => a.cmp(b));
-  if (!low || !middle || !high || low.isZero()) return [];
-  const times = high.div(low.plus(middle).div(2));
-  if (times.lt('1.6') || times.gt('1.85') || middle.div(low).gt('1.1')) return [];
+function highLeg(grounds: readonly Exact[], { limits }: Seen): Finding[] {
+  const leg = highLegTimes(grounds, limits.highLeg.value);
+  if (!leg) return [];
   return [
     finding({
       name: 'High leg',
-      reading: say(high, 'V'),
+      reading: say(leg.volts, 'V'),
       word: 'high leg',
-      text: `One leg reads ${digits(times, 2)} times the others to ground. A high-leg delta is so: no loads for a single leg on it.`,
-      source: 'geometry of a high-leg delta: √3',
+      text: `One leg reads ${digits(leg.times, 2)} times the others to ground. A high-leg delta is so: no loads for a single leg on it.`,
+      source: `√3 by geometry; ${limits.highLeg.source}`,
     }),
   ];
 }

@@ -6,6 +6,7 @@ import { judgement, type Limit } from '../judgement.ts';
 import { past, reads, untaken } from '../probing.ts';
 import { figureOf } from '../read.ts';
 import { digits, finding, say, sayRange } from '../say.ts';
+import { digitsBeside } from './say-beside.ts';
 
 const LIMITS = ['ratioLow', 'ratioHigh', 'usualLow', 'usualHigh', 'mcaWithin'] as const;
 type PlateLimits = Readonly<Record<(typeof LIMITS)[number], Limit>>;
@@ -90,7 +91,8 @@ function plateOf(plate: Parts | undefined): Plate {
 function ratio({ rla, lra }: Plate, { ratioLow, ratioHigh, usualLow, usualHigh }: PlateLimits): Checked | null {
   if (!rla || !lra) return null;
   const times = shareOf(lra, rla);
-  const shown = digits(times, 2);
+  const borders = [ratioLow, ratioHigh, usualLow, usualHigh].map(({ value }) => value);
+  const shown = digitsBeside(times, borders, 2);
   const range = (low: Limit, high: Limit): Range => ({ low: new Exact(low.value), high: new Exact(high.value) });
   const odd = !within(times, range(ratioLow, ratioHigh));
   const usual = within(times, range(usualLow, usualHigh));
@@ -119,7 +121,7 @@ function fan({ rla, fla }: Plate): Checked | null {
       word: odd ? 'odd' : 'plausible',
       text: odd
         ? `The fan’s FLA of ${f} is above the compressor’s RLA of ${r}. Read both again.`
-        : `The fan’s FLA of ${f} is below the compressor’s RLA of ${r}.`,
+        : `The fan’s FLA of ${f} is not above the compressor’s RLA of ${r}.`,
       source: 'arithmetic',
     }),
   };
@@ -137,14 +139,14 @@ function wires({ rla, fla, mca }: Plate, limits: PlateLimits): Checked | null {
   const range = wireRange(expected, limits);
   // Without the fan's FLA only the lower end is known.
   const odd = fla ? !within(mca, range) : mca.lt(range.low);
-  const [shown, sum] = [say(mca, 'A'), say(expected, 'A', 2)];
+  const [shown, sum] = [say(mca, 'A'), say(expected, 'A')];
   const rule = fla ? '1.25 times RLA plus the fan' : '1.25 times RLA, without the fan,';
   return {
     odd,
     finding: finding({
       name: 'MCA',
       reading: shown,
-      limits: fla ? sayRange(range, 'A', 2, 0) : `${say(range.low, 'A', 2)} or more`,
+      limits: fla ? sayRange(range, 'A', 4, 0) : `${say(range.low, 'A')} or more`,
       word: odd ? 'odd' : 'plausible',
       text: `MCA reads ${shown}; ${rule} is ${sum}. ${odd ? 'Read them again. What is printed governs.' : 'They belong together.'}`,
       source: `NEC 440 as quoted by a maker’s manual (secondary source); ${limits.mcaWithin.source}`,
@@ -156,7 +158,7 @@ function fuse({ rla, fla, mop }: Plate): Checked | null {
   if (!rla || !fla || !mop) return null;
   const bound = fuseBoundAmps(rla, fla);
   const odd = mop.gt(bound);
-  const [shown, most] = [say(mop, 'A'), say(bound, 'A', 2)];
+  const [shown, most] = [say(mop, 'A'), say(bound, 'A')];
   const size = standardAmpsDown(bound);
   const down = size === null ? '' : `, ${say(size, 'A')} as a standard size`;
   return {

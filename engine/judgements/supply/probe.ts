@@ -44,6 +44,8 @@ export function probeSupply(limits: SupplyLimits): Given[] {
     three({}),
     three({ l1g: 133, l2g: 133, l3g: 133 }),
     three({ l1g: 120, l2g: 120, l3g: 208 }),
+    three({ l1g: 120, l2g: 120, l3g: 180 }),
+    three({ l1g: 100, l2g: 120, l3g: 190 }),
     three({ l1l2: below(lowThree), l2l3: below(lowThree), l1l3: below(lowThree) }),
     three({ l1l2: lowThree.value, l2l3: lowThree.value, l1l3: lowThree.value }),
     ...[report, stop].flatMap(({ value }) => {

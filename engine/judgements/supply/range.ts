@@ -20,6 +20,7 @@ export const SUPPLY_LIMITS = [
   'report',
   'stop',
   'singlePhase',
+  'highLeg',
 ] as const;
 export type SupplyLimits = Readonly<Record<(typeof SUPPLY_LIMITS)[number], Limit>>;
 

@@ -6,6 +6,7 @@ import { judgement, type Limit } from '../judgement.ts';
 import { past, reads, untaken } from '../probing.ts';
 import { figureOf, leftOpen } from '../read.ts';
 import { finding, say } from '../say.ts';
+import { sayBeside } from './say-beside.ts';
 
 const LIMITS = ['nearLocked', 'idle', 'mccRatio', 'usualLow', 'usualHigh', 'legs'] as const;
 type AmpsLimits = Readonly<Record<(typeof LIMITS)[number], Limit>>;
@@ -92,12 +93,12 @@ function judgeOne(amps: Exact, plate: Parts | undefined, limits: AmpsLimits): Ju
     rla &&
     shareOf(amps, rla).times(100).gte(limits.usualLow.value) &&
     shareOf(amps, rla).times(100).lte(limits.usualHigh.value);
-  const bound = mcc ? say(mcc, 'A', 2) : '';
+  const bound = mcc ? say(mcc, 'A') : '';
   const texts: Readonly<Record<Running, string>> = {
     'not running': `${draws}: it is not running. Look for an open wire, plug or overload.`,
     'not starting': `${draws}${lra ? `, ${percent(amps, lra)} of its LRA` : ''}: it is not starting. Turn it off within seconds.`,
     'above MCC': `${draws}, above the ${bound} that its protector lets pass for long${printed ? '' : ', reckoned from RLA'}. That is a finding.`,
-    'above RLA': `${draws}${ofRla}. RLA is no limit: look at head, coil and volts.`,
+    'above RLA': `${draws}${rla ? `, above its RLA of ${say(rla, 'A')}` : ''}. RLA is no limit: look at head, coil and volts.`,
     running: `${draws}${ofRla}${rla && !inUsual ? `; ${usual}` : ''}.`,
   };
   const sources: Readonly<Record<Running, string>> = {
@@ -123,7 +124,7 @@ function judgeOne(amps: Exact, plate: Parts | undefined, limits: AmpsLimits): Ju
 function judgeLegs(legs: readonly Exact[], { legs: limit }: AmpsLimits): Judged {
   const unbalance = unbalancePercent(legs);
   const apart = unbalance.gt(limit.value);
-  const shown = say(unbalance, '%', 1);
+  const shown = sayBeside(unbalance, [limit.value], '%', 1);
   return {
     is: apart ? 'legs apart' : 'fine',
     finding: finding({
@@ -152,7 +153,7 @@ function judgeFan(amps: Parts | undefined, plate: Parts | undefined, { idle }: A
     is === 'fan not running'
       ? 'The fan draws nothing. It is not running.'
       : fla
-        ? `The fan draws ${reading}, ${percent(fan, fla)} of its FLA of ${say(fla, 'A')}.`
+        ? `The fan draws ${reading}, ${is === 'fine' ? `${percent(fan, fla)} of` : 'above'} its FLA of ${say(fla, 'A')}.`
         : `The fan draws ${reading}. Its FLA is not known, so this is recorded and not judged.`;
   const source = is === 'fan not running' ? idle.source : 'FLA on the nameplate';
   return [

@@ -5,6 +5,7 @@ import type { Finding } from '../../schema.ts';
 import { figureOf, leftOpen } from '../read.ts';
 import { finding, say } from '../say.ts';
 import type { Seen } from './range.ts';
+import { sayBeside } from './say-beside.ts';
 
 export interface StartJudged {
   readonly outcome: 'good' | 'sag' | 'contacts' | 'undecided';
@@ -44,7 +45,7 @@ const sags = (rest: Exact, lowest: Exact, { range, limits }: Seen): boolean =>
 
 function fall(name: string, rest: Exact, lowest: Exact, seen: Seen): Finding {
   const { range, limits } = seen;
-  const percent = say(Exact.max(0, dropPercent(rest, lowest)), '%', 1);
+  const percent = sayBeside(Exact.max(0, dropPercent(rest, lowest)), [limits.sag.value], '%', 1);
   const [most, least] = [say(limits.sag.value, '%'), say(range.range.low, 'V', 1)];
   const bad = sags(rest, lowest, seen);
   const shown = say(lowest, 'V');

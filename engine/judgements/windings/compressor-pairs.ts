@@ -100,6 +100,7 @@ export function pairsFinding(
   { is, three }: Pairs,
   shell: 'hot' | 'cold' | 'unknown',
   limits: PairsLimits,
+  again = false,
 ): Finding {
   const whole = wholeOf(three);
   const rule = whole && terminals(whole, limits).rule;
@@ -109,7 +110,7 @@ export function pairsFinding(
     limits: rule && 'the largest pair is the sum of the others',
     doubt: rule && `±${say(rule.doubtOhms, 'Ω', 3)} on the sum`,
     word: WORDS[is],
-    text: whole ? readText(is, whole, limits) : openText(is, shell),
+    text: whole ? readText(is, whole, limits, again) : openText(is, shell),
     source: is === 'equal' ? limits.equal.source : `${DOUBT_SOURCE}; ${limits.percent.source}`,
     // Three equal pairs have no C, R and S to draw.
     ...(is === 'equal' || is === 'missing' ? {} : { figures: triangle(is, three, rule?.doubtOhms ?? null) }),
@@ -140,13 +141,15 @@ function openText(is: PairsState, shell: 'hot' | 'cold' | 'unknown'): string {
   }
 }
 
+/** Where the try before was as odd. */
+const TWICE = 'It is so twice: a senior decides.';
 const SHELL = {
   hot: 'The shell is hot: the internal overload is open. That is no failed compressor. Let it cool for hours and find why.',
   cold: 'The shell is cold: look at the C lead, the plug and an external overload first.',
   unknown: 'Whether the shell is hot or cold decides what that means.',
 } as const;
 
-function readText(is: PairsState, whole: Whole, limits: PairsLimits): string {
+function readText(is: PairsState, whole: Whole, limits: PairsLimits, again: boolean): string {
   const [cr, cs, sr] = whole;
   const found = terminals(whole, limits);
   const [least, middle, largest] = [...whole].sort((a, b) => a.cmp(b)) as [...Whole];
@@ -157,13 +160,13 @@ function readText(is: PairsState, whole: Whole, limits: PairsLimits): string {
       return `S–R reads ${sayOhms(sr)}, C–R and C–S together ${sayOhms(cr.plus(cs))}: the sum fits.${unlike}`;
     }
     case 'other-terminals':
-      return `The readings fit other terminals: ${otherNames(found)}. Check which wire is which and read again. The windings are not blamed.`;
+      return `The readings fit other terminals: ${otherNames(found)}. The windings are not blamed. ${again ? TWICE : 'Check which wire is which and read again.'}`;
     case 'equal':
       return `The three pairs are equal within ${say(limits.equal.value, '%')}. A three-phase or inverter motor reads so, and S, R, C don’t apply to it.`;
     case 'near-zero':
       return `${sayOhms(least)} is within the meter’s doubt of ${say(doubtOhms(doubtBy(limits), least), 'Ω', 3)}: a short would read the same. Zero the leads, or take a finer meter.`;
     default:
-      return `The largest pair reads ${sayOhms(largest)}, the two others together ${sum}: ${say(misfitPercent(largest, middle, least), '%', 1, 1)} off. It condemns nothing. Zero the leads and read again.`;
+      return `The largest pair reads ${sayOhms(largest)}, the two others together ${sum}: ${say(misfitPercent(largest, middle, least), '%', 1, 1)} off. It condemns nothing. ${again ? TWICE : 'Zero the leads and read again.'}`;
   }
 }
 

@@ -48,7 +48,7 @@ export const compressorWindings = judgement({
       outcome,
       findings: [
         ...(before.is === 'missing' ? [] : [pairsFinding('Windings, earlier', before, 'unknown', limits)]),
-        pairsFinding('Windings', now, temperature, limits),
+        pairsFinding('Windings', now, temperature, limits, PATTERNS[before.is] === 'repeat'),
         frameFinding('Frame', frame, limits),
       ],
     };

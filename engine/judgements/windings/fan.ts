@@ -38,7 +38,7 @@ export const fanWindings = judgement({
       outcome,
       findings: [
         ...(before.is === 'missing' ? [] : [plainFinding('Windings, earlier', before, by, 'unknown')]),
-        plainFinding('Windings', now, by, heat),
+        plainFinding('Windings', now, by, heat, asksRepeat(before.is)),
         frameFinding('Frame', frame, limits),
       ],
     };

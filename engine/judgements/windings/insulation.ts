@@ -37,10 +37,11 @@ export const insulation = judgement({
       ...(last.kind === 'figure' ? [banded(last.value, limits)] : []),
     ];
     if (is === 'missing' || is === 'open') return { outcome: 'undecided', findings };
-    if (is === 'enough') return { outcome: testVolts(test) === null ? 'none-found' : 'good', findings };
+    if (is === 'enough' && testVolts(test) === null) return { outcome: 'none-found', findings: [...findings, METER] };
+    if (is === 'enough') return { outcome: 'good', findings };
     if (now.includes('cold')) return { outcome: 'warm-first', findings: [...findings, COLD] };
     if (now.includes('heater')) return { outcome: 'low', findings: [...findings, HEATER] };
-    return { outcome: was === 'low' ? 'grounded' : 'low', findings };
+    return was === 'low' ? { outcome: 'grounded', findings: [...findings, TWICE] } : { outcome: 'low', findings };
   },
   probe: (limits) => probeInsulation(limits),
 });
@@ -68,6 +69,21 @@ const HEATER = finding({
   word: 'again without',
   text: 'The crankcase heater is still in the circuit. Take it off and repeat.',
   source: 'common practice, no single source',
+});
+
+const METER = finding({
+  name: 'Test voltage',
+  reading: 'an ohmmeter’s',
+  word: 'weaker',
+  text: 'At an ohmmeter’s voltage no ground was found. An insulation test says more.',
+  source: 'our setting',
+});
+const TWICE = finding({
+  name: 'Insulation, both tries',
+  reading: 'low',
+  word: 'grounded',
+  text: 'Low twice: grounded. Never energise it, tag it, and have a senior confirm.',
+  source: 'a reciprocating compressor maker’s service handbook (secondary source)',
 });
 
 /** The volts of an insulation tester; null for an ohmmeter and where nobody said. */
@@ -109,6 +125,11 @@ const allowed = ({ testVolts: most }: InsulationLimits): Finding =>
     source: most.source,
   });
 
+const KINDS = {
+  scroll: 'a scroll compressor’s',
+  reciprocating: 'a reciprocating compressor’s',
+  motor: 'a fan or blower motor’s',
+} as const;
 interface Rule {
   readonly enough: Enough | null;
   readonly of: string;
@@ -120,8 +141,8 @@ function enoughFor(machine: Parts | undefined, maker: Parts | undefined, limits:
   const enough = enoughMegohms(printed?.gt(0) ? printed : null, kind ? limits[kind].value : null);
   if (enough?.by === 'maker') return { enough, of: 'the maker’s', source: 'the maker’s figure' };
   return kind
-    ? { enough, of: `a ${kind}’s`, source: limits[kind].source }
-    : { enough, of: '', source: limits.scroll.source };
+    ? { enough, of: KINDS[kind], source: limits[kind].source }
+    : { enough, of: '', source: `${limits.scroll.source}; ${limits.reciprocating.source}` };
 }
 
 /** A resistance is never below zero. */
@@ -141,14 +162,22 @@ function standing(reading: Reading, { enough }: Rule, { scroll, reciprocating }:
 function said(name: string, reading: Reading, is: Standing, rule: Rule, limits: InsulationLimits): Finding {
   const shown = reading.kind === 'figure' ? say(reading.value, 'MΩ') : reading.kind === 'over' ? 'OL' : 'no reading';
   const [least, most] = [say(limits.scroll.value, 'MΩ'), say(limits.reciprocating.value, 'MΩ')];
+  const any = rule.enough ? '' : ', whatever its kind';
   const limit = rule.enough ? `${rule.of} ${say(rule.enough.megohms, 'MΩ')}` : `${least} to ${most}, by kind`;
   const text = {
     missing: 'The insulation was not read.',
-    low: `${shown} to ground is below ${limit}. It counts when it is low twice, at its own harness, heater off.`,
+    low: `${shown} to ground is below ${rule.enough ? limit : least}${any}. It counts when it is low twice, at its own harness, heater off.`,
     open: `${shown} to ground is enough for a scroll and low for a reciprocating compressor. Which one it is decides.`,
-    enough: `${shown} to ground is not below ${limit}.`,
+    enough: `${shown} to ground is not below ${rule.enough ? limit : most}${any}.`,
   }[is];
-  return finding({ name, reading: shown, limits: `${limit} or more`, word: is, text, source: rule.source });
+  return finding({
+    name,
+    reading: shown,
+    limits: rule.enough ? `${limit} or more` : limit,
+    word: is,
+    text,
+    source: rule.source,
+  });
 }
 
 function banded(megohms: Exact, { good, fair, watch }: InsulationLimits): Finding {

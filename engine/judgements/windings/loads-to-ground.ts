@@ -5,11 +5,12 @@ import { judgement, type Limit } from '../judgement.ts';
 import { read } from '../probing.ts';
 import { figureOf, type Reading } from '../read.ts';
 import { finding, say } from '../say.ts';
+import { sayBeside } from '../supply/say-beside.ts';
 import { FRAME_LIMITS, type FrameBand, frameBand, frameEdges, frameFinding } from './frame.ts';
 import { ohmsOf, sayOhms } from './look.ts';
 import { type Cell, more, ohmParts } from './probing.ts';
 
-type TripLimits = Readonly<Record<'volts' | 'gfci' | 'breaker', Limit>>;
+type TripLimits = Readonly<Record<'volts' | 'gfci' | 'breaker' | 'beside', Limit>>;
 const LEADS = [
   ['t1g', 'T1–ground'],
   ['t2g', 'T2–ground'],
@@ -24,7 +25,7 @@ export const loadsToGround = judgement({
   id: 'loads-to-ground',
   semantics: 1,
   takes: ['readings', 'plate'],
-  limits: [...FRAME_LIMITS, 'volts', 'gfci', 'breaker'],
+  limits: [...FRAME_LIMITS, 'volts', 'gfci', 'breaker', 'beside'],
   outcomes: ['none-found', 'low', 'undecided'],
   run({ readings, plate }, limits) {
     const leads = LEADS.map(([key, name]) => ({ key, name, reading: ohmsOf(readings, key) })).filter(
@@ -45,6 +46,7 @@ export const loadsToGround = judgement({
     });
     const [volts, gfci] = [limits.volts.value, new Exact(limits.gfci.value).div(1000)];
     const [toGfci, toBreaker] = [ohmsForAmps(volts, gfci), ohmsForAmps(volts, limits.breaker.value)];
+    const toBeside = toBreaker.times(100).div(limits.beside.value);
     return [
       line('OL', 'OL'),
       line('OL', 'OL', { t3g: 'OL' }),
@@ -52,6 +54,8 @@ export const loadsToGround = judgement({
       ...frameEdges(limits).map((r) => line('OL', 'OL', { t3g: r })),
       line('OL', toGfci),
       line('OL', more(toGfci)),
+      line('OL', toBeside),
+      line('OL', more(toBeside)),
       line('OL', toBreaker),
       line('OL', more(toBreaker)),
       line(0, 0),
@@ -84,7 +88,7 @@ function breakerAmps(plate: Parts | undefined, { breaker }: TripLimits): Breaker
 }
 
 /** What the lowest figure explains: a breaker's trip, a GFCI's, or neither. */
-function explains(ohms: Exact, { amps, of }: Breaker, { volts, gfci, breaker }: TripLimits): Finding {
+function explains(ohms: Exact, { amps, of }: Breaker, { volts, gfci, breaker, beside }: TripLimits): Finding {
   const at = `at ${say(volts.value, 'V')}`;
   const found = (word: string, reading: string, text: string): Finding =>
     finding({
@@ -98,15 +102,18 @@ function explains(ohms: Exact, { amps, of }: Breaker, { volts, gfci, breaker }: 
   if (ohms.isZero())
     return found('a short', sayOhms(ohms), `${sayOhms(ohms)} to ground is a short: it explains any trip.`);
   const leak = leakMilliamps(volts.value, ohms);
-  const current = leak.gte(1000) ? say(leak.div(1000), 'A', 1) : say(leak, 'mA', leak.gte(1) ? 1 : 3);
+  const inAmps = leak.div(1000);
+  const small = amps.times(beside.value).div(100);
+  const current = leak.gte(1000)
+    ? sayBeside(inAmps, [amps, small], 'A', 1)
+    : sayBeside(leak, [gfci.value, small.times(1000)], 'mA', leak.gte(1) ? 1 : 3);
   const lets = `${sayOhms(ohms)} lets ${current} through ${at}.`;
-  if (leak.gte(amps.times(1000))) return found('a breaker’s trip', current, `${lets} That trips ${of}.`);
+  if (inAmps.gte(amps)) return found('a breaker’s trip', current, `${lets} That trips ${of}.`);
+  if (inAmps.gte(small)) {
+    return found('a trip beside the load', current, `${lets} That trips ${of} only on top of its load, and any GFCI.`);
+  }
   if (leak.gte(gfci.value)) {
-    return found(
-      'a GFCI’s trip',
-      current,
-      `${lets} That trips a GFCI and never ${of}: go on looking for a breaker’s reason.`,
-    );
+    return found('a GFCI’s trip', current, `${lets} That trips a GFCI, never ${of}: look on for a breaker’s reason.`);
   }
   return found('no trip', current, `${lets} That trips neither a GFCI nor a breaker.`);
 }

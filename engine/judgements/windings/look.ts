@@ -36,10 +36,10 @@ export function wholeOf([a, b, c]: Three): Whole | null {
 }
 export const isMissing = (three: Three): boolean => three.some((r) => r.kind === 'none');
 
-/** In the unit a meter would show: Ω, kΩ, MΩ. */
+/** In the unit a meter would show: Ω, kΩ, MΩ. All that was kept is said, so that no figure is rounded onto a limit. */
 export function sayOhms(ohms: Exact): string {
-  if (ohms.gte(1_000_000)) return say(ohms.div(1_000_000), 'MΩ');
-  return ohms.gte(1000) ? say(ohms.div(1000), 'kΩ') : say(ohms, 'Ω');
+  if (ohms.gte(1_000_000)) return say(ohms.div(1_000_000), 'MΩ', 9);
+  return ohms.gte(1000) ? say(ohms.div(1000), 'kΩ', 6) : say(ohms, 'Ω', 3);
 }
 export const sayReading = (reading: Reading): string =>
   reading.kind === 'figure' ? sayOhms(reading.value) : reading.kind === 'over' ? 'OL' : 'no reading';

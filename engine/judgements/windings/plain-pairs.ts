@@ -66,6 +66,7 @@ export function plainFinding(
   { is, three }: PlainPairs,
   limits: PlainLimits,
   warm: 'hot' | 'cool' | 'unknown',
+  twice = false,
 ): Finding {
   const whole = wholeOf(three);
   const { meter, equal } = limits;
@@ -77,7 +78,7 @@ export function plainFinding(
     limits: equal ? `equal within ${say(equal.value, '%')} or the doubt` : 'the largest pair is the sum of the others',
     doubt: room && `±${say(room, 'Ω', 3)} on the sum`,
     word: WORDS[is],
-    text: whole ? readText(is, whole, limits) : openText(is, warm, equal !== null),
+    text: whole ? readText(is, whole, limits, twice) : openText(is, warm, equal !== null),
     source: equal ? equal.source : `${DOUBT_SOURCE}; ${meter.percent.source}`,
   });
 }
@@ -96,15 +97,15 @@ const WARM = {
   unknown: 'Whether the motor is hot or cool decides what that means.',
 } as const;
 
-function readText(is: PlainState, whole: Whole, { meter, equal }: PlainLimits): string {
+function readText(is: PlainState, whole: Whole, { meter, equal }: PlainLimits, twice: boolean): string {
   const [least, middle, largest] = sorted(whole);
-  const again = 'It condemns nothing. Zero the leads and read again.';
+  const again = `It condemns nothing. ${twice ? 'It is so twice: a senior decides.' : 'Zero the leads and read again.'}`;
   if (is === 'near-zero') {
     const doubt = say(doubtOhms(doubtBy(meter), least), 'Ω', 3);
     return `${sayOhms(least)} is within the meter’s doubt of ${doubt}: a short would read the same. Zero the leads, or take a finer meter.`;
   }
   if (equal) {
-    const spread = say(spreadPercent(whole), '%', 1, 1);
+    const spread = say(spreadPercent(whole), '%', 3);
     return is === 'fits'
       ? `The three pairs are alike: they spread by ${spread}.`
       : `The three pairs spread by ${spread}, past ${say(equal.value, '%')} and the doubt. ${again}`;

@@ -41,7 +41,7 @@ export const threeWindings = judgement({
       outcome,
       findings: [
         ...(before.is === 'missing' ? [] : [plainFinding('Windings, earlier', before, by, 'unknown')]),
-        plainFinding('Windings', now, by, heat),
+        plainFinding('Windings', now, by, heat, asksRepeat(before.is)),
         frameFinding('Frame', frame, limits),
       ],
     };
