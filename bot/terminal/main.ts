@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createDesk, NotKept } from '../../engine/desk/index.ts';
 import { TranscriptCorrupt, TranscriptMismatch } from '../../engine/index.ts';
-import { Damaged, openSqlite, type Store } from '../../engine/store/index.ts';
+import { Damaged, nameOf, openStore, type Store } from '../../engine/store/index.ts';
 import { SHELF } from '../../flows/index.ts';
 import { createClock } from './clock.ts';
 import { CREW, findPerson, firstPerson, meterWords, nobody } from './crew.ts';
@@ -81,9 +81,10 @@ const firstSentence = (text: string): string => text.replace(/(?<=\.) .*$/s, '')
 /** Opens the database, or says which one can’t be; there is nothing yet to send again. */
 async function opened(file: string): Promise<Store> {
   try {
-    return await openSqlite(file);
+    return await openStore(file);
   } catch (error) {
-    if (error instanceof NotKept) throw new NotKept(`${file}: ${firstSentence(error.message)}`, { cause: error });
+    if (error instanceof NotKept)
+      throw new NotKept(`${nameOf(file)}: ${firstSentence(error.message)}`, { cause: error });
     throw error;
   }
 }

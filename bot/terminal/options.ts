@@ -18,7 +18,8 @@ export const HELP = `A no-cool call at the terminal, line by line.
   npm run -s talk -- [options]
 
   --as PERSON    who types: an id or a name. Left out: the first technician of the database
-  --db FILE      keep the job in this SQLite file, and continue the last job under way of that person.
+  --db FILE      keep the job in this SQLite file, or at this postgres:// address, and continue the last job
+                 under way of that person.
                  Left out: a file of its own in the temporary folder
   --job ID       continue this job (its id, or the beginning of it)
   --new "TITLE"  open a new job

@@ -1,4 +1,4 @@
 /** The store's face: the port, and the databases behind it. Only a main file or a command opens one. */
-export { nameOf, openStore } from './open.ts';
+export { isPostgres, nameOf, openStore } from './open.ts';
 export { Damaged, NotKept, type Store } from './port.ts';
 export { openSqlite } from './sqlite/open.ts';

@@ -45,6 +45,7 @@ export interface Summary {
   readonly card: string;
 }
 export interface BoardRow extends JobRow {
+  readonly closed: boolean;
   readonly card: string | null;
 }
 

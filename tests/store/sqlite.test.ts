@@ -3,10 +3,12 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { openSqlite } from '../../engine/store/index.ts';
 import { storeOn } from '../../engine/store/sqlite/open.ts';
 import { storeContract } from './contract.ts';
+import { listContract } from './list-contract.ts';
 import { type SqliteGround, sqliteGround } from './sqlite-ground.ts';
 import { record, written } from './written.ts';
 
 storeContract('SQLite', sqliteGround);
+listContract('SQLite', sqliteGround);
 
 describe('SQLite in particular', () => {
   let ground: SqliteGround;

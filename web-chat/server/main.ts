@@ -4,7 +4,7 @@
  */
 import { randomBytes } from 'node:crypto';
 import { createDesk, KeyTrouble, keyPlace, openKey, type ShopKey } from '../../engine/desk/index.ts';
-import { openSqlite } from '../../engine/store/index.ts';
+import { nameOf, openStore } from '../../engine/store/index.ts';
 import { SHELF } from '../../flows/index.ts';
 import { DEMO_PEOPLE, loadDemo } from '../../seeds/index.ts';
 import { buildServer } from './app.ts';
@@ -23,8 +23,9 @@ if ('wrong' in read) quit(2, read.wrong);
 const { config } = read as Extract<typeof read, { config: unknown }>;
 const because = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
-const store = await openSqlite(config.NOCOOL_DB).catch((error: unknown) =>
-  quit(3, [`the database ${config.NOCOOL_DB} can’t be opened: ${because(error)}`]),
+const where = config.DATABASE_URL ?? config.NOCOOL_DB;
+const store = await openStore(where).catch((error: unknown) =>
+  quit(3, [`the database ${nameOf(where)} can’t be opened: ${because(error)}`]),
 );
 const keyAt = (place: string): ShopKey => {
   try {
@@ -37,7 +38,9 @@ const keyAt = (place: string): ShopKey => {
 // Made before anything is recorded, so that there is one to pin.
 const key = keyAt(keyPlace(process.env, config.NOCOOL_DB));
 const parts = { shelf: SHELF, clock: () => new Date(), random: (n: number) => randomBytes(n).toString('hex') };
-if (config.NOCOOL_DEMO === 'yes' && (await loadDemo(store, parts)))
+// Of several that start on a new database at one moment, one loads the demo.
+const mine = randomBytes(16).toString('hex');
+if (config.NOCOOL_DEMO === 'yes' && (await store.claim('demo-by', mine)) === mine && (await loadDemo(store, parts)))
   say('The demo was loaded: an invented shop, three people, three jobs.');
 
 const publicUrl = config.NOCOOL_URL ?? `http://localhost:${config.NOCOOL_PORT}`;
@@ -60,6 +63,12 @@ if ((await store.meta('demo')) !== null) {
   for (const person of DEMO_PEOPLE)
     say(`  ${person.name}, ${person.roles.join(' and ')}: ${await issueLink(web, person.id)}`);
 }
+
+// Links and sessions that have expired open nothing; once an hour they go.
+const expire = (): Promise<unknown> =>
+  store.expire(parts.clock().toISOString()).catch((error: unknown) => web.log.warn({ err: error }));
+await expire();
+setInterval(expire, 3_600_000).unref();
 
 let stopping = false;
 for (const signal of ['SIGINT', 'SIGTERM'] as const) {

@@ -11,7 +11,7 @@ import { KeyTrouble, keyPlace, openKey } from '../../report/key.ts';
 import { plain } from '../../report/line.ts';
 import type { Store } from '../../store/port.ts';
 import { isUnreadable } from '../card.ts';
-import { databaseOf, openExisting } from '../database.ts';
+import { databaseOf, keptBeside, openExisting } from '../database.ts';
 import { createDesk, type Desk, NoRight, NotFound, NotKept } from '../index.ts';
 
 const HELP = `Writes jobs as files that npm run verify checks.
@@ -23,7 +23,7 @@ const HELP = `Writes jobs as files that npm run verify checks.
   --all        every job that this person may export
   --to FOLDER  a file named after the job in this folder. Left out, with one JOB: to stdout
   --as PERSON  whose rights count, by id. Left out: the first owner
-  --db FILE    the database. Left out: NOCOOL_DB, else data/nocool.db
+  --db FILE    the database. Left out: DATABASE_URL, NOCOOL_DB, else data/nocool.db
 
 Exit codes: 0 exported, 2 wrong usage or not allowed, 3 database, key or folder can't be had, 4 a record is damaged.
 `;
@@ -49,7 +49,7 @@ async function main(argv: readonly string[]): Promise<number> {
   const database = databaseOf(process.env, wanted.db);
   const store = await openExisting(database);
   try {
-    return await run(store, wanted, keyPlace(process.env, database));
+    return await run(store, wanted, keyPlace(process.env, keptBeside(process.env, database)));
   } finally {
     await store.close();
   }

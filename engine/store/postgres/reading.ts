@@ -5,8 +5,11 @@ import type { Link } from './link.ts';
 import { SQL } from './sql.ts';
 
 type Reading = Pick<Store, 'read' | 'readAfter' | 'byClient' | 'jobs' | 'board' | 'saveSummary'>;
-type Line = [job: string, lastSeq: number, updated: string, card: string | null];
-const toLine = ([job, lastSeq, updated, card]: Line): BoardRow => ({ job, lastSeq, updated, card });
+type Line = [job: string, lastSeq: number, updated: string, closed: number, card: string | null];
+const toLine = ([job, lastSeq, updated, closed, card]: Line): BoardRow => ({
+  ...{ job, lastSeq, updated, card },
+  closed: closed === 1,
+});
 
 export function createReading(link: Link): Reading {
   const readAfter: Store['readAfter'] = async (job, seq) => {
@@ -39,7 +42,10 @@ export function createReading(link: Link): Reading {
   };
 }
 
-/** Adds the jobs that the list lacks. Counts first: at most starts it lacks none, and then nothing is written. */
+/**
+ * Adds the jobs that the list lacks, those that end with a signature as closed. Counts first: at most starts it lacks none,
+ * and then nothing is written.
+ */
 export async function fillBoard(link: Link): Promise<void> {
   const [same] = await link.read<[boolean]>(
     'board-is-whole',
@@ -49,8 +55,8 @@ export async function fillBoard(link: Link): Promise<void> {
   await link.again(
     'fill-board',
     `insert into board (job, last_seq, updated, closed, card)
-     select job.key, e.seq, e.at, 0, null from job
-     cross join lateral (select seq, at from entry where job = job.key order by seq desc limit 1) as e
+     select job.key, e.seq, e.at, case e.kind when 'signed' then 1 else 0 end, null from job
+     cross join lateral (select seq, at, kind from entry where job = job.key order by seq desc limit 1) as e
      on conflict do nothing`,
   );
 }

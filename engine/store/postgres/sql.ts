@@ -2,7 +2,7 @@
 import { ENTRY_COLUMNS, WORDS_COLUMNS } from '../rows.ts';
 
 const OF_JOB = 'where job = (select key from job where id = $1)';
-const ROW = `job.id, board.last_seq, board.updated, board.card from board join job on job.key = board.job`;
+const ROW = `job.id, board.last_seq, board.updated, board.closed, board.card from board join job on job.key = board.job`;
 const OF_ENTRY = ENTRY_COLUMNS.split(', ').map((column) => `entry.${column}`);
 
 /** On which those who listen hear that there is something new. */

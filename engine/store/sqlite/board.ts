@@ -4,7 +4,7 @@ import type { BoardRow, Store } from '../port.ts';
 import { guarded } from './trouble.ts';
 
 const ROW =
-  'job.id as job, board.last_seq as lastSeq, board.updated, board.card from board join job on job.key = board.job';
+  'job.id as job, board.last_seq as lastSeq, board.updated, board.closed, board.card from board join job on job.key = board.job';
 
 /** Every query that runs at each page or turn; a test asks the database that none goes through a whole table. */
 export const BOARD_SQL = {
@@ -13,22 +13,31 @@ export const BOARD_SQL = {
   save: `update board set closed = ?, card = ? where job = (select key from job where id = ?) and last_seq = ?`,
 } as const;
 
+type Row = Omit<BoardRow, 'closed'> & { readonly closed: number };
+
 export function createBoard(db: Database): Pick<Store, 'board' | 'saveSummary'> {
-  const open = db.prepare<[], BoardRow>(BOARD_SQL.open);
-  const closed = db.prepare<[number], BoardRow>(BOARD_SQL.closed);
+  const open = db.prepare<[], Row>(BOARD_SQL.open);
+  const closed = db.prepare<[number], Row>(BOARD_SQL.closed);
   const save = db.prepare(BOARD_SQL.save);
   return {
     board: (last) =>
-      guarded(() => [...open.all(), ...closed.all(last)].sort((a, b) => (a.updated < b.updated ? 1 : -1))),
+      guarded(() =>
+        [...open.all(), ...closed.all(last)]
+          .map((row) => ({ ...row, closed: row.closed === 1 }))
+          .sort((a, b) => (a.updated < b.updated ? 1 : -1)),
+      ),
     saveSummary: (job, seq, { closed: done, card }) => guarded(() => void save.run(done ? 1 : 0, card, job, seq)),
   };
 }
 
-/** Adds the jobs that the board lacks. Counts first: at most starts it lacks none, and then nothing is written. */
+/**
+ * Adds the jobs that the board lacks, those that end with a signature as closed. Counts first: at most starts it lacks none,
+ * and then nothing is written.
+ */
 export function fillBoard(db: Database): void {
   const count = (table: string): unknown => db.prepare(`select count(*) from ${table}`).pluck().get();
   if (count('board') === count('job')) return;
   db.exec(`insert or ignore into board (job, last_seq, updated, closed, card)
-    select job.key, entry.seq, entry.at, 0, null from job
+    select job.key, entry.seq, entry.at, entry.kind = 'signed', null from job
     join entry on entry.job = job.key and entry.seq = (select max(seq) from entry where entry.job = job.key)`);
 }

@@ -1,6 +1,6 @@
 /** The reading of entries. */
 import type { Database } from 'better-sqlite3';
-import type { JobRow, Store } from '../port.ts';
+import { Damaged, type JobRow, type Store } from '../port.ts';
 import { ENTRY_COLUMNS, toEntries, toTexts, WORDS_COLUMNS } from '../rows.ts';
 import { guarded } from './trouble.ts';
 
@@ -17,7 +17,7 @@ export function createReading(db: Database): Pick<Store, 'read' | 'readAfter' | 
     order by updated desc, entry.rowid desc`);
 
   const readAfter: Store['readAfter'] = (job, seq) =>
-    guarded(() => {
+    ofJob(job, () => {
       // Entries first: words that another process adds in between are then too many, never too few.
       const found = toEntries(job, entries.all(job, seq), seq);
       return { entries: found, texts: found.length === 0 ? [] : toTexts(job, words.all(job, seq)) };
@@ -25,7 +25,16 @@ export function createReading(db: Database): Pick<Store, 'read' | 'readAfter' | 
   return {
     read: (job) => readAfter(job, 0),
     readAfter,
-    byClient: (job, client) => guarded(() => toEntries(job, byClient.all(job, client), null)),
+    byClient: (job, client) => ofJob(job, () => toEntries(job, byClient.all(job, client), null)),
     jobs: () => guarded(() => jobs.all()),
   };
+}
+
+/** A damaged page of the file is said of the job that was to be read from it: the others are readable. */
+async function ofJob<T>(job: string, work: () => T): Promise<T> {
+  return guarded(work).catch((error: unknown) => {
+    if (error instanceof Damaged && error.job === null)
+      throw new Damaged('A part of the file that holds this record is damaged.', job, null, { cause: error });
+    throw error;
+  });
 }

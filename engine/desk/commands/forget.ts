@@ -1,0 +1,28 @@
+/**
+ * npm run forget -- job ID | person ID: removes what was typed on one job, with its photos, or all that one person ever
+ * typed, with their name. The entries stay, with the salted hashes of the words, and every chain verifies. Start the server
+ * anew afterwards: it may still have the words in memory. Exit codes: 0 removed · 2 wrong usage · 3 the database can't be
+ * had, or holds nothing of this id.
+ */
+import { NotKept } from '../../store/index.ts';
+import { databaseOf, openExisting } from '../database.ts';
+import { command, EXIT, say } from '../database-command.ts';
+
+const USAGE = 'npm run -s forget -- job ID | person ID';
+await command(USAGE, 2, async (what = '', id = '') => {
+  if (what !== 'job' && what !== 'person') {
+    process.stderr.write(`usage: ${USAGE}\n`);
+    process.exitCode = EXIT.usage;
+    return;
+  }
+  const store = await openExisting(databaseOf(process.env, null));
+  try {
+    const there =
+      what === 'job' ? (await store.read(id)).entries.length > 0 : (await store.people()).some((p) => p.id === id);
+    if (!there) throw new NotKept(`There is no ${what} ${id}.`);
+    const count = await store.forget(what === 'job' ? { job: id } : { person: id });
+    say(`${count} texts removed. Backups made before still hold them.`);
+  } finally {
+    await store.close();
+  }
+});

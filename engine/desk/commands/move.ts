@@ -1,0 +1,28 @@
+/**
+ * npm run move -- FROM TO: the whole shop into another database, each a file or a postgres:// address. Every job is read
+ * back and compared. Broken off, it goes on when it is run again. Stop the server first. Exit codes: 0 moved · 2 wrong
+ * usage · 3 a database can't be had, or TO holds what FROM does not · 4 a job does not verify.
+ */
+import { checkShop } from '../../store/check.ts';
+import { copyShop } from '../../store/copy.ts';
+import { Damaged, nameOf, openStore } from '../../store/index.ts';
+import { openExisting } from '../database.ts';
+import { command, say } from '../database-command.ts';
+
+await command('npm run -s move -- FROM TO   (each a file or a postgres:// address)', 2, async (from = '', to = '') => {
+  const source = await openExisting(from);
+  try {
+    const target = await openStore(to);
+    try {
+      await copyShop(source, target);
+      const { jobs, entries, photos, trouble } = await checkShop(target);
+      if (trouble.length > 0) throw new Damaged(trouble.join('\n'));
+      say(`${nameOf(to)}: ${jobs} jobs, ${entries} entries, ${photos} photos, all sound.`);
+      say(`${nameOf(from)} is as it was.`);
+    } finally {
+      await target.close();
+    }
+  } finally {
+    await source.close();
+  }
+});

@@ -1,0 +1,86 @@
+/** A whole shop from one database to another. Broken off and begun again, it goes on where it was. */
+import type { Entry, Text } from '../schema.ts';
+import { everyJob, refsIn } from './check.ts';
+import { type BoardRow, Damaged, NotKept, type Pages, type Store, type Summary } from './port.ts';
+
+/** Jobs under way at a time, so that their appends share commits. */
+const AT_ONCE = 64;
+
+/**
+ * Rejects with NotKept where the other database holds what is not in this one, with Damaged where a job that was copied
+ * does not read as it did. Nothing may write to either meanwhile.
+ */
+export async function copyShop(from: Store, to: Store): Promise<{ jobs: number; entries: number; photos: number }> {
+  const jobs = await everyJob(from);
+  const known = new Set(jobs.map(({ job }) => job));
+  const strange = (await to.jobs()).find(({ job }) => !known.has(job));
+  if (strange) throw new NotKept(`The other database holds a job of its own: ${strange.job}.`);
+  const rows = await from.shop();
+  const people = new Set(rows.people.map(({ id }) => id));
+  if ((await to.people()).some(({ id }) => !people.has(id)))
+    throw new NotKept('The other database holds people of its own.');
+  await to.saveShop(rows);
+  const photos = await from.photos();
+  for (const hash of photos) {
+    const bytes = await from.photo(hash);
+    if (bytes) await to.savePhoto(bytes);
+  }
+  const cards = new Map((await from.board(Number.MAX_SAFE_INTEGER)).map((row) => [row.job, row]));
+  // The oldest first, so that the list has the same order there.
+  const waiting = [...jobs].reverse();
+  let entries = 0;
+  const work = async (): Promise<void> => {
+    for (let next = waiting.shift(); next; next = waiting.shift()) {
+      entries += await copyJob(next.job, from, to, cards.get(next.job));
+    }
+  };
+  await Promise.all(Array.from({ length: AT_ONCE }, work));
+  return { jobs: jobs.length, entries, photos: photos.length };
+}
+
+async function copyJob(job: string, from: Store, to: Store, row: BoardRow | undefined): Promise<number> {
+  const pages = await from.read(job);
+  // A card that is older than the record is made anew by the desk.
+  const current = row?.lastSeq === pages.entries.length && row.card !== null;
+  const summary: Summary | undefined = current ? { closed: row.closed, card: row.card } : undefined;
+  const before = (await to.read(job)).entries;
+  if (!before.every((entry, i) => entry.hash === pages.entries[i]?.hash))
+    throw new NotKept(`The other database holds another record of job ${job}.`);
+  for (const { entries, texts, last } of appends(pages, before.length)) {
+    const seq = (entries[0]?.seq ?? 1) - 1;
+    if (seq === 0) await to.create(job, entries, texts, last ? summary : undefined);
+    else if ((await to.append(job, seq, entries, texts, last ? summary : undefined)) === 'conflict')
+      throw new NotKept(`Somebody writes to job ${job} in the other database.`);
+  }
+  if (alike(await to.read(job)) !== alike(pages)) throw new Damaged('The copy reads differently.', job);
+  return pages.entries.length;
+}
+/** Words are a set: the order in which they came says nothing. */
+const alike = ({ entries, texts }: Pages): string =>
+  JSON.stringify([entries, [...texts].sort((a, b) => (a.ref < b.ref ? -1 : 1))]);
+
+interface Append {
+  readonly entries: Entry[];
+  readonly texts: Text[];
+  readonly last: boolean;
+}
+/** The entries after `done` as they were appended, each with the words it brought: whose they are rests on that. */
+function appends({ entries, texts }: Pages, done: number): Append[] {
+  const groups: Entry[][] = [];
+  for (const entry of entries) {
+    const group = groups.at(-1);
+    const [a, b] = [group?.[0], entry];
+    if (group && a && a.by === b.by && a.at === b.at && a.client === b.client) group.push(entry);
+    else groups.push([entry]);
+  }
+  const written = new Set<string>();
+  return groups
+    .map((group, i) => {
+      const named = new Set(group.flatMap(({ body }) => refsIn(body)).map(({ ref }) => ref));
+      const last = i === groups.length - 1;
+      const mine = texts.filter(({ ref }) => !written.has(ref) && (last || named.has(ref)));
+      for (const { ref } of mine) written.add(ref);
+      return { entries: group, texts: mine, last };
+    })
+    .filter(({ entries: [first] }) => (first?.seq ?? 0) > done);
+}

@@ -1,0 +1,179 @@
+/** The part of the contract that is about what may be thrown away or removed: the list, words and people, photos. */
+import { beforeEach, describe, expect, test } from 'vitest';
+import { GENESIS, seal, textRef, verifyChain } from '../../engine/chain.ts';
+import { checkShop } from '../../engine/store/check.ts';
+import type { Store } from '../../engine/store/port.ts';
+import { type Ground, onGround } from './ground.ts';
+import { record, type Written, written } from './written.ts';
+
+export function listContract(name: string, makeGround: () => Promise<Ground>): void {
+  describe(`what can be thrown away, in the store on ${name}`, () => {
+    const { open, close, sql } = onGround(makeGround);
+    let store: Store;
+    beforeEach(async () => {
+      store = await open();
+    });
+    const begin = async (job: string, entries: number, closed?: boolean): Promise<Written> => {
+      const whole = record(job, entries);
+      const summary = closed === undefined ? undefined : { closed, card: `the card of ${job}` };
+      await store.create(job, whole.entries, whole.texts, summary);
+      return whole;
+    };
+    const line = async (): Promise<[string, number, boolean, string | null][]> =>
+      (await store.board(2)).map(({ job, lastSeq, closed, card }) => [job, lastSeq, closed, card]);
+
+    describe('the list of jobs', () => {
+      test('holds all that are open and the last that are closed, each with its card, the latest first', async () => {
+        for (const [i, job] of ['a', 'b', 'c', 'd', 'e'].entries()) await begin(job, i + 1, job !== 'b');
+        expect(await line()).toEqual([
+          ['e', 5, true, 'the card of e'],
+          ['d', 4, true, 'the card of d'],
+          ['b', 2, false, 'the card of b'],
+        ]);
+      });
+
+      test('has no card for a job that has grown without one, and takes one made of its last entry', async () => {
+        const { entries } = await begin('a', 1, true);
+        const next = written('a', entries[0]);
+        await store.append('a', 1, next.entries, next.texts);
+        expect(await line()).toEqual([['a', 2, false, null]]);
+        await store.saveSummary('a', 1, { closed: true, card: 'too old' });
+        expect(await line()).toEqual([['a', 2, false, null]]);
+        await store.saveSummary('a', 2, { closed: true, card: 'made anew' });
+        expect(await line()).toEqual([['a', 2, true, 'made anew']]);
+      });
+
+      test('a conflict changes no card', async () => {
+        const { entries } = await begin('a', 2, false);
+        const late = written('a', entries[0]);
+        const summary = { closed: true, card: 'of an answer that came too late' };
+        expect(await store.append('a', 1, late.entries, late.texts, summary)).toBe('conflict');
+        expect(await line()).toEqual([['a', 2, false, 'the card of a']]);
+      });
+
+      test('comes back from the records when it was emptied; what ends with a signature is closed', async () => {
+        await begin('a', 2, false);
+        const b = await begin('b', 3, true);
+        const end = b.entries[2];
+        const signed = seal([{ kind: 'signed', body: {} }], {
+          ...{ job: 'b', seq: 3, prev: end?.hash ?? GENESIS, by: 'ruth', at: end?.at ?? '', said: null, client: 's' },
+        });
+        await store.append('b', 3, signed, []);
+        await close(store);
+        await sql('delete from board');
+        store = await open();
+        expect(await line()).toEqual([
+          ['b', 4, true, null],
+          ['a', 2, false, null],
+        ]);
+      });
+    });
+
+    describe('forgetting', () => {
+      const words = async (job: string): Promise<string[]> => (await store.read(job)).texts.map(({ text }) => text);
+
+      test('a job: its words, photos and card go; its entries stay, and the chain verifies', async () => {
+        const hash = await store.savePhoto(Buffer.from('a photo of a house'));
+        const other = await store.savePhoto(Buffer.from('a photo of another house'));
+        const [a, b] = [await begin('a', 2, false), await begin('b', 2, false)];
+        const photo = seal([{ kind: 'answered', body: { place: 'p', parts: { photo: { kind: 'photo', hash } } } }], {
+          ...{ job: 'a', seq: 2, prev: a.entries[1]?.hash ?? '', by: 'ines', at: a.entries[1]?.at ?? '' },
+          ...{ said: null, client: 'p' },
+        });
+        await store.append('a', 2, photo, [], { closed: true, card: 'Leak at the Marlows’' });
+        expect(await store.forget({ job: 'a' })).toBe(2);
+        expect([await words('a'), (await words('b')).length]).toEqual([[], 2]);
+        const { entries } = await store.read('a');
+        expect(entries).toEqual([...a.entries, ...photo]);
+        expect(verifyChain(entries)).toEqual({ ok: true });
+        expect([await store.photo(hash), await store.photo(other)]).toEqual([null, expect.anything()]);
+        expect((await line()).find(([job]) => job === 'a')).toEqual(['a', 3, false, null]);
+        expect(await store.read('b')).toEqual(b);
+        expect((await checkShop(store)).trouble).toEqual([]);
+        expect(await store.forget({ job: 'a' })).toBe(0);
+        expect(await store.forget({ job: 'nowhere' })).toBe(0);
+      });
+
+      test('a person: what they typed on any job, their name, their sign-ins; every chain verifies', async () => {
+        const person = {
+          id: 'tomas',
+          name: 'Tomas Reed',
+          initials: 'TR',
+          roles: ['technician'],
+          certified: true,
+        } as const;
+        await store.savePerson({ ...person, meter: null, active: true });
+        await store.saveLink('l', 'tomas', '2027-01-01T00:00:00.000Z');
+        await store.saveSession('s', 'tomas', '2027-01-01T00:00:00.000Z');
+        await store.saveSession('s2', 'ines', '2027-01-01T00:00:00.000Z');
+        for (const job of ['a', 'b']) {
+          const { entries } = await begin(job, 1, false);
+          const his = written(job, entries[0], { by: 'tomas', words: 'Typed by Tomas.' });
+          await store.append(job, 1, his.entries, his.texts, { closed: false, card: 'Typed by Tomas.' });
+        }
+        expect(await store.forget({ person: 'tomas' })).toBe(2);
+        for (const job of ['a', 'b']) {
+          expect(await words(job)).toEqual(['Rust under the fan leads.']);
+          expect(verifyChain((await store.read(job)).entries)).toEqual({ ok: true });
+        }
+        expect(await store.people()).toEqual([
+          { ...person, name: '(removed)', initials: '–', certified: false, meter: null, active: false },
+        ]);
+        const now = '2026-11-01T00:00:00.000Z';
+        expect(await Promise.all([store.session('s', now), store.useLink('l', now), store.session('s2', now)])).toEqual(
+          [null, null, 'ines'],
+        );
+        expect((await line()).map(([, , , card]) => card)).toEqual([null, null]);
+      });
+    });
+
+    test('photos are kept by the hash of their bytes, once', async () => {
+      const bytes = Uint8Array.from({ length: 5000 }, (_, i) => (i * 7919) % 256);
+      const hash = await store.savePhoto(bytes);
+      expect(await store.savePhoto(bytes)).toBe(hash);
+      expect(hash).toMatch(/^[0-9a-f]{64}$/);
+      const other = await open();
+      expect(await other.photo(hash)).toEqual(bytes);
+      expect(await other.photos()).toEqual([hash]);
+      expect(await other.photo('0'.repeat(64))).toBeNull();
+    });
+
+    test('a photo whose bytes have changed is found and said; the others are read', async () => {
+      const [a, b] = [await store.savePhoto(Buffer.from('one')), await store.savePhoto(Buffer.from('two'))];
+      // Taken out and put in as another: no database lets it be changed in place.
+      await sql(`delete from photo where hash = '${a}'`);
+      await sql(`insert into photo select '${a}', bytes from photo where hash = '${b}'`);
+      await expect(store.photo(a)).rejects.toThrow(`The photo ${a.slice(0, 12)} is damaged.`);
+      expect(await store.photo(b)).toEqual(new Uint8Array(Buffer.from('two')));
+      expect((await checkShop(store)).trouble).toEqual([`The photo ${a.slice(0, 12)} is damaged.`]);
+    });
+
+    test('words put in the place of others are found and said', async () => {
+      const { texts } = await begin('a', 2);
+      const { row } = textRef('Other words.', texts[0]?.salt ?? '', texts[0]?.ref ?? '');
+      await sql(`delete from words where ref = '${row.ref}'`);
+      await sql(`insert into words (job, ref, seq, salt, text)
+        select key, '${row.ref}', 1, '${row.salt}', '"Other words."' from job where id = 'a'`);
+      expect((await checkShop(store)).trouble).toEqual(['Words are not those that were typed (job a, entry 1).']);
+    });
+
+    test('of many who claim a small fact at once, in two stores, all get the same', async () => {
+      const other = await open();
+      const got = await Promise.all([store, other, store, other].map((s, i) => s.claim('opening', `job-${i}`)));
+      expect(new Set(got).size).toBe(1);
+      expect(await store.meta('opening')).toBe(got[0]);
+    });
+
+    test('links and sessions that have expired are cleared, the others stay', async () => {
+      const [past, now, future] = ['2026-07-14T14:00:00.000Z', '2026-07-14T15:00:00.000Z', '2026-07-14T16:00:00.000Z'];
+      for (const [i, at] of [past, now, future].entries()) {
+        await store.saveLink(`l${i}`, 'ines', at);
+        await store.saveSession(`s${i}`, 'ines', at);
+      }
+      expect(await store.expire(now)).toBe(4);
+      expect(await store.expire(now)).toBe(0);
+      const { links, sessions } = await store.shop();
+      expect([links, sessions].map((all) => all.map(({ hash }) => hash))).toEqual([['l2'], ['s2']]);
+    });
+  });
+}
