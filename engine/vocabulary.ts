@@ -195,12 +195,15 @@ export const choose = <const T extends string, const R extends string = never>(
 
 interface YesNo<T extends string, R extends string> extends Said {
   readonly yes: string;
-  readonly no?: { readonly label: string; readonly to: T };
-  readonly cant?: { readonly label: string; readonly to: T };
+  /** Other words for it. */
+  readonly words?: readonly string[];
+  readonly no?: { readonly label: string; readonly words?: readonly string[]; readonly to: T };
+  readonly cant?: { readonly label: string; readonly words?: readonly string[]; readonly to: T };
   readonly next: T;
   readonly restsOn?: readonly R[];
   readonly as?: string;
 }
+const option = (label: string, words?: readonly string[]): OptionSpec => ({ label, ...(words ? { words } : {}) });
 const yesNo = <T extends string, R extends string>(
   spec: YesNo<T, R>,
   yesId: 'yes' | 'done',
@@ -212,9 +215,9 @@ const yesNo = <T extends string, R extends string>(
       ask: spec.say,
       ...(spec.as ? { as: spec.as } : {}),
       options: {
-        [yesId]: { label: spec.yes },
-        ...(spec.no ? { no: { label: spec.no.label } } : {}),
-        ...(spec.cant ? { cant: { label: spec.cant.label } } : {}),
+        [yesId]: option(spec.yes, spec.words),
+        ...(spec.no ? { no: option(spec.no.label, spec.no.words) } : {}),
+        ...(spec.cant ? { cant: option(spec.cant.label, spec.cant.words) } : {}),
       },
     },
   },
@@ -228,7 +231,7 @@ const yesNo = <T extends string, R extends string>(
 
 /** Yes, and where it matters no or can't. */
 export const confirm = <const T extends string, const R extends string = never>(spec: YesNo<T, R>): AskStep<T, R> => {
-  const { yes: _y, no: _n, cant: _c, next: _x, as: _a, ...said } = spec;
+  const { yes: _y, words: _w, no: _n, cant: _c, next: _x, as: _a, ...said } = spec;
   return { verb: 'confirm', circuit: 'none', ...said, ...yesNo(spec, 'yes', 'confirm') };
 };
 
@@ -237,7 +240,7 @@ export const act = <const T extends string, const R extends string = never>(
   name: ActName,
   spec: YesNo<T, R> & { readonly also?: Readonly<Record<string, PartSpec<R>>> },
 ): AskStep<T, R> => {
-  const { yes: _y, no: _n, cant: _c, next: _x, as: _a, also, ...said } = spec;
+  const { yes: _y, words: _w, no: _n, cant: _c, next: _x, as: _a, also, ...said } = spec;
   const core = yesNo(spec, 'done', 'act');
   return { verb: 'act', circuit: 'part', act: name, ...said, ...core, parts: { ...(also ?? {}), ...core.parts } };
 };
@@ -377,6 +380,8 @@ export const amps = field('current');
 export const ohms = field('resistance');
 export const megohms = field('insulation');
 export const count = field('count');
+/** Between two temperatures, °F. */
+export const degreesApart = field('difference');
 
 type ChooseOptions<R extends string> = { readonly optional?: boolean; readonly when?: When<R>; readonly as?: string };
 const chooser =

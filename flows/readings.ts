@@ -127,7 +127,14 @@ export const readings = flow({
       then: { shorted: 'shorted', 'not-shorted': 'no-readings', undecided: 'no-readings' },
     }),
     shell: judge('case-leak', {
-      of: { readings: 'sections', alone: 'case', before: '~sections', beforeAlone: '~case' },
+      of: {
+        readings: 'sections',
+        third: 'third',
+        alone: 'case',
+        before: '~sections',
+        beforeThird: '~third',
+        beforeAlone: '~case',
+      },
       limits: LIMITS.shell,
       says: {
         low: 'Low to the case. Bare rim, all wires off, fingers off the probes: repeat before it counts.',

@@ -10,17 +10,19 @@ const OUTCOMES = ['clear', 'low', 'wet', 'leak', 'ask', 'undecided'] as const;
 
 /**
  * The lowest reading from any terminal to the case, in MΩ, all wires off. Below `fail` twice, or not clear after wiping
- * and drying, is a leak. OL or above `clear` is none. `alone` is the reading asked by itself where the line left it out.
+ * and drying, is a leak. OL or above `clear` is none. `alone` is the reading asked by itself where the line left it out;
+ * `third` may bring it as well. `before…` are those of the try before.
  */
 export const caseLeak = judgement({
   id: 'case-leak',
   semantics: 1,
-  takes: ['readings', 'alone', 'before', 'beforeAlone'],
+  takes: ['readings', 'third', 'alone', 'before', 'beforeThird', 'beforeAlone'],
   limits: ['fail', 'clear'],
   outcomes: OUTCOMES,
-  run({ readings, alone, before, beforeAlone }, limits) {
-    const now = latest(readings, alone);
-    const earlier = bandOf(latest(before, beforeAlone), limits);
+  run({ readings, third, alone, before, beforeThird, beforeAlone }, limits) {
+    const now = latest(readings, third, alone);
+    const first = latest(before, beforeThird, beforeAlone);
+    const earlier = bandOf(first, limits);
     const band = bandOf(now, limits);
     const outcome = ((): (typeof OUTCOMES)[number] => {
       if (band === 'clear') return 'clear';
@@ -29,7 +31,6 @@ export const caseLeak = judgement({
       if (band === 'low') return earlier === 'low' || earlier === 'between' ? 'leak' : 'low';
       return earlier === 'between' ? 'leak' : 'wet';
     })();
-    const first = latest(before, beforeAlone);
     const shown = [
       ...(earlier === null ? [] : [said('Case, earlier', first, earlier, limits)]),
       said('Case', now, band, limits),
@@ -64,15 +65,17 @@ export const caseLeak = judgement({
       { readings: { case: untaken }, alone: { case: over } },
       { readings: { case: untaken }, alone: low, before: { case: untaken }, beforeAlone: low },
       { readings: { case: untaken }, alone: { case: untaken } },
+      { readings: { case: untaken }, third: { case: over } },
+      { readings: { case: untaken }, third: low, before: { case: untaken }, beforeThird: wet },
       {},
     ];
   },
 });
 
-/** What was asked alone came later, so it counts where it holds a reading. */
-function latest(readings: Parts | undefined, alone: Parts | undefined): Reading {
-  const asked = readingOf(alone, 'case', 'MΩ');
-  return asked.kind === 'none' ? readingOf(readings, 'case', 'MΩ') : asked;
+/** What was asked later counts where it holds a reading. */
+function latest(...asked: readonly (Parts | undefined)[]): Reading {
+  const read = asked.map((parts) => readingOf(parts, 'case', 'MΩ')).filter(({ kind }) => kind !== 'none');
+  return read.at(-1) ?? { kind: 'none' };
 }
 function bandOf(reading: Reading, limits: CaseLimits): Band | null {
   if (reading.kind !== 'figure') return reading.kind === 'over' ? 'clear' : null;
