@@ -216,7 +216,7 @@ const bodies = {
   approved: z.strictObject({ what: z.enum(['lock-alternative', 'tries']), reason: z.optional(TextRef) }),
   signed: z.strictObject({}),
   'sent-back': z.strictObject({ reason: TextRef }),
-  counted: z.strictObject({ item: id, left: z.number() }),
+  counted: z.strictObject({ item: id, left: z.number(), used: z.optional(z.number()) }),
   /** `hazard`: words that may be an old mark, one tap is asked. `old-mark`: that tap. */
   noted: z.strictObject({
     as: z.enum(['note', 'unclear', 'hazard', 'old-mark', 'observation']),
@@ -392,6 +392,7 @@ export const CommandName = z.enum([
   'stop',
   'go on',
   'senior',
+  'photo',
   'skip',
   'take back',
   'hand over',

@@ -3,22 +3,20 @@
  * and rights are handed in.
  */
 import { isHalt } from '../compile.ts';
-import type { Place } from '../flatten.ts';
+import type { Place, Plan } from '../flatten.ts';
 import { conclude, isConcluded } from '../known.ts';
 import { prompt } from '../prompt.ts';
 import { memoryOf, overdue, placeIdOf, planOf, type Standing, take } from '../replay.ts';
 import { route } from '../route.ts';
 import type { Draft, Entry, GivenParts, Prompt, Reply } from '../schema.ts';
-import { readCommand, readHazard, readLine } from '../understand/index.ts';
+import { readCommand, readHazard, readLine, saysCant } from '../understand/index.ts';
 import { decideAmend, decideWithdraw } from './amend.ts';
 import { decideAnswer, haltAnswer } from './answer.ts';
 import { decideCommand } from './command.ts';
+import { counted } from './stock.ts';
 import { type Context, type Decision, refuse, type Scribe, scribe, type Wish } from './types.ts';
 
 const LONGEST = 4_000;
-/** "I can't measure that", "no such tool", "not sure" lead on: a skip whose reason is what was typed. */
-const CANT =
-  /^(i )?(can[’']?t|cannot|can not|no (such )?(tool|meter|resistor|signal)\b|not sure|don[’']?t know|unable)/i;
 
 export function decide(standing: Standing, reply: Reply, c: Context): Decision {
   const keep = scribe(c);
@@ -69,11 +67,21 @@ function following(before: Standing, drafts: readonly Draft[], c: Context): Draf
     add({ kind: 'concluded', body: conclude(planOf(s), due, memoryOf(s)) });
     if (step.verb === 'verdict' && step.raises) add({ kind: 'raised', body: { why: step.raises } });
   }
+  for (const draft of drafts)
+    if (fits(planOf(s), draft)) for (const d of counted(planOf(s), memoryOf(s), draft.body.place)) add(d);
   const here = placeIdOf(s);
   if (here === placeIdOf(before)) return out;
   if (here === '!held') add({ kind: 'raised', body: { why: 'tries' } });
   if (planOf(s).places.get(here)?.step.verb === 'approval') add({ kind: 'raised', body: { why: 'approval' } });
   return out;
+}
+
+/** A part went in: answered now, at an act that fits one. */
+function fits(plan: Plan, draft: Draft): draft is Extract<Draft, { kind: 'answered' }> {
+  if (draft.kind !== 'answered' || draft.body.skipped !== undefined) return false;
+  const step = plan.places.get(draft.body.place)?.step;
+  const { ok } = draft.body.parts;
+  return step !== undefined && 'act' in step && step.act === 'fit' && ok?.kind === 'choice' && ok.chosen[0] === 'done';
 }
 
 function nextVerdict(s: Standing): Place | undefined {
@@ -184,12 +192,13 @@ function decideText(s: Standing, reply: Reply & { kind: 'text' }, p: Prompt, c: 
   if (reply.seq !== p.seq) return late();
   const { given, unread } = readLine(text, p.parts);
   if (Object.keys(given).length === 0) {
-    if (CANT.test(text)) return decideCommand(s, { name: 'skip', text, of: null }, c, keep);
+    // A skip whose reason is what was typed.
+    if (saysCant(text)) return decideCommand(s, { name: 'skip', text, of: null }, c, keep);
     return unclear(p, text, unread, keep);
   }
   const wish = answered(s, { ...(reply.draft ?? {}), ...given }, false, c, keep);
-  if (wish.refusal || unread.length === 0 || (wish.drafts ?? []).length === 0) return wish;
-  // What was not read of an accepted line is kept in the person's words.
+  if (unread.length === 0 || (!wish.refusal && (wish.drafts ?? []).length === 0)) return wish;
+  // What was not read of a line is kept in the person's words, also where the rest of the line is refused.
   const rest: Draft = { kind: 'noted', body: { as: 'note', text: keep.keep(unread.join(', ')) } };
   return { ...wish, drafts: [...(wish.drafts ?? []), rest] };
 }

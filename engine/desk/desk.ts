@@ -15,6 +15,7 @@ import { isUnreadable, unreadable } from './card.ts';
 import { createFiles, type File } from './files.ts';
 import { clean, speaksUp, wellFormed } from './heard.ts';
 import { may } from './rights.ts';
+import { createSheets } from './sheets.ts';
 import { type KeptCard, readSummary, summaryOf, takesPart } from './summary.ts';
 import { ticket } from './ticket.ts';
 import { type Desk, type JobCard, type JobView, NoRight, NotFound, type Person, type Turn } from './types.ts';
@@ -35,6 +36,7 @@ const CLOSED_SHOWN = 100;
 export function createDesk(parts: DeskParts): Desk {
   const { store, shelf, clock, random } = parts;
   const { machineFor, remember, load, grown, drop } = createFiles(store, shelf);
+  const sheets = createSheets(store);
   const now = (): string => clock().toISOString();
 
   const personOf = async (id: string): Promise<Person> => {
@@ -92,19 +94,30 @@ export function createDesk(parts: DeskParts): Desk {
     people: (await store.people()).filter((p) => p.active).map((p) => ({ id: p.id, name: p.name })),
   });
 
-  /** The meter of the person is on the record before their first reading counts. */
-  const withMeter = (file: File, person: Person, context: Context): { standing: Standing; before: Draft[] } => {
-    const known = memoryOf(file.standing).meters[person.id];
-    if (!person.meter || JSON.stringify(known) === JSON.stringify(person.meter))
-      return { standing: file.standing, before: [] };
-    const draft: Draft = { kind: 'set', body: { what: 'meter', person: person.id, meter: person.meter } };
-    return { standing: pretend(file.standing, draft, context), before: [draft] };
+  /** The person's meter and their truck's stock are on the record before an answer rests on them. */
+  const withForce = async (
+    file: File,
+    person: Person,
+    context: Context,
+  ): Promise<{ standing: Standing; before: Draft[] }> => {
+    const { meters, truck: carried } = memoryOf(file.standing);
+    const before: Draft[] = [];
+    if (person.meter && JSON.stringify(meters[person.id]) !== JSON.stringify(person.meter))
+      before.push({ kind: 'set', body: { what: 'meter', person: person.id, meter: person.meter } });
+    const truck = person.truck === undefined ? null : await sheets.truck(person.truck);
+    if (truck && (truck.id !== carried?.id || truck.version !== carried.version))
+      before.push({ kind: 'set', body: { what: 'truck', truck } });
+    return { standing: before.reduce((s, draft) => pretend(s, draft, context), file.standing), before };
   };
 
   return {
     people: () => store.people(),
     person: async (id) => (await store.people()).find((p) => p.id === id) ?? null,
     settings: () => store.settings(),
+    async trucks(by) {
+      await personOf(by);
+      return sheets.trucks();
+    },
 
     async open(by, call) {
       const person = await personOf(by);
@@ -121,6 +134,8 @@ export function createDesk(parts: DeskParts): Desk {
       const job = await store.claim(opening, random(16));
       if ((await store.readAfter(job, 0)).entries.length > 0) return turnOf(job, await load(job), at, [], null);
       const title = textRef(wellFormed(call.title), random(16), `${by}.${call.client}.1`);
+      const equipment = call.equipment === undefined ? null : await sheets.equipment(call.equipment);
+      if (call.equipment !== undefined && !equipment) throw new NotFound('There is no record of such a unit.');
       const to = call.assign ?? (person.roles.includes('technician') ? by : null);
       const drafts: Draft[] = [
         {
@@ -135,6 +150,7 @@ export function createDesk(parts: DeskParts): Desk {
           },
         },
         { kind: 'set', body: { what: 'settings', settings: await store.settings() } },
+        ...(equipment ? [{ kind: 'set' as const, body: { what: 'equipment' as const, equipment } }] : []),
         ...(to === null ? [] : [{ kind: 'assigned' as const, body: { to } }]),
       ];
       const entries = seal(drafts, { job, seq: 0, prev: '0'.repeat(64), by, at, said: null, client: call.client });
@@ -165,7 +181,7 @@ export function createDesk(parts: DeskParts): Desk {
         const earlier = file.entries.filter((e) => e.client === reply.client && e.by === by);
         if (earlier[0]) return turnOf(job, file, at, earlier, await decidedThen(file, earlier[0], person, reply));
         const context = await contextFor(person, file, reply, at);
-        const { standing, before } = withMeter(file, person, context);
+        const { standing, before } = await withForce(file, person, context);
         const decision = decide(standing, reply, context);
         if (decision.drafts.length === 0) return turnOf(job, file, at, [], decision);
         const answers = decision.drafts.some((d) => d.kind === 'answered' || d.kind === 'amended');
@@ -187,6 +203,10 @@ export function createDesk(parts: DeskParts): Desk {
           drop(job);
           continue;
         }
+        // What is on the record stays there; the next turn settles what could not be kept now.
+        await sheets.settle(job, after).catch((error: unknown) => {
+          if (!(error instanceof NotKept)) throw error;
+        });
         return turnOf(job, remember(job, after), at, entries, decision, shown);
       }
       const file = await load(job);

@@ -102,13 +102,20 @@ function words(plan: Plan, e: Entry, all: readonly Entry[], resolve: Resolve, na
     case 'sent-back':
       return ['Sent back', reason];
     case 'counted':
-      return ['Stock', [`${e.body.item}: ${e.body.left} left`]];
+      return ['Stock', [`${itemName(all, e)}: ${e.body.left} left`]];
     case 'noted':
       return [NOTED[e.body.as], text];
     default:
       return unreachable(e);
   }
 }
+/** The name of an item as the truck's list had it at that moment. */
+function itemName(all: readonly Entry[], e: Entry & { kind: 'counted' }): string {
+  const truck = all.findLast((x) => x.seq < e.seq && x.kind === 'set' && x.body.what === 'truck');
+  const items = truck?.kind === 'set' && truck.body.what === 'truck' ? truck.body.truck.items : [];
+  return items.find((item) => item.id === e.body.item)?.name ?? e.body.item;
+}
+
 const VOIDED = {
   age: 'Too old: nobody answered in time.',
   'power-back': 'Power came back.',

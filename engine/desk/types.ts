@@ -1,5 +1,5 @@
 /** What every adapter sees of the desk. No SDK type, no database type. */
-import type { Entry, Meter, Prompt, Refusal, Reply, Settings } from '../schema.ts';
+import type { Entry, Meter, Prompt, Refusal, Reply, Settings, Truck } from '../schema.ts';
 
 export type Role = 'technician' | 'senior' | 'dispatcher' | 'owner';
 export interface Person {
@@ -10,6 +10,8 @@ export interface Person {
   /** EPA 608 certification on file. */
   certified: boolean;
   meter: Meter | null;
+  /** Whose stock counts on this person’s jobs. */
+  truck?: string;
   active: boolean;
 }
 
@@ -70,13 +72,19 @@ export interface JobCard {
 export interface Desk {
   people(): Promise<Person[]>;
   person(id: string): Promise<Person | null>;
-  open(by: string, call: { title: string; assign?: string; training?: boolean; client: string }): Promise<Turn>;
+  /** `equipment`: the unit’s own record, whose plate, print and history then count from the start. */
+  open(
+    by: string,
+    call: { title: string; assign?: string; training?: boolean; equipment?: string; client: string },
+  ): Promise<Turn>;
   reply(by: string, job: string, reply: Reply): Promise<Turn>;
   look(by: string, job: string): Promise<JobView>;
   jobs(by: string): Promise<JobCard[]>;
   /** Calls back with each new entry of a job from `after` on (exclusive), in order, without gaps. Returns the unsubscribe. */
   watch(by: string, job: string, after: number, onEntry: (entry: Entry) => void): Promise<() => void>;
   settings(): Promise<Settings>;
+  /** What the trucks carry now. */
+  trucks(by: string): Promise<Truck[]>;
   /** The job as one file that `npm run verify` checks, signed by the shop's key. Throws NoRight, NotFound. */
   exportJob(by: string, job: string): Promise<string>;
 }

@@ -59,6 +59,7 @@ export function sampleDesk(): Desk {
     person: async (id) => CREW.find((each) => each.id === id) ?? null,
     open: () => Promise.reject(new NotFound('Nothing is opened here.')),
     reply: async (by, job) => ({ view: await look(by, job), entries: [], refusal: null, info: null, again: null }),
+    trucks: async () => [],
     jobs: async () =>
       (['under-way', 'held', 'paused', 'emergency', 'finished', 'signed', 'unreadable'] as const).map((state, i) => ({
         job: Object.keys(PROMPTS)[i] ?? '',

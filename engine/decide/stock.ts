@@ -1,0 +1,53 @@
+/** What goes down on the truck when a part is fitted, and what the unit's record remembers of a call. */
+import type { Plan } from '../flatten.ts';
+import { judged } from '../known.ts';
+import type { Memory } from '../memory.ts';
+import { route } from '../route.ts';
+import type { Draft, Parts, Past } from '../schema.ts';
+
+const isDone = (parts: Parts | undefined): boolean => parts?.ok?.kind === 'choice' && parts.ok.chosen[0] === 'done';
+
+/** `counted` for the parts that the new part's judgement says are used up, once it is fitted at this place. */
+export function counted(plan: Plan, memory: Memory, fitted: string): Draft[] {
+  const { passed } = route(plan, memory);
+  const at = passed.findIndex((p) => p.id === fitted);
+  const before = passed.slice(0, Math.max(at, 0));
+  // Another part that was fitted since has nothing to do with this one.
+  const since = before.findLastIndex((p) => 'act' in p.step && p.step.act === 'fit');
+  const uses = before.slice(since + 1).flatMap((p) => (p.step.verb === 'judge' ? (judged(p, memory).uses ?? []) : []));
+  return uses.flatMap(({ item, count }): Draft[] => {
+    const known = memory.truck?.items.find((one) => one.id === item);
+    if (!known) return [];
+    return [{ kind: 'counted', body: { item, left: Math.max(0, known.count - count), used: count } }];
+  });
+}
+
+/** What was read on the capacitors of this unit and what was fitted, in the order of the pages. */
+export function pastOf(plan: Plan, memory: Memory, job: string): Past[] {
+  const past: Past[] = [];
+  let candidate: Past | null = null;
+  for (const place of route(plan, memory).passed) {
+    const fact = memory.facts[place.id];
+    if ('act' in place.step && place.step.act === 'fit' && isDone(fact?.parts) && candidate && fact) {
+      past.push({ ...candidate, at: fact.at });
+      candidate = null;
+    }
+    if (place.step.verb !== 'judge') continue;
+    const { judgement, of } = place.step;
+    const name = judgement === 'section-values' ? of.readings : judgement === 'new-part' ? of.part : null;
+    const readings = name == null ? undefined : memory.facts[place.refs[name]?.[0] ?? ''];
+    if (!readings) continue;
+    const [herm, fan] = [microfarads(readings.parts, 'herm'), microfarads(readings.parts, 'fan')];
+    if (herm === null && fan === null) continue;
+    const line = { at: readings.at, job, item: ITEM, herm, fan };
+    if (judgement === 'new-part') candidate = { ...line, what: 'fitted' };
+    else if (past.at(-1)?.at !== readings.at) past.push({ ...line, what: 'read' });
+  }
+  return past;
+}
+const ITEM = 'run capacitor';
+
+function microfarads(parts: Parts, key: string): string | null {
+  const value = parts[key];
+  return value?.kind === 'figure' && value.unit === 'µF' ? value.value : null;
+}
