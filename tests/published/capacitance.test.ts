@@ -88,10 +88,15 @@ checks('capacitance: limits by the label', [
 
 const circuit = ['V1 1 0 ac 240', 'R1 1 2 8', 'L1 2 3 80m', 'C1 3 0 45u'];
 const phasor = 'w=2*pi*60; z=8+i*w*0.08-i/(w*45e-6);';
-let solution: Promise<Volts> | undefined;
+/** Solved once, asked often. */
+const once = (lines: readonly string[]): (() => Promise<Volts>) => {
+  let solution: Promise<Volts> | undefined;
+  return () => (solution ??= solveAc(lines));
+};
+const solution = once(circuit);
 /** Amps through 8 Ω and volts across the capacitor of the check circuit. */
 const solved = async () => {
-  const volts = await (solution ??= solveAc(circuit));
+  const volts = await solution();
   return { amps: between(volts, '1', '2') / 8, volts: between(volts, '3', '0') };
 };
 /**
@@ -112,9 +117,9 @@ const inWinding = (
   want: string,
 ): string =>
   `w=2*pi*60; e=${volts}*exp(i*${degrees}*pi/180); zc=-i/(w*${farads}); j=(240-e)/(zc+${ohms}+i*w*${henries}); ${want}`;
-let running: Promise<Volts> | undefined;
+const running = once(motor);
 const psc = async (node: string, inner: string, ohms: number) => {
-  const volts = await (running ??= solveAc(motor));
+  const volts = await running();
   return { amps: between(volts, node, inner) / ohms, volts: between(volts, 'l', node) };
 };
 const pscChecks = (
