@@ -50,25 +50,25 @@ export interface Terminals {
   readonly start: string;
   readonly run: string;
   readonly rule: SumRule;
-  /** Whether the meter tells start from run: their readings to common are apart by more than both doubts. */
-  readonly startTold: boolean;
+  /** Whether the meter tells the terminals apart: each pair and the next smaller one differ by more than both doubts. */
+  readonly told: boolean;
 }
 
 /**
  * C, S and R among three terminals: the largest pair is S–R, the third terminal is C, and of the two others the larger
- * is C–S. Pairs of one size are taken in the order given; `startTold` and the rule say whether that means anything.
+ * is C–S. Pairs of one size are taken in the order given; `told` and the rule say whether that means anything.
  */
 export function terminalsFromOhms(pairs: readonly [Pair, Pair, Pair], doubt: OhmsDoubt): Terminals {
   const [largest, toStart, toRun] = [...pairs].sort((a, b) => b.ohms.cmp(a.ohms)) as [Pair, Pair, Pair];
   const [one, other] = largest.ends;
   const start = toStart.ends.includes(one) ? one : other;
-  const apart = toStart.ohms.minus(toRun.ohms);
+  const apart = (a: Exact, b: Exact): boolean => a.minus(b).gt(doubtOhms(doubt, a).plus(doubtOhms(doubt, b)));
   return {
     common: toStart.ends[0] === start ? toStart.ends[1] : toStart.ends[0],
     start,
     run: start === one ? other : one,
     rule: sumRule(doubt, largest.ohms, toStart.ohms, toRun.ohms),
-    startTold: apart.gt(doubtOhms(doubt, toStart.ohms).plus(doubtOhms(doubt, toRun.ohms))),
+    told: apart(largest.ohms, toStart.ohms) && apart(toStart.ohms, toRun.ohms),
   };
 }
 

@@ -85,7 +85,12 @@ export function judgeThree(seen: Seen): SupplyJudged | null {
       seen,
     ),
   ];
-  if (![...lines, ...grounds.map((g) => g.volts)].some(alive)) return { outcome: 'absent', findings: [...pairs, dead] };
+  // All three lines fed by one leg read nothing to each other and volts to ground.
+  if (!lines.some(alive)) {
+    return grounds.some((g) => alive(g.volts))
+      ? { outcome: 'leg-lost', findings: [...pairs, lost] }
+      : { outcome: 'absent', findings: [...pairs, dead] };
+  }
   if (isSinglePhased(lines, range.range, limits.singlePhase.value)) {
     return { outcome: 'single-phasing', findings: [...pairs, singlePhasing(limits.singlePhase.source)] };
   }

@@ -56,6 +56,7 @@ export function probeSupply(limits: SupplyLimits): Given[] {
     three({ l2l3: half.plus(STEP), l1l3: half.plus(STEP) }),
     three({ l2l3: half.plus(STEP), l1l3: half, l1g: 133, l2g: 133, l3g: 0 }),
     three({ l1l2: 0, l2l3: 0, l1l3: 0, l1g: 0, l2g: 0, l3g: 0 }),
+    three({ l1l2: 0, l2l3: 0, l1l3: 0, l1g: 120, l2g: 120, l3g: 120 }),
     three({ min: 230, t1t2: 200 }),
     volts({ l1l2: 230, l2l3: 230 }),
   ].map((line): Given => ({ line, plate }));

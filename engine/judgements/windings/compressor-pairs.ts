@@ -156,7 +156,7 @@ function readText(is: PairsState, whole: Whole, limits: PairsLimits, again: bool
   const sum = sayOhms(least.plus(middle));
   switch (is) {
     case 'fits': {
-      const unlike = found.startTold ? '' : ' This meter can’t tell start from run here.';
+      const unlike = found.told ? '' : ' This meter can’t tell the terminals apart here.';
       return `S–R reads ${sayOhms(sr)}, C–R and C–S together ${sayOhms(cr.plus(cs))}: the sum fits.${unlike}`;
     }
     case 'other-terminals':
