@@ -43,7 +43,8 @@ export function decideAmend(
     );
   }
   const asked = promptAgain(s, place.id, how.of, c.at);
-  const given = how.parts ?? readLine(how.text ?? '', asked.parts).given;
+  const typed = how.parts ? { given: how.parts, unread: [] } : readLine(how.text ?? '', asked.parts);
+  const { given } = typed;
   if (Object.keys(given).length === 0)
     return refuse(
       'unclear',
@@ -59,7 +60,9 @@ export function decideAmend(
   }
   const changed = Object.entries(parts).filter(([k, v]) => JSON.stringify(v) !== JSON.stringify(fact.parts[k]));
   if (changed.length === 0) return refuse('nothing-to-change', 'That is what stands already.');
-  const reason = how.reason ? keep.keep(how.reason) : undefined;
+  // What is typed beside the figure says why: "back fan 5.2 lead was on paint".
+  const why = how.reason || typed.unread.join(', ');
+  const reason = why ? keep.keep(why) : undefined;
   return {
     drafts: [
       { kind: 'amended', body: { of: how.of, parts: Object.fromEntries(changed), ...(reason ? { reason } : {}) } },

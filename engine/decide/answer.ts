@@ -8,7 +8,7 @@ import type { Memory } from '../memory.ts';
 import { toPart } from '../prompt.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import type { Given, GivenParts, Part, Parts, Refusal, Value } from '../schema.ts';
-import { readField, readLabel } from '../understand/index.ts';
+import { readField, readLabel, readPlate, sayPlate } from '../understand/index.ts';
 import type { AskStep, PartSpec } from '../vocabulary.ts';
 import { asText, type Context, NOBODY, refuse, type Scribe, type Wish } from './types.ts';
 
@@ -70,7 +70,7 @@ function readPart(key: string, spec: PartSpec, raw: Given, s: Standing, keep: Sc
       const read = readLabel(text, { tolerance, ...(spec.start ? { start: true } : {}) });
       return 'label' in read
         ? { kind: 'label', label: read.label, typed: keep.keep(text) }
-        : { code: 'unclear', text: read.problem };
+        : { code: 'unclear', text: [read.problem, takenFor(text)].join(' ').trim() };
     }
     case 'note':
       return { kind: 'text', text: keep.keep(text) };
@@ -81,6 +81,12 @@ function readPart(key: string, spec: PartSpec, raw: Given, s: Standing, keep: Sc
     default:
       return readChoice(spec, raw);
   }
+}
+
+/** What a refused print was taken for, so that a plate of another part is seen to be one. */
+function takenFor(text: string): string {
+  const plate = readPlate(text);
+  return plate.parts.length === 0 ? '' : sayPlate(plate);
 }
 
 function readChoice(

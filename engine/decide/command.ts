@@ -40,6 +40,13 @@ export function decideCommand(s: Standing, command: Command, c: Context, keep: S
       return { info: whereAmI(s, c) };
     case 'help':
       return { info: help(s, c) };
+    case 'photo': {
+      const asked = prompt(s, c.at).parts.find(({ kind }) => kind === 'photo');
+      const here = asked
+        ? `This question takes a photo (${asked.ask}): send it with the camera button${asked.optional ? ', or leave it out' : ''}.`
+        : 'This question takes no photo. Type note and what it would show.';
+      return { info: [here] };
+    }
     case 'back': {
       const of = command.of ?? lastAnswer(s, c.by);
       const place = of === null ? null : placeOf(memory, of);
@@ -217,7 +224,7 @@ function help(s: Standing, c: Context): string[] {
       : [p.line === null ? 'Tap an answer, or type its words.' : `Type the line: ${p.line}`];
   return [
     ...here,
-    'Always: stop · why · where · back (changes your last answer) · take back · skip and a reason · note and words · senior.',
+    'Always: stop · why · where · back (changes your last answer) · take back · skip and a reason · note and words · photo · senior.',
     'Safety: power is back · lock is off · alarm. Words of fire, smoke, shock or gas raise the emergency by themselves.',
     'hand over and a name changes the holder.',
   ];

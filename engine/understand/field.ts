@@ -31,7 +31,7 @@ export function readField(text: string, part: FieldPart): FieldReading {
 /** Whether a folded text says that the meter is over range: OL, O.L, 0L, open. Its unit may follow. */
 export function isOver(plain: string): boolean {
   if (plain.length > LONGEST) return false;
-  const small = lower(plain).replace(/[ .]/g, '');
+  const small = lower(plain).replace(/[ ./-]/g, '');
   if (OVER_WORDS.has(small)) return true;
   return /^[o0]l/.test(small) && unitOf(small.slice(2)) !== null;
 }
@@ -42,15 +42,24 @@ export const isClimbing = (plain: string): boolean => CLIMBING.has(lower(plain))
 const LONGEST = 60;
 const THIN = '\u2009';
 const OVER_WORDS = new Set('ol 0l open over overload overrange overlimit inf infinite infinity ∞'.split(' '));
-const CLIMBING = new Set([
-  'climb',
-  'climbs',
-  'climbing',
-  'still climbing',
-  'keeps climbing',
-  'climbs to ol',
-  'climbing to ol',
-]);
+const CLIMBING = new Set(
+  ['', 'still ', 'keeps '].flatMap((before) =>
+    ['climb', 'climbs', 'climbing', 'rising', 'rises', 'going up', 'goes up', 'counting up'].flatMap((verb) =>
+      ['', ' to ol', ' to open', ' until ol', ' then ol'].map((after) => before + verb + after),
+    ),
+  ),
+);
+/**
+ * Where a bare number looks like volts: from the lowest line voltage (208) to the highest print on a part. A capacitor
+ * or a current is seldom so large, and a voltage is what stands beside it on the label and on the meter (our setting).
+ */
+const LIKE_VOLTS: ReadonlySet<Unit> = new Set<Unit>(['µF', 'A']);
+const [LOWEST_VOLTS, HIGHEST_VOLTS] = [208, 700];
+/**
+ * mF is taken as thousandths of a farad only below 1 and with four decimals ("0.0384 mF"): no meter shows µF that fine.
+ * "38.4 mF", "0.3 mF" and "0.02 mF" are asked, because a meter that prints mF for µF reads an open section so.
+ */
+const isFinerThanMicro = (number: string): boolean => /^0\.\d{4,}$/.test(number);
 /** A meter that shows ">" stands at the end of its range. Below this no range of a meter ends, so it is a comparison. */
 const LOWEST_RANGE_END = '20000000';
 /** Wider than any typed number, so that conversion by powers of ten is exact. */
@@ -92,16 +101,19 @@ function bareAmount(number: string, part: FieldPart): Amount | Exclude<FieldRead
 
 function convert(number: string, unit: UnitMeaning, part: FieldPart): Amount | Exclude<FieldReading, { value: Value }> {
   const base = new Exact(number).times(unit.factor).plus(unit.plus ?? 0);
-  if (unit.doubt === 'doubtful' && base.abs().gte(1000))
+  if (unit.doubt === 'doubtful' && !base.isZero() && !isFinerThanMicro(number))
     return whichUnit(`“mF” can mean thousandths of a farad, and some meters print it for µF.`, part);
   return { value: rounded(base.div(factorOf(part.unit)), part.unit), bare: false };
 }
 
 function inRange({ value, bare }: Amount, typed: string, part: FieldPart): FieldReading {
   const size = new Exact(value);
+  if (bare && LIKE_VOLTS.has(part.unit) && size.gte(LOWEST_VOLTS) && size.lte(HIGHEST_VOLTS))
+    return {
+      problem: 'which-quantity',
+      text: `“${typed}” looks like volts. Is that the voltage? If it is the reading, type it with its unit: ${value}${THIN}${part.unit}.`,
+    };
   if (size.gte(part.from) && size.lte(part.to)) return { value: { kind: 'figure', value, unit: part.unit, typed } };
-  if (bare && part.unit === 'µF' && size.gte(200) && size.lte(700))
-    return { problem: 'which-quantity', text: `“${typed}” looks like volts. Is that the voltage? ${typeThis(part)}` };
   return {
     problem: 'out-of-range',
     text: `That reads as ${value}${THIN}${part.unit}. Here ${part.from} to ${part.to}${THIN}${part.unit} is taken. Read the meter again.`,

@@ -13,7 +13,7 @@ export interface UnitMeaning {
   readonly plus?: string;
   /**
    * `ask`: two units are written so (m or M), and they decide differently.
-   * `doubtful`: mF, which meters and labels also print for µF; from 1 mF on it is asked.
+   * `doubtful`: mF, which meters and labels also print for µF; asked but where the digits tell (`field.ts`).
    */
   readonly doubt?: 'ask' | 'doubtful';
 }
@@ -48,7 +48,7 @@ const UNITS = new Map<string, UnitMeaning>();
 const add = (of: Measured, factor: string, spellings: string, plus?: string): void => {
   for (const spelling of spellings.split(' ')) UNITS.set(spelling, { of, factor, ...(plus ? { plus } : {}) });
 };
-add('µF', '1', 'μf μ uf u ufd μfd mfd mfds mic mics mike mikes microf microfarad microfarads');
+add('µF', '1', 'μf μ uf u ufd μfd mfd mfds mic mics mike mikes microf microfarad microfarads micro micros');
 add('µF', '0.001', 'nf nfd nanofarad nanofarads');
 add('µF', '0.000001', 'pf picofarad picofarads');
 add('µF', '1000', 'millifarad millifarads');
@@ -59,7 +59,7 @@ add('A', '1', 'a amp amps ampere amperes aac adc ampsac');
 add('A', '0.001', 'milliamp milliamps');
 add('Ω', '1', 'ω ohm ohms r');
 add('Ω', '0.001', 'milliohm milliohms');
-add('Ω', '1000', 'k kω kohm kohms kilohm kilohms kiloohm kiloohms kr');
+add('Ω', '1000', 'k kω kilo kohm kohms kilohm kilohms kiloohm kiloohms kr');
 add('Ω', '1000000', 'meg megs mega megω megohm megohms megaohm megaohms');
 add('Ω', '1000000000', 'g gω gohm gohms gig gigs giga gigohm gigohms gigaohm gigaohms');
 add('%', '1', '% percent pct');

@@ -28,6 +28,20 @@ describe('understood', () => {
     ['38400 nF', µF, '38.4'],
     ['38400000 pF', µF, '38.4'],
     ['0.0384 mF', µF, '38.4'],
+    ['.0384mF', µF, '38.4'],
+    ['0.0050 mF', µF, '5'],
+    ['0 mF', µF, '0'],
+    ['0.038 millifarad', µF, '38'],
+    ['38.4 mfd.', µF, '38.4'],
+    ['38.4mfds', µF, '38.4'],
+    ['38.4 mics', µF, '38.4'],
+    ['38,4 µF', µF, '38.4'],
+    ['201', µF, '201'],
+    ['227 uF', µF, '227'],
+    ['230 A', amps, '230'],
+    ['11 kilo ohm', ohms, '11000'],
+    ['1.2megohm', ohms, '1200000'],
+    ['+0.3', volts, '0.3'],
     ['38.43219', µF, '38.4322'],
     ['5.00005', µF, '5'],
     ['5.00015', µF, '5.0002'],
@@ -82,6 +96,15 @@ describe('understood', () => {
     ['> 500 MΩ', ohms],
     ['>500', megohms],
     ['still climbing', ohms],
+    ['Still Climbing', ohms],
+    ['keeps rising', ohms],
+    ['climbs then ol', ohms],
+    ['going up', ohms],
+    ['o/l', ohms],
+    ['O-L', ohms],
+    ['O L', ohms],
+    ['over range', ohms],
+    ['>550 Mohm', ohms],
     ['climbs', megohms],
     ['climbs to OL', ohms],
   ])('%s is over range', (text, part) => {
@@ -122,6 +145,10 @@ describe('asked back', () => {
     ['<1', ohms, 'not-a-number'],
     ['1.5', caps, 'not-a-number'],
     ['38.4 mF', µF, 'which-unit'],
+    ['0.3 mF', µF, 'which-unit'],
+    ['0.02 mF', µF, 'which-unit'],
+    ['0.038 mF', µF, 'which-unit'],
+    ['300.0000 mF', µF, 'which-unit'],
     ['1 mF', µF, 'which-unit'],
     ['0.0384 MF', µF, 'which-unit'],
     ['38.4 xyz', µF, 'which-unit'],
@@ -135,6 +162,11 @@ describe('asked back', () => {
     ['13 A', volts, 'which-quantity'],
     ['440', µF, 'which-quantity'],
     ['480', µF, 'which-quantity'],
+    ['208', µF, 'which-quantity'],
+    ['370', µF, 'which-quantity'],
+    ['400', µF, 'which-quantity'],
+    ['240', amps, 'which-quantity'],
+    ['700.1', µF, 'out-of-range'],
     ['440 uF', µF, 'out-of-range'],
     ['38400', µF, 'out-of-range'],
     ['-1', µF, 'out-of-range'],
@@ -151,7 +183,7 @@ describe('asked back', () => {
       return 'text' in reading ? reading.text : '';
     };
     expect(textOf('15', asked)).toMatch(/Ω, kΩ or MΩ/);
-    expect(textOf('440', µF)).toMatch(/Is that the voltage\?.*µF/);
+    expect(textOf('440', µF)).toMatch(/Is that the voltage\?.*440\u2009µF/);
     expect(textOf('440 V', µF)).toMatch(/V.*µF/);
     expect(textOf('OL', gate)).toMatch(/must be a number/);
     expect(textOf('440 uF', µF)).toMatch(/0 to 400/);
@@ -159,8 +191,8 @@ describe('asked back', () => {
   });
 
   test('a limit of the range is inside', () => {
-    expect(readField('400', µF)).toHaveProperty('value');
-    expect(readField('400.0001', µF)).toHaveProperty('problem');
+    expect(readField('400 µF', µF)).toHaveProperty('value');
+    expect(readField('400.0001 µF', µF)).toHaveProperty('problem');
     expect(readField('400000 nF', µF)).toHaveProperty('value');
   });
 });

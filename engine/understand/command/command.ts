@@ -3,6 +3,7 @@
  * Stop is the exception, and so are the two reports that end an isolation: they must never be missed.
  */
 import type { CommandName } from '../../schema.ts';
+import { isClimbing, isOver } from '../field.ts';
 import { bare, fold, isDigit, isLetter, lower } from '../fold.ts';
 import { BACK_NOUNS, NO_REPORT, POLITE, REPORTS, STOP, STOP_FILLING, STOP_NOUNS, WHOLE, WITH_REST } from './words.ts';
 
@@ -93,15 +94,16 @@ function readWithRest(text: string, words: readonly Word[]): CommandRead | null 
 }
 
 /**
- * "Senior" and "back" also begin ordinary sentences. A correction holds a figure ("back fan 5.2") or is one word
- * ("back clean"); "back pressure high" is none. After a colon or comma every rest is taken.
+ * "Senior" and "back" also begin ordinary sentences. A correction holds a figure ("back fan 5.2", "back case open") or
+ * is short ("back clean"); "back pressure high" is none. After a colon or comma every rest is taken.
  */
 function takesRest(name: CommandName, next: Word, words: readonly Word[]): boolean {
   if (name === 'senior') return false;
   if (name !== 'back') return true;
-  const figure = words.some((word) => isDigit(word.text.charAt(0)) || word.text === 'ol');
-  return figure ? !PRESSURE.has(next.text) : words.length === 2 && !BACK_NOUNS.has(next.text);
+  const figure = words.some((word) => isDigit(word.text.charAt(0)) || isOver(word.text) || isClimbing(word.text));
+  return figure ? !PRESSURE.has(next.text) : words.length <= LONGEST_CORRECTION && !BACK_NOUNS.has(next.text);
 }
+const LONGEST_CORRECTION = 4;
 const PRESSURE = new Set(['pressure', 'pressures', 'to', 'on', 'in', 'at']);
 
 function rest(text: string, from: number): { text?: string } {

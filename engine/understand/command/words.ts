@@ -42,7 +42,7 @@ export const REPORTS: readonly [CommandName, string[]][] = [
 /** "back pressure", "back panel": behind these "back" is no command. */
 export const BACK_NOUNS =
   words(`pressure pressures door side panel wall plate cover fan yard of to ordered feed feeding on in at and up
-  seat`);
+  seat from after hurts soon later is was with then order half`);
 
 const SPELLINGS: readonly [CommandName, string][] = [
   ['back', 'back, go back, undo, change last answer, change my last answer'],
@@ -58,6 +58,10 @@ const SPELLINGS: readonly [CommandName, string][] = [
     'senior',
     `senior, get senior, get a senior, get the senior, call senior, call a senior, call the senior, need senior, need a senior,
       i need a senior, ask senior, ask a senior, ask the senior, senoir`,
+  ],
+  [
+    'photo',
+    'photo, photos, a photo, send photo, send a photo, send photos, take photo, take a photo, add photo, picture, pic, foto',
   ],
   ['skip', 'skip, skip it, skip this, skip that, skip step, skip this step, skip this one'],
   ['take back', 'take back, take it back, take that back, takeback, i take it back, i take that back'],

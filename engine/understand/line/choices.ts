@@ -15,6 +15,7 @@ interface Hit {
   from: number;
   to: number;
   letter: boolean;
+  plain: boolean;
 }
 
 /** Option ids by part key. What it takes is used. */
@@ -44,7 +45,7 @@ function hitsOf(line: Line): Hit[] {
     const to = i + (found && option ? found.length : 1);
     const free = ![...Array(to - i).keys()].some((n) => line.isUsed(i + n));
     if (option && more.length === 0 && free && (!option.letter || letterCounts(line, i)))
-      hits.push({ part: option.part, id: option.id, from: i, to, letter: option.letter });
+      hits.push({ part: option.part, id: option.id, from: i, to, letter: option.letter, plain: option.plain ?? false });
     i = to;
   }
   return hits;
@@ -58,7 +59,17 @@ function letterCounts(line: Line, i: number): boolean {
 }
 
 function chosen(part: OptionPart & { kind: 'choose' }, own: readonly Hit[], breaths: BreathMap): Hit[] {
-  const meant = own.filter((hit) => !breaths.isDenied(hit.from, DENYING) && !breaths.asks(hit.from));
+  // Asked once for a breath: a long message stays quick.
+  const alone = new Map<number, boolean>();
+  const standsAlone = (at: number): boolean => {
+    const { from } = breaths.at(at);
+    const only = alone.get(from) ?? breaths.holdsOnly(at, NOTHING_ELSE);
+    alone.set(from, only);
+    return only;
+  };
+  const meant = own.filter(
+    ({ from, plain }) => !breaths.isDenied(from, DENYING) && !breaths.asks(from) && (!plain || standsAlone(from)),
+  );
   const [head] = meant;
   if (part.several) return meant;
   if (head?.letter && head.from === 0) return [head];
@@ -101,7 +112,7 @@ function saidByHalf(line: Line, part: OptionPart, breaths: BreathMap): Hit | nul
   const [option, ...more] = fitting;
   if (!option || more.length > 0 || line.lexicon.choices.filter(({ kind }) => kind !== 'choose').length > 1)
     return null;
-  return { part: part.key, id: option.id, from: 0, to: line.tokens.length, letter: false };
+  return { part: part.key, id: option.id, from: 0, to: line.tokens.length, letter: false, plain: false };
 }
 
 /** "2", or "1 3" where several may be chosen: only where the prompt has one list and no numbers are asked. */
@@ -132,6 +143,7 @@ function wordsOf(part: OptionPart): Set<string> {
   return known;
 }
 
+const NOTHING_ELSE: ReadonlySet<string> = new Set(['i', 'its', 'really', 'sorry', 'sir', ...FILLERS]);
 const words = (text: string): string[] => text.trim().split(/\s+/);
 const SUBJECTS = new Set(['i', 'we', 'it', 'sorry']);
 const DENYING = new Set(

@@ -2,6 +2,7 @@
 import type { Part } from '../../schema.ts';
 import type { FieldPart } from '../field.ts';
 import { join, joined, type Token, tokensOf } from '../token.ts';
+import { plainWords } from './plain.ts';
 
 export type Meaning =
   | { readonly kind: 'field'; readonly key: string }
@@ -10,6 +11,8 @@ export type Meaning =
       readonly part: string;
       readonly id: string /** One letter: counts only at the head. */;
       readonly letter: boolean;
+      /** A word of the language for an option of a list: counts only where nothing else is said in its breath. */
+      readonly plain?: boolean;
     };
 
 export interface Found {
@@ -32,8 +35,8 @@ export class Lexicon {
   constructor(parts: readonly Part[]) {
     this.fields = parts.filter((part) => part.kind === 'field');
     this.choices = parts.filter((part) => part.kind === 'choose' || part.kind === 'confirm' || part.kind === 'act');
-    for (const { key, words } of this.fields)
-      for (const name of [key, ...words]) if (name.length > 0) this.#add(name, { kind: 'field', key });
+    for (const { key, words, ask } of this.fields)
+      for (const name of [key, ...words, ask]) if (name.length > 0) this.#add(name, { kind: 'field', key });
     for (const part of this.choices) this.#addOptions(part);
     this.#addPlainAnswers();
   }
@@ -69,13 +72,20 @@ export class Lexicon {
       }
   }
 
-  /** Yes, no, can't and done, where one part alone can mean them. */
+  /** Yes, no, can't and done, where one part alone can mean them; in a list beside the option's own words. */
   #addPlainAnswers(): void {
     const [part, ...more] = this.choices.filter(({ kind }) => kind !== 'choose');
-    if (!part || more.length > 0) return;
-    for (const { id } of part.options)
-      for (const word of PLAIN_ANSWERS[part.kind === 'act' ? 'act' : 'confirm']?.[id]?.split(', ') ?? [])
-        this.#add(word, { kind: 'option', part: part.key, id, letter: false });
+    const plain = part && more.length === 0 ? [part] : [];
+    for (const { kind, key, options } of [...plain, ...this.choices.filter((other) => other.kind === 'choose')])
+      for (const { id } of options)
+        for (const word of plainWords(kind, id))
+          this.#add(word, {
+            kind: 'option',
+            part: key,
+            id,
+            letter: false,
+            ...(kind === 'choose' ? { plain: true } : {}),
+          });
   }
 
   #add(name: string, meaning: Meaning): void {
@@ -103,16 +113,3 @@ const letterOf = (label: string): string | null => {
   return first?.text.length === 1 && second?.kind === 'mark' && '.)'.includes(second.text) ? first.text : null;
 };
 const withoutLetter = (label: string): string => (letterOf(label) ? label.slice(label.search(/[.)]/) + 1) : label);
-
-const PLAIN_ANSWERS: Record<'confirm' | 'act', Record<string, string>> = {
-  confirm: {
-    yes: 'yes, y, yep, yeah, yea, yup, ok, okay, done, true, si, correct, right, all good, ok done, yes done',
-    no: 'no, n, nope, nah, false',
-    cant: 'cant, cannot, can not, unable',
-  },
-  act: {
-    done: 'done, ok, okay, yes, y, yep, yeah, yea, yup, off, all off, si, true, finished, listo',
-    no: 'no, n, nope, nah, false',
-    cant: 'cant, cannot, can not, unable',
-  },
-};

@@ -6,6 +6,7 @@ import type { GivenParts, Part } from '../../schema.ts';
 import { claimChoices } from './choices.ts';
 import { claimFields } from './fields.ts';
 import { claimLabel } from './label.ts';
+import { claimPlate } from './plate.ts';
 import { Line } from './state.ts';
 
 export interface LineReading {
@@ -24,6 +25,7 @@ export function readLine(text: string, parts: readonly Part[]): LineReading {
   const line = new Line(trimmed, asked);
   const given: GivenParts = {
     ...claimLabel(line),
+    ...claimPlate(line),
     ...(line.lexicon.fields.length > 0 ? claimFields(line) : {}),
     ...claimChoices(line),
   };

@@ -23,8 +23,18 @@ export class Line {
   use(from: number, to: number): void {
     this.#used.fill(1, from, to);
   }
+  /** No part may take it, and it comes back unread. */
+  keep(from: number, to: number): void {
+    this.#used.fill(2, from, to);
+  }
   isUsed(i: number): boolean {
-    return this.#used[i] === 1;
+    return this.#used[i] !== 0;
+  }
+  /** The tokens of a stretch of the text: first, and the one behind the last. */
+  tokensWithin(from: number, to: number): [number, number] {
+    const first = this.tokens.findIndex((token) => token.start >= from);
+    const behind = this.tokens.findIndex((token) => token.start >= to);
+    return [first < 0 ? this.tokens.length : first, behind < 0 ? this.tokens.length : behind];
   }
   /** The words as typed. */
   slice(from: number, to: number): string {
@@ -68,7 +78,7 @@ export class Line {
       from = -1;
     };
     this.tokens.forEach(({ kind, text }, i) => {
-      if (this.isUsed(i) || (kind === 'mark' && PARTING.includes(text))) close();
+      if (this.#used[i] === 1 || (kind === 'mark' && PARTING.includes(text))) close();
       else if (kind !== 'mark' || (from >= 0 && !TRAILING.includes(text)) || BEARING.includes(text)) {
         if (from < 0) from = i;
         last = i;

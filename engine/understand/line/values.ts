@@ -30,10 +30,12 @@ export function valueEnd(line: Line, i: number, named: boolean): number {
 function isName(line: Line, j: number, before: string): boolean {
   if (!line.fieldsAt(j)) return false;
   const next = line.tokens[j + 1];
-  const valued = line.isMark(j + 1, ':=') || next?.kind === 'number' || OVER_ALONE.has(next?.text ?? '');
+  const text = next?.text ?? '';
+  const valued = line.isMark(j + 1, ':=') || next?.kind === 'number' || isOver(text) || BEGINS_CLIMBING.has(text);
   return valued || unitOf(before + (line.tokens[j]?.text ?? '')) === null;
 }
 
 /** "volts" and "ac" behind the number. */
 const LONGEST = 3;
 const OVER_ALONE = new Set(['ol', 'o.l']);
+const BEGINS_CLIMBING = new Set('climb climbs climbing still keeps rising rises'.split(' '));

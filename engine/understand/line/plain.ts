@@ -1,0 +1,29 @@
+/**
+ * What every option of that id goes by, whatever its page says: yes, no, done, can't, none, not sure. Words of the
+ * language, not of the trade; a trade's word for an option stands with the option in its flow.
+ */
+import type { OptionPart } from './lexicon.ts';
+
+const YES = 'yes, y, yep, yeah, yea, yup, ye, ya, aye, si, correct, right, affirmative, sure, 👍';
+const NO = 'no, n, nope, nah, no sir, false, negative, 👎';
+const CANT = 'cant, cannot, can not, unable, not possible, impossible, no puedo';
+const CONFIRM_YES = `${YES}, ok, okay, k, done, true, all good, all of it, ok done, yes done, sure is, it is, they are`;
+const DONE = `${YES}, done, ok, okay, k, off, all off, true, finished, did it, did that, complete, completed, listo, hecho, all done,
+  got it done`;
+
+const BY_KIND: Record<OptionPart['kind'], Readonly<Record<string, string>>> = {
+  confirm: { yes: CONFIRM_YES, no: NO, cant: CANT },
+  act: { done: DONE, no: NO, cant: CANT },
+  choose: {
+    yes: YES,
+    no: NO,
+    none: 'none, none of them, none of these, none at all, nothing, no others, not any, n/a, nada, ninguno, ninguna',
+    unsure: `dont know, do not know, i dont know, i do not know, idk, dunno, no idea, no clue, not sure, im not sure, unsure, cant tell,
+      i cant tell, hard to say, hard to tell, no se, ni idea`,
+    cant: CANT,
+  },
+};
+
+/** The plain words for an option of a part. */
+export const plainWords = (kind: OptionPart['kind'], id: string): string[] =>
+  Object.hasOwn(BY_KIND[kind], id) ? (BY_KIND[kind][id] ?? '').split(',').map((word) => word.trim()) : [];

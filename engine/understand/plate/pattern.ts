@@ -1,0 +1,63 @@
+/** What the patterns of a plate are made of. */
+import type { PlateRole } from './parts.ts';
+
+export interface PlateRule {
+  readonly role: PlateRole;
+  readonly unit: string;
+  readonly pattern: RegExp;
+  /** Plausible values (our setting); outside, the piece stays unread. */
+  readonly from: number;
+  readonly to: number;
+  /** Its groups are words, kept as typed. */
+  readonly words: boolean;
+}
+
+/** A number that no other numeral and no letter touches on its left, so that "10²" and "1O4" are none. */
+export const N = '(?<![\\p{L}\\p{N}.,/])(\\d{1,5}(?:[.,]\\d{1,4})?|[.,]\\d{1,4})(?!\\p{N}|[.,]\\d)';
+/** A number behind its key, a sign or another number. */
+export const V = '(\\d{1,5}(?:[.,]\\d{1,4})?|[.,]\\d{1,4})(?!\\p{N}|[.,]\\d)';
+export const WORD_END = '(?![\\p{L}\\p{N}])';
+export const MICRO = '(?:μf|μfd|uf|ufd|mfds?|microfarads?)';
+/** A key and its value may be parted by a colon or by the end of a line. */
+export const GAP = '[ .:=#]{0,4}\\n?[ :=]{0,3}';
+
+export const key = (words: string): string => `(?<![\\p{L}\\p{N}])(?:${words})(?!\\p{L})`;
+
+export const between = (
+  role: PlateRole,
+  unit: string,
+  pattern: string,
+  [from, to]: readonly [number, number],
+): PlateRule => ({ role, unit, pattern: new RegExp(pattern, 'gu'), from, to, words: false });
+
+/** A number and its unit behind it. */
+export const behind = (role: PlateRole, unit: string, words: string, range: readonly [number, number]): PlateRule =>
+  between(role, unit, `${N}\\s?(?:${words})${WORD_END}`, range);
+
+const UNITS = 'hz|ph|ø|v|vac|volts?|rpm|hp|psig?|lbs?|oz|kg|uf|μf|mfd|%|w|watts?|poles?';
+/** A unit behind a figure. Where a figure follows it, it is the next key: "V 208-230 PH 1 HZ 60". */
+export const OTHER_UNIT = `\\s?(?:${UNITS})(?!\\p{L})(?!${GAP}\\d)`;
+
+/** A key, then one to three numbers joined by slash or dash, then `tail`. A figure of another unit behind it is none of its. */
+export const chain = (
+  role: PlateRole,
+  unit: string,
+  words: string,
+  range: readonly [number, number],
+  tail = '',
+): PlateRule =>
+  between(
+    role,
+    unit,
+    `${key(words)}${GAP}${V}(?:\\s?[/-]\\s?${V})?(?:\\s?[/-]\\s?${V})?${tail}(?!\\p{L}|\\s?[/-]\\s?\\d|${OTHER_UNIT})`,
+    range,
+  );
+
+export const wordsAs = (role: PlateRole, pattern: string): PlateRule => ({
+  role,
+  unit: '',
+  pattern: new RegExp(pattern, 'gu'),
+  from: 0,
+  to: 0,
+  words: true,
+});
