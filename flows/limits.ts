@@ -132,6 +132,11 @@ export const LIMITS = {
   },
   substitutes: { volts: asked },
   newPart: { volts: asked, ...shell, habit },
+  history: { season: limit('180', 'days', `${OURS}: a second part within these is a second one in a season`) },
+  contactDrop: {
+    look: limit('0.5', 'V', `across a closed pole under load: ${PRACTICE}`),
+    replace: limit('1', 'V', `across a closed pole under load: ${PRACTICE}`),
+  },
   count: {
     one: limit('1', 'count', 'one part'),
     two: limit('2', 'count', 'two parts'),

@@ -20,10 +20,13 @@ import { hold } from './hold.ts';
 import { known } from './known.ts';
 import { more } from './more.ts';
 import { motors } from './motors.ts';
+import { diagram } from './part/diagram.ts';
+import { history } from './part/history.ts';
 import { newPart } from './part/new-part.ts';
 import { substitutes } from './part/substitutes.ts';
 import { printSections } from './print-sections.ts';
 import { residual } from './residual.ts';
+import { contactDrop } from './restart/contact-drop.ts';
 import { restart } from './restart.ts';
 import { sectionOhms } from './section-ohms.ts';
 import { sectionValues } from './section-values.ts';
@@ -57,6 +60,9 @@ export const judgements = {
   motors,
   substitutes,
   'new-part': newPart,
+  diagram,
+  history,
+  'contact-drop': contactDrop,
   known,
   sight,
   tabs,

@@ -5,7 +5,7 @@ import { judgements } from '../../engine/judgements/index.ts';
 import type { Force, Judgement, Limit } from '../../engine/judgements/judgement.ts';
 import { draw } from '../../engine/picture/draw.ts';
 import { Finding, Parts, type Unit, type Value } from '../../engine/schema.ts';
-import { ASSUMED, FORCE, LIMITS, METER, SETTINGS, stock, truck } from './fixture.ts';
+import { ASSUMED, FORCE, LIMITS, METER, recorded, SETTINGS, stock, truck } from './fixture.ts';
 
 type Any = Judgement<string, string, string>;
 const all = Object.entries(judgements) as unknown as [keyof typeof LIMITS, Any][];
@@ -16,10 +16,15 @@ const run = (id: keyof typeof LIMITS, j: Any, given: Partial<Record<string, Part
   j.run(fill(j, given), limitsOf(id), force);
 
 /** Outcomes that every flow must map, and that these computations never need. */
-const NEVER: Readonly<Record<string, readonly string[]>> = { known: ['undecided'], alternative: ['undecided'] };
+const NEVER: Readonly<Record<string, readonly string[]>> = {
+  known: ['undecided'],
+  alternative: ['undecided'],
+  history: ['undecided'],
+};
 const forces: readonly Force[] = [
   FORCE,
-  { ...FORCE, meter: ASSUMED },
+  { ...FORCE, equipment: recorded({ herm: '44.1', fan: '4.98' }) },
+  { ...FORCE, meter: ASSUMED, equipment: recorded({ at: '2025-06-03T20:00:00.000Z' }) },
   { ...FORCE, settings: { ...SETTINGS, tagWithExtraMeasure: false } },
   {
     ...FORCE,

@@ -1,7 +1,17 @@
 /** Limits and what is in force, for the tests of judgements. The manual's own limits live with the flows. */
 import type { Force, Limit } from '../../engine/judgements/judgement.ts';
 import { figure } from '../../engine/quantity.ts';
-import type { CapacitorLabel, Meter, Parts, Settings, StockItem, Truck, Unit, Value } from '../../engine/schema.ts';
+import type {
+  CapacitorLabel,
+  Meter,
+  Parts,
+  Past,
+  Settings,
+  StockItem,
+  Truck,
+  Unit,
+  Value,
+} from '../../engine/schema.ts';
 
 const limit = (value: string, unit: string): Limit => ({ value, unit, source: 'set for this test' });
 const stated = {
@@ -46,6 +56,9 @@ export const LIMITS = {
   'print-sections': {},
   motors: {},
   substitutes: { volts: limit('440', 'V') },
+  diagram: {},
+  history: { season: limit('180', 'days') },
+  'contact-drop': { look: limit('0.5', 'V'), replace: limit('1', 'V') },
   'new-part': {
     volts: limit('440', 'V'),
     fail: limit('1', 'MΩ'),
@@ -209,6 +222,14 @@ export const stock = (print: string, count = 1, of: Partial<StockItem> = {}): St
     ...of,
   };
 };
+/** A unit with its record, as of 14 July 2026. */
+export const recorded = (...history: Partial<Past>[]): Force['equipment'] => ({
+  ...{ id: 'unit', name: 'Unit 1', version: 1, facts: {}, asOf: '2026-07-14T12:00:00.000Z' },
+  history: history.map((past) => ({
+    ...{ at: '2026-06-03T20:00:00.000Z', job: 'job', what: 'fitted', item: 'Part 45+5', herm: null, fan: null },
+    ...past,
+  })),
+});
 export const truck = (...items: StockItem[]): Truck => ({ id: 'truck', name: 'Truck 1', version: 1, items });
 
 type Cell = number | string | 'OL' | '_';

@@ -1,12 +1,13 @@
 /** The new part: which one was taken, whether it may go in, whether it reads right, and what the truck has less of. */
 import { describe, expect, test } from 'vitest';
+import type { Force } from '../../engine/judgements/judgement.ts';
 import type { CapacitorLabel, Parts, StockItem } from '../../engine/schema.ts';
 import { ASSUMED, choice, FORCE, labelled, parts, SETTINGS, stock, truck } from './fixture.ts';
 import { run } from './run.ts';
 
 type Line = Record<string, number | string>;
 const plain = (text: string | null | undefined) => text?.replaceAll('\u2009', ' ');
-const on = (...items: StockItem[]) => ({ ...FORCE, truck: truck(...items) });
+const on = (...items: StockItem[]): Force => ({ ...FORCE, truck: truck(...items) });
 const uF = (of: Line): Parts => parts('µF', of);
 const picked = (pick: string, readings: Line, more: Parts = {}): Parts => ({
   ...choice('pick', pick),
