@@ -31,7 +31,8 @@ export async function copyShop(from: Store, to: Store): Promise<{ jobs: number; 
   let entries = 0;
   const work = async (): Promise<void> => {
     for (let next = waiting.shift(); next; next = waiting.shift()) {
-      entries += await copyJob(next.job, from, to, cards.get(next.job));
+      const copied = await copyJob(next.job, from, to, cards.get(next.job));
+      entries += copied;
     }
   };
   await Promise.all(Array.from({ length: AT_ONCE }, work));

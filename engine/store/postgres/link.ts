@@ -45,6 +45,8 @@ export function createLink(url: string, limits: Limits): Link {
   const pool = new pg.Pool({ ...config, max: limits.connections, idleTimeoutMillis: 30_000 });
   // An idle connection that breaks is replaced at the next use; without this line it would end the process.
   pool.on('error', () => undefined);
+  // The same for one that breaks between two statements while it is in use: the next statement says so.
+  pool.on('connect', (client) => client.on('error', () => undefined));
 
   let role: string | null = null;
   const ready = new WeakMap<pg.PoolClient, string | null>();

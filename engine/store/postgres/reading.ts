@@ -7,8 +7,11 @@ import { SQL } from './sql.ts';
 type Reading = Pick<Store, 'read' | 'readAfter' | 'byClient' | 'jobs' | 'board' | 'saveSummary'>;
 type Line = [job: string, lastSeq: number, updated: string, closed: number, card: string | null];
 const toLine = ([job, lastSeq, updated, closed, card]: Line): BoardRow => ({
-  ...{ job, lastSeq, updated, card },
+  job,
+  lastSeq,
+  updated,
   closed: closed === 1,
+  card,
 });
 
 export function createReading(link: Link): Reading {

@@ -12,6 +12,7 @@ const NOT_KEPT: Readonly<Record<string, string>> = {
   '53100': 'The disk is full.',
   '53200': 'The server is out of memory.',
   '53300': 'The database takes no more connections.',
+  '55000': 'The database takes no connections.',
   '55P03': 'The record is locked by another program.',
   '57014': 'The database took too long.',
   '57P': 'The database can’t be reached.',
@@ -34,7 +35,8 @@ const why = (code: string): string | undefined =>
 /** The connection is gone, so that whether the last statement was committed can't be known from it. */
 export function isLost(error: unknown): boolean {
   const code = codeOf(error);
-  if (UNREACHED.has(code) || code.startsWith('08') || code.startsWith('57P') || code === '53300') return true;
+  if (UNREACHED.has(code) || code.startsWith('08') || code.startsWith('57P')) return true;
+  if (code === '53300' || code === '55000') return true;
   if (error instanceof AggregateError) return error.errors.some(isLost);
   return code === '' && error instanceof Error && LOST.test(error.message);
 }
