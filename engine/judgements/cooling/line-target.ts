@@ -55,9 +55,8 @@ export function judgeLine(read: Read): Judged<Outcome> {
     return of('undecided', said({ ...common, word: 'not judged', text, source: saturation.source }));
   }
   const outcome = value.lt(target.range.low) ? 'low' : value.gt(target.range.high) ? 'high' : 'normal';
+  const limits = sayRange(target.range, '°F', 2, 0);
+  const text = `${plainly} It should be ${limits}.`;
   const source = `${target.source}; saturation: ${saturation.source}`;
-  return of(
-    outcome,
-    said({ ...common, limits: sayRange(target.range, '°F', 2, 0), word: outcome, text: plainly, source }),
-  );
+  return of(outcome, said({ ...common, limits, word: outcome, text, source }));
 }
