@@ -6,11 +6,13 @@ import { createRequire } from 'node:module';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 
 export interface PostgresServer {
   /** Of the superuser, without the database's name at the end. */
   readonly url: string;
-  readonly process: ChildProcess;
+  /** Kills it at once and starts it again on the same data. */
+  crash(): Promise<void>;
   stop(): Promise<void>;
 }
 
@@ -39,28 +41,47 @@ export async function startPostgres(): Promise<PostgresServer> {
     ...['listen_addresses=127.0.0.1', `unix_socket_directories=${home}`, `port=${port}`, 'fsync=off'],
     ...['max_connections=200', 'shared_buffers=32MB', 'autovacuum=off'],
   ];
-  const server = spawn(join(bin, 'postgres'), ['-D', data, ...settings.flatMap((s) => ['-c', s])], {
-    ...as,
-    cwd: home,
-    stdio: ['ignore', 'ignore', 'pipe'],
-  });
-  let log = '';
-  await new Promise<void>((resolve, reject) => {
-    server.stderr.on('data', (text) => {
-      log = `${log}${text}`.slice(-4000);
-      if (log.includes('ready to accept connections')) resolve();
+  const start = async (): Promise<ChildProcess> => {
+    const server = spawn(join(bin, 'postgres'), ['-D', data, ...settings.flatMap((s) => ['-c', s])], {
+      ...as,
+      cwd: home,
+      stdio: ['ignore', 'ignore', 'pipe'],
     });
-    server.on('error', reject);
-    server.on('exit', () => reject(new Error(`postgres: ${log}`)));
-  });
+    let log = '';
+    await new Promise<void>((resolve, reject) => {
+      server.stderr?.on('data', (text) => {
+        log = `${log}${text}`.slice(-4000);
+        if (log.includes('ready to accept connections')) resolve();
+      });
+      server.on('error', reject);
+      server.on('exit', () => reject(new Error(`postgres: ${log}`)));
+    });
+    return server;
+  };
+  let server = await start();
+  const end = async (signal: NodeJS.Signals): Promise<void> => {
+    const ended = server.exitCode === null && server.signalCode === null ? once(server, 'exit') : null;
+    server.kill(signal);
+    await ended;
+  };
   return {
     url: `postgres://nocool@127.0.0.1:${port}/`,
-    process: server,
+    async crash() {
+      await end('SIGKILL');
+      // Its children go when they notice; until then it does not start again.
+      for (let tries = 0; ; tries++) {
+        try {
+          server = await start();
+          return;
+        } catch (error) {
+          if (tries === 50) throw error;
+          await setTimeout(100);
+        }
+      }
+    },
     async stop() {
-      const ended = server.exitCode === null ? once(server, 'exit') : null;
       // The fast way down: it throws everybody out and does not wait for them.
-      server.kill('SIGINT');
-      await ended;
+      await end('SIGINT');
       rmSync(home, { recursive: true, force: true });
     },
   };
