@@ -107,6 +107,8 @@ const REST = [
   'ok',
   ...['return', 'supply', 'wb', 'rh', 'split', 'suction', 'line', 'liquid', 'saturation', 'target', 'outdoor'],
   ...['indoor', 'goods', 'since'],
+  ...['cr', 'cs', 'sr', 'g', 'first', 'second', 'third', 'frame', 't3g', 'megohms', 'maker', 'winding'],
+  ...['l2l3', 'l1l3', 'l3g', 'min', 't1t2', 'leg1', 'leg2', 'leg3', 'mca', 'mop', 'mcc', 'choice'],
   '__proto__',
   'toString',
 ];
@@ -127,6 +129,7 @@ const option = fc.constantFrom(
   'bulged',
   'rust',
   '230',
+  ...['hot', 'cold', 'cool', 'scroll', 'motor', 'none', 'vacuum', '208/230', '0', 'meter'],
   'toString',
 );
 const label = fc
