@@ -4,7 +4,7 @@
  */
 import { KeyTrouble, keyPlace, knownKeys, openKey, renewKey } from '../../report/key.ts';
 import { plain } from '../../report/line.ts';
-import { databaseOf } from '../database.ts';
+import { databaseOf, keptBeside } from '../database.ts';
 
 const complain = (line: string): void => void process.stderr.write(`${plain(line)}\n`);
 
@@ -14,7 +14,7 @@ function main(argv: readonly string[]): number {
     complain('usage: npm run -s key [-- --all | --renew]');
     return 2;
   }
-  const place = keyPlace(process.env, databaseOf(process.env, null));
+  const place = keyPlace(process.env, keptBeside(process.env, databaseOf(process.env, null)));
   const key = what === '--renew' ? renewKey(place) : openKey(place);
   const keys = what === '--all' ? knownKeys(place) : [key.name];
   for (const name of keys) process.stdout.write(`${name}\n`);

@@ -10,6 +10,7 @@ import { plain } from '../../report/line.ts';
 import { codeOf, OUTCOMES, troubleLine, wordOf } from '../../report/outcome.ts';
 import { keysNamed } from '../../report/pinned.ts';
 import { createVerifier } from '../../report/verify.ts';
+import { databaseOf, keptBeside } from '../database.ts';
 
 const HELP = `Checks exported jobs without database or network.
 
@@ -42,7 +43,9 @@ function main(argv: readonly string[]): number {
   if (positionals.length === 0) return usage('Which file?');
   const keys = keysNamed(values.key ?? []);
   if ('wrong' in keys) return usage(keys.wrong);
-  const pinned = values.key ? keys.list : knownKeys(keyPlace(process.env, process.env.NOCOOL_DB || 'data/nocool.db'));
+  const pinned = values.key
+    ? keys.list
+    : knownKeys(keyPlace(process.env, keptBeside(process.env, databaseOf(process.env, null))));
   const counts = new Map<string, number>();
   let worst = 0;
   for (const one of verifyFiles(createVerifier(SHELF, pinned), positionals)) {

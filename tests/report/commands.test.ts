@@ -1,0 +1,157 @@
+/** export, verify, impact and key as they are started: what they print, and the code they end with. */
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { openKey } from '../../engine/report/key.ts';
+import { OUTCOMES } from '../../engine/report/outcome.ts';
+import { Shop } from '../desk/shop.ts';
+import { TO_READINGS } from '../people.ts';
+import { bundle } from '../process.ts';
+import { record } from '../replay/recorder.ts';
+import { bytesOf, opened, rewritten, withFigure } from './forge.ts';
+
+// Several processes a test, on a machine that others use too.
+vi.setConfig({ testTimeout: 120_000 });
+const COMMANDS = ['verify', 'export', 'impact', 'key'] as const;
+const programs: Record<string, string> = {};
+let shop: Shop;
+let folder: string;
+let job: string;
+/** Exported elsewhere, by another shop. */
+let foreign: string;
+let good: string;
+
+beforeAll(async () => {
+  shop = await Shop.open();
+  folder = dirname(shop.file);
+  job = await shop.call();
+  await shop.types(job, [...TO_READINGS, 'herm 44.6 fan 2.9 hf 2.72 case ol']);
+  const key = openKey(join(folder, 'foreign.key'));
+  foreign = key.name;
+  good = await record('weak-fan-section-replaced-and-proven', key);
+  mkdirSync(join(folder, 'shelf', 'deep'), { recursive: true });
+  for (const to of ['shelf/a.json', 'shelf/deep/b.json', 'shelf/ignored.txt']) writeFileSync(join(folder, to), good);
+  writeFileSync(join(folder, 'pinned'), `# keys we were told\n${foreign}\n`);
+  for (const name of COMMANDS)
+    programs[name] = await bundle(new URL(`../../engine/desk/commands/${name}.ts`, import.meta.url));
+});
+afterAll(() => shop?.close());
+
+async function run(name: (typeof COMMANDS)[number], ...args: string[]) {
+  const env = { PATH: process.env.PATH, NOCOOL_DB: shop.file };
+  const child = spawn(process.execPath, [programs[name] ?? '', ...args], { env, cwd: folder });
+  let [out, err] = ['', ''];
+  child.stdout.on('data', (data) => {
+    out += String(data);
+  });
+  child.stderr.on('data', (data) => {
+    err += String(data);
+  });
+  const [code] = await once(child, 'close');
+  return { code: code as number, out, err };
+}
+const file = (name: string, bytes: Uint8Array | string): string => {
+  const path = join(folder, name);
+  writeFileSync(path, bytes);
+  return path;
+};
+
+describe('from the shop to whoever verifies', () => {
+  test('exported, it is identical where it was exported; elsewhere once the printed key is pinned', async () => {
+    const exported = await run('export', job.slice(0, 12));
+    expect([exported.code, exported.err]).toEqual([0, '']);
+    const path = file('job.json', exported.out);
+    const here = await run('verify', path);
+    expect([here.code, here.out]).toEqual([0, expect.stringMatching(/job\.json: identical: \d+ entries on no-cool/)]);
+    const key = (await run('key')).out.trim();
+    expect((await run('verify', '--key', key, path)).code).toBe(0);
+    const stranger = await run('verify', '--key', foreign, path);
+    expect([stranger.code, stranger.out]).toEqual([
+      OUTCOMES['signed by another key'],
+      expect.stringContaining('signed by another key'),
+    ]);
+  });
+
+  test('after a new key, what the old one signed is still identical here', async () => {
+    const renewed = await run('key', '--renew');
+    const all = (await run('key', '--all')).out.trim().split('\n');
+    expect([renewed.code, all.at(-1), all.length > 1]).toEqual([0, renewed.out.trim(), true]);
+    expect((await run('verify', 'job.json')).code).toBe(0);
+  });
+
+  test('all of them into a folder, with the rights of who exports', async () => {
+    const by = await run('export', '--all', '--to', join(folder, 'out'), '--as', 'ruth');
+    expect([by.code, readdirSync(join(folder, 'out'))]).toEqual([0, [`${job}.json`]]);
+    const none = await run('export', '--all', '--to', join(folder, 'none'), '--as', 'tomas');
+    expect([none.code, readdirSync(join(folder, 'none'))]).toEqual([0, []]);
+    const refused = await run('export', job, '--as', 'dana');
+    expect([refused.code, refused.out, refused.err]).toEqual([2, '', expect.stringContaining('not yours')]);
+  });
+});
+
+describe('verify', () => {
+  test('a folder at once, by a file of keys', async () => {
+    const { code, out } = await run('verify', '--key', 'pinned', 'shelf');
+    expect([code, out.trim().split('\n').length, out.trim().split('\n').at(-1)]).toEqual([
+      0,
+      3,
+      '2 files: 2 identical',
+    ]);
+  });
+  test('the worst of several gives the code; each has its line, and its object with --json', async () => {
+    const job = opened(good);
+    const bad = bytesOf(rewritten(job, withFigure('/sections', 'fan', '4.9')));
+    const paths = [
+      file('good.json', good),
+      file('rewritten.json', bad),
+      file('cut.json', bytesOf({ ...job, entries: job.entries.slice(0, -1) })),
+      file('words.json', 'hello'),
+      join(folder, 'nothing.json'),
+      // What a file says never moves the terminal of whoever reads about it.
+      file('odd.json', bytesOf({ ...job, flow: { ...job.flow, manual: '\u001b[2J' }, seal: null })),
+    ];
+    const { code, out } = await run('verify', '--json', '--key', foreign, ...paths);
+    const told = out
+      .trim()
+      .split('\n')
+      .map((line) => JSON.parse(line) as { outcome: string; code: number });
+    const words = ['identical', 'rewritten', 'truncated', 'no job file', 'unreadable', 'altered'];
+    expect(told.map((t) => t.outcome)).toEqual(words);
+    expect([code, told.map((t) => t.code)]).toEqual([OUTCOMES.altered, [0, 15, 17, 4, 3, 18]]);
+    const lines = await run('verify', '--key', foreign, ...paths);
+    expect([lines.code, lines.out.trim().split('\n').at(-1)]).toEqual([code, expect.stringMatching(/^6 files: 1 /)]);
+    expect(lines.out).not.toContain('\u001b');
+  });
+});
+
+describe('impact', () => {
+  test('nothing would change: 0. One verdict would: 1, and it is listed', async () => {
+    expect((await run('impact', 'shelf')).code).toBe(0);
+    const changed = rewritten(opened(good), (all) =>
+      withFigure('/sections', 'hf', '4.52')(withFigure('/sections', 'fan', '5.03')(all)),
+    );
+    mkdirSync(join(folder, 'changed'));
+    const { code, out } = await run('impact', file('changed/job.json', bytesOf(changed)));
+    expect([code, out]).toEqual([1, expect.stringMatching(/FAN fail.* → .*FAN pass/)]);
+  });
+  test('over the database', async () => {
+    const { code, err } = await run('impact');
+    expect([code, err]).toEqual([0, expect.stringContaining('0 verdicts would change')]);
+  });
+});
+
+describe('wrong usage is 2 with a line, what is not there is 3', () => {
+  test.each<[(typeof COMMANDS)[number], string[], number]>([
+    ['verify', ['--key', 'ed25519:short', 'a.json'], 2],
+    ['export', ['--all'], 2],
+    ['export', ['--db', 'nowhere.db', 'x'], 3],
+    ['impact', ['--db', 'nowhere.db'], 3],
+    ['key', ['--print'], 2],
+  ])('%s %j: %i', async (name, args, code) => {
+    const found = await run(name, ...args);
+    expect([found.code, found.out]).toEqual([code, '']);
+    expect(found.err).toMatch(/^[^\n]+\n(Type npm run -s \w+ -- --help for [^\n]+\n)?$/);
+  });
+});
