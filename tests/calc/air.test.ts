@@ -116,13 +116,7 @@ describe('expected split', () => {
   });
   test('known points of the model', () => {
     const at = (t: number, wet: number, model = MODEL) => expectedSplit(air(byWetBulb(t, wet)), model).toString();
-    expect([at(80, 57), at(80, 63), at(80, 67), at(80, 72), at(75, 63)]).toEqual([
-      '25',
-      '25',
-      '20.6',
-      '15.1',
-      '19.9',
-    ]);
+    expect([at(80, 57), at(80, 63), at(80, 67), at(80, 72), at(75, 63)]).toEqual(['25', '25', '20.6', '15.1', '19.9']);
     // More air per ton, a smaller split; at the rating's wet-bulb the slope of capacity says nothing.
     expect(at(80, 67, { ...MODEL, cfmPerTon: 350 })).toBe('22.2');
     expect(at(80, 67, { ...MODEL, capacityPercentPerDegree: '0' })).toBe('20.6');
