@@ -94,11 +94,11 @@ function runs(body: Can, pair: DualPair | PlainPair, on: readonly Terminal[], me
   const [left, right] = [meter.x + 16, meter.x + width - 16];
   if (pair === 'case') {
     // One lead stays on the bare rim, the other goes from terminal to terminal.
-    const rim = { x: body.middle.x + body.rx * 0.8, y: body.middle.y + body.ry * 0.6 };
+    const rim = { x: body.middle.x + body.rx * 0.96, y: body.middle.y + body.ry * 0.18 };
     const first = on[0];
     const tip = first === undefined ? rim : touch(body, first);
     return [
-      ...lead([{ x: right, y: meter.y }, { x: rim.x + 8, y: rim.y + 14 }, rim]),
+      ...lead([{ x: right, y: meter.y }, { x: rim.x + 8, y: rim.y + 26 }, rim]),
       ring(rim, 10, 2),
       ...lead([{ x: left, y: meter.y }, { x: tip.x - 12, y: tip.y + 22 }, tip]),
       ...on.slice(1).map((each) => ring(touch(body, each), 11, 2)),

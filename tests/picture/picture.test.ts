@@ -70,7 +70,7 @@ describe('whatever is drawn', () => {
       fc.property(anyPicture, (data) => {
         expect(faults(data)).toEqual([]);
       }),
-      { numRuns: 300 },
+      { numRuns: 200 },
     );
   });
 
