@@ -91,6 +91,10 @@ export const LIMITS = {
     ratedWithin: limit('10', '%', 'NEMA MG 1-12.44.1: rated voltage ±10 %'),
     nearLocked: limit('0.8', 'share of LRA', `${OURS}: from here a compressor counts as not starting`),
     idle: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
+    dropAsk: limit('3', 'V', `L1–L2 less T1–T2: from here each pole is read, ${PRACTICE}`),
+    sag: limit('10', '%', `fall of the volts while starting, ${PRACTICE}`),
+    splitLow: limit('14', 'Δ°F', `split at a restart, ${PRACTICE}; sources differ: 14–23, 16–22, 18–22`),
+    splitHigh: limit('23', 'Δ°F', `split at a restart, ${PRACTICE}; sources differ: 14–23, 16–22, 18–22`),
   },
   split: {
     within: limit('3', 'Δ°F', `beside the expected split, ${PRACTICE}`),

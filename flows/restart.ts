@@ -82,7 +82,7 @@ export const restart = flow({
       next: 'judged',
     }),
     judged: judge('restart', {
-      of: { figures: 'figures', plate: 'plate' },
+      of: { figures: 'figures', later: null, plate: 'plate' },
       limits: LIMITS.restart,
       says: {
         supply: 'The supply is outside its limits.',
@@ -90,7 +90,17 @@ export const restart = flow({
           'The compressor is not running on these amps. Turn it off now: locked rotor overheats within seconds.',
         'fan-high': 'The fan draws more than its FLA.',
       },
-      then: { in: 'cools', supply: 'supply', 'not-starting': 'off', 'fan-high': 'off', undecided: 'no-figures' },
+      then: {
+        in: 'cools',
+        wait: 'cools',
+        supply: 'supply',
+        drop: 'off',
+        'not-starting': 'off',
+        'fan-high': 'off',
+        sound: 'off',
+        'split-out': 'off',
+        undecided: 'no-figures',
+      },
     }),
     cools: choose({
       say: 'Both motors run and the air gets cold?',

@@ -27,7 +27,7 @@ import { substitutes } from './part/substitutes.ts';
 import { printSections } from './print-sections.ts';
 import { residual } from './residual.ts';
 import { contactDrop } from './restart/contact-drop.ts';
-import { restart } from './restart.ts';
+import { restart } from './restart/restart.ts';
 import { sectionOhms } from './section-ohms.ts';
 import { sectionValues } from './section-values.ts';
 import { sight } from './sight.ts';

@@ -1,0 +1,91 @@
+/** The line at a restart: L1–L2 against its limits, what is lost to T1–T2, how far T1–T2 falls while it starts. */
+import { Exact, type Range, within } from '../../calc/exact.ts';
+import { dropPercent, ratedRangeVolts } from '../../calc/supply.ts';
+import type { Parts } from '../../schema.ts';
+import { chosenOf, figureOf } from '../read.ts';
+import { finding, say, sayRange } from '../say.ts';
+import type { Judging, RestartLimits } from './judging.ts';
+
+interface Supply {
+  readonly range: Range;
+  readonly source: string;
+  readonly assumed: boolean;
+}
+
+/** 208/230 V has limits of its own; a single printed voltage ± its percentage. Not read: 208/230 V is assumed. */
+export function supplyOf(plate: Parts | undefined, limits: RestartLimits): Supply {
+  const figures = chosenOf(plate, 'volts').flatMap((option) => option.match(/\d{2,3}/g) ?? []);
+  const [rated, second] = [...new Set(figures)];
+  if (rated === undefined || second !== undefined) {
+    const range = { low: new Exact(limits.low.value), high: new Exact(limits.high.value) };
+    return { range, source: limits.low.source, assumed: rated === undefined };
+  }
+  return { range: ratedRangeVolts(rated, limits.ratedWithin.value), source: limits.ratedWithin.source, assumed: false };
+}
+
+const voltsIn = (figures: Parts | undefined, key: 'l1l2' | 't1t2' | 'min'): Exact | null =>
+  figureOf(figures, key, 'V')?.abs() ?? null;
+
+export function judgeSupply(figures: Parts | undefined, { range, source, assumed }: Supply): Judging {
+  const volts = voltsIn(figures, 'l1l2');
+  const said = sayRange(range, 'V', 1, 0);
+  const is = volts === null ? 'open' : within(volts, range) ? 'in' : 'out';
+  const reading = volts === null ? 'no reading' : say(volts, 'V');
+  const plainly = {
+    open: 'L1–L2 was not read.',
+    in: `L1–L2 reads ${reading}, inside ${said}.`,
+    out: `L1–L2 reads ${reading}, outside ${said}.`,
+  }[is];
+  const text = assumed ? `${plainly} A 208/230\u2009V nameplate is assumed.` : plainly;
+  return {
+    is,
+    finding: finding({ name: 'L1–L2', reading, limits: said, word: is === 'open' ? 'missing' : is, text, source }),
+  };
+}
+
+/** Two readings carry more doubt than one across a pole, so what is lost between them only raises the question. */
+export function judgeDrop(figures: Parts | undefined, { dropAsk }: RestartLimits): Judging[] {
+  const [line, load] = [voltsIn(figures, 'l1l2'), voltsIn(figures, 't1t2')];
+  if (!line || !load) return [];
+  const lost = line.minus(load);
+  const out = lost.gte(dropAsk.value);
+  const text = out
+    ? `T1–T2 reads ${say(load, 'V')}, ${say(lost, 'V')} below L1–L2. Read across each closed pole under load.`
+    : `T1–T2 reads ${say(load, 'V')}, less than ${say(dropAsk.value, 'V')} below L1–L2.`;
+  return [
+    {
+      is: out ? 'out' : 'in',
+      finding: finding({
+        ...{ name: 'T1–T2', reading: say(load, 'V'), limits: `less than ${say(dropAsk.value, 'V')} below L1–L2` },
+        ...{ word: out ? 'read the poles' : 'in', text, source: dropAsk.source },
+      }),
+    },
+  ];
+}
+
+/** Where L1–L2 was not read, or read nothing, the lower limit alone is held against the lowest volts. */
+export function judgeStart(figures: Parts | undefined, { range }: Supply, { sag }: RestartLimits): Judging[] {
+  const [line, min] = [voltsIn(figures, 'l1l2'), voltsIn(figures, 'min')];
+  if (!min) return [];
+  const fall = line?.gt(0) ? dropPercent(line, min) : null;
+  const out = min.lt(range.low) || (fall?.gt(sag.value) ?? false);
+  const [shown, most, least] = [say(min, 'V'), say(sag.value, '%'), say(range.low, 'V', 1)];
+  const fell = fall?.gt(0) ? `, ${say(fall, '%', 1)} below L1–L2` : '';
+  const text = `While starting T1–T2 falls to ${shown}${fell}.${out ? ` Allowed is ${most}, and no less than ${least}.` : ''}`;
+  const limits = `${least} or more, ${most} down at most`;
+  return [
+    {
+      is: out ? 'out' : 'in',
+      finding: finding({
+        ...{
+          name: 'T1–T2 while starting',
+          reading: shown,
+          limits,
+          word: out ? 'sags' : 'in',
+          text,
+          source: sag.source,
+        },
+      }),
+    },
+  ];
+}

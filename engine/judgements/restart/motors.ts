@@ -1,0 +1,59 @@
+/** Both motors by their amps: against LRA the compressor, against FLA the fan. RLA is no limit. */
+import { shareOf } from '../../calc/amps.ts';
+import type { Parts } from '../../schema.ts';
+import { figureOf } from '../read.ts';
+import { finding, say } from '../say.ts';
+import { type Judging, percentOf, plateAmps, type RestartLimits } from './judging.ts';
+
+export function judgeCompressor(figures: Parts | undefined, plate: Parts | undefined, limits: RestartLimits): Judging {
+  const amps = figureOf(figures, 'comp', 'A')?.abs() ?? null;
+  const [lra, rla] = [plateAmps(plate, 'lra'), plateAmps(plate, 'rla')];
+  const reading = amps === null ? 'no reading' : say(amps, 'A');
+  const of = (is: Judging['is'], word: string, text: string, source: string | null): Judging => ({
+    is,
+    finding: finding({
+      name: 'Compressor',
+      reading,
+      limits: lra ? `locked rotor ${say(lra, 'A')}` : null,
+      word,
+      text,
+      source,
+    }),
+  });
+  if (amps === null) return of('open', 'missing', 'The compressor’s amps were not read.', null);
+  if (amps.lt(limits.idle.value))
+    return of('out', 'not running', `The compressor draws ${reading}. It is not running.`, limits.idle.source);
+  if (lra && shareOf(amps, lra).gte(limits.nearLocked.value)) {
+    const text = `The compressor draws ${reading}, ${percentOf(amps, lra)} of its LRA. It is not starting.`;
+    return of('stalled', 'near locked rotor', text, limits.nearLocked.source);
+  }
+  if (!rla) {
+    const text = lra
+      ? `The compressor draws ${reading}, ${percentOf(amps, lra)} of its LRA.`
+      : `The compressor draws ${reading}. Without LRA or RLA nobody can tell running from stalled.`;
+    return of(lra ? 'in' : 'open', lra ? 'running' : 'not judged', text, lra ? limits.nearLocked.source : null);
+  }
+  const above = amps.gt(rla);
+  const text = `The compressor draws ${reading}, ${percentOf(amps, rla)} of its RLA.${above ? ' RLA is no limit: look at head, coil and volts.' : ''}`;
+  const is = lra || !above ? 'in' : 'open';
+  return of(is, above ? 'above RLA' : 'running', text, 'RLA is no limit: common practice, no single source');
+}
+
+export function judgeFan(figures: Parts | undefined, plate: Parts | undefined): Judging {
+  const amps = figureOf(figures, 'fan', 'A')?.abs() ?? null;
+  const fla = plateAmps(plate, 'fla');
+  const reading = amps === null ? 'no reading' : say(amps, 'A');
+  const is = amps === null ? 'open' : amps.isZero() ? 'out' : fla && amps.gt(fla) ? 'high' : 'in';
+  const text = {
+    open: 'The fan’s amps were not read.',
+    out: 'The fan draws nothing. It is not running.',
+    high: fla ? `The fan draws ${reading}, above its FLA of ${say(fla, 'A')}.` : '',
+    in:
+      fla && amps
+        ? `The fan draws ${reading}, ${percentOf(amps, fla)} of its FLA.`
+        : `The fan draws ${reading}. Its FLA is not known, so this is recorded and not judged.`,
+  }[is];
+  const word = { open: 'missing', out: 'not running', high: 'above FLA', in: fla ? 'in' : 'not judged' }[is];
+  const limits = fla ? `${say(fla, 'A')} or less` : null;
+  return { is, finding: finding({ name: 'Fan', reading, limits, word, text, source: 'FLA on the nameplate' }) };
+}
