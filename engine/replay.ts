@@ -1,5 +1,5 @@
 /** Entries → Standing. The transcript is the only truth; a Standing may be thrown away at any time. */
-import { verifyChain } from './chain.ts';
+import { type Digest, verifyChain } from './chain.ts';
 import type { Machine, Position } from './compile.ts';
 import { TranscriptCorrupt, TranscriptMismatch } from './errors.ts';
 import { fingerprint, SEMANTICS } from './fingerprint.ts';
@@ -35,10 +35,10 @@ export const take = (s: Standing, entry: Entry): Standing => ({
  * Throws TranscriptCorrupt where the chain is damaged, TranscriptMismatch where the record was written on another
  * manual, version or computation.
  */
-export function replay(machine: Machine, entries: readonly Entry[]): Standing {
+export function replay(machine: Machine, entries: readonly Entry[], digest?: Digest): Standing {
   const first = entries[0];
   if (first?.kind !== 'opened') throw new TranscriptCorrupt('the record does not begin with "opened"');
-  const chain = verifyChain(entries);
+  const chain = verifyChain(entries, digest);
   if (!chain.ok) throw new TranscriptCorrupt(`entry ${chain.at}: ${chain.why}`);
   const { manual } = machine.plan;
   const print = fingerprint(manual);

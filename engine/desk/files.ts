@@ -3,6 +3,7 @@ import { compile, type Machine } from '../compile.ts';
 import { TranscriptMismatch } from '../errors.ts';
 import { fingerprint } from '../fingerprint.ts';
 import { replay, type Standing, take } from '../replay.ts';
+import { sha256 } from '../report/digest.ts';
 import type { Entry, Text } from '../schema.ts';
 import type { Store } from '../store/port.ts';
 import type { Manual } from '../vocabulary.ts';
@@ -56,7 +57,7 @@ export function createFiles(store: Store, shelf: readonly Manual[]): Files {
     const first = entries[0];
     if (!first) throw new NotFound('There is no such job.');
     const print = first.kind === 'opened' ? first.body.fingerprint : '';
-    const standing = replay(machineFor(print), entries);
+    const standing = replay(machineFor(print), entries, sha256);
     return remember(job, { entries, texts: new Map(texts.map((t) => [t.ref, t.text])), standing });
   };
   const grown = (file: File, entries: readonly Entry[], texts: readonly Text[]): File => ({

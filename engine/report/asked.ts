@@ -4,14 +4,14 @@
  * Everything else of a prompt counts: where, which parts with which units, ranges and options, for whom, and how the
  * isolation stands.
  */
-import { createHash } from 'node:crypto';
+
+import { canonicalJson } from '../canonical.ts';
 import { unreachable } from '../errors.ts';
 import { prompt } from '../prompt.ts';
 import { placeIdOf, type Standing } from '../replay.ts';
 import type { Entry, Part, Prompt } from '../schema.ts';
-import { canonical, type Shown } from './file.ts';
-
-export const sha256 = (text: string): string => createHash('sha256').update(text, 'utf8').digest('hex');
+import { sha256 } from './digest.ts';
+import type { Shown } from './file.ts';
 
 function partOf(part: Part): object {
   const { kind, key, optional } = part;
@@ -54,7 +54,7 @@ const essence = (p: Prompt): object => ({
 
 /** After the last entry of a turn, as of its time. */
 export function shownAfter(standing: Standing, entry: Entry): Shown {
-  const asks = sha256(canonical(essence(prompt(standing, entry.at))));
+  const asks = sha256(canonicalJson(essence(prompt(standing, entry.at))));
   return { seq: entry.seq, place: placeIdOf(standing), asks };
 }
 

@@ -2,13 +2,15 @@
  * A job as one file: what is in it, how it is written, how it is read. JSON, one entry a line, each in its RFC 8785 form,
  * so that two exports can be compared by eye and by any tool for texts.
  */
-import canonicalize from 'canonicalize';
 import * as z from 'zod/mini';
+import { canonicalJson } from '../canonical.ts';
 import { type Entry, type Parts, Settings, Text, type TextRef } from '../schema.ts';
 
 const hex64 = z.string().check(z.regex(/^[0-9a-f]{64}$/));
 const id = z.string().check(z.minLength(1), z.maxLength(200));
 const count = z.number().check(z.int(), z.gte(1));
+
+export { canonicalJson as canonical } from '../canonical.ts';
 
 /** Which manual the job was pinned to: its first entry says so, and the file says it again where a person looks. */
 const FlowName = z.strictObject({ manual: id, version: z.number(), fingerprint: z.string(), semantics: z.number() });
@@ -51,18 +53,12 @@ export type JobFile = z.infer<typeof Shape>;
 /** Bytes of the largest file that is read; a job of a whole summer has some hundred kilobytes. */
 export const LARGEST = 64 * 1024 * 1024;
 
-export function canonical(value: unknown): string {
-  const json = canonicalize(value);
-  if (json === undefined) throw new Error('no data');
-  return json;
-}
-
 /** The same job gives the same bytes, whichever database it comes from. */
 export function writeJobFile(file: JobFile): string {
   const lines = (list: readonly unknown[]): string =>
-    list.length === 0 ? '[]' : `[\n${list.map(canonical).join(',\n')}\n]`;
+    list.length === 0 ? '[]' : `[\n${list.map((one) => canonicalJson(one)).join(',\n')}\n]`;
   const { shown, texts, entries, ...head } = file;
-  const parts = Object.entries(head).map(([name, value]) => `${canonical(name)}:${canonical(value)}`);
+  const parts = Object.entries(head).map(([name, value]) => `${canonicalJson(name)}:${canonicalJson(value)}`);
   return `{${[...parts, `"shown":${lines(shown)}`, `"texts":${lines(texts)}`, `"entries":${lines(entries)}`].join(',\n')}}\n`;
 }
 

@@ -2,13 +2,16 @@
  * Is this file what was recorded, and does it still come to the same? Needs the file, the shelf of manuals and the keys
  * that the reader trusts; no database, no network.
  */
+
+import { canonicalJson } from '../canonical.ts';
 import { GENESIS, verifyChain, verifyText } from '../chain.ts';
 import { compile } from '../compile.ts';
 import { fingerprint, SEMANTICS } from '../fingerprint.ts';
 import type { Standing } from '../replay.ts';
 import type { Entry } from '../schema.ts';
 import type { Manual } from '../vocabulary.ts';
-import { canonical, flowOf, type JobFile, photosOf, readJobFile, settingsOf, textRefsOf } from './file.ts';
+import { sha256 } from './digest.ts';
+import { flowOf, type JobFile, photosOf, readJobFile, settingsOf, textRefsOf } from './file.ts';
 import { bySeriousness, type Trouble, type Verified } from './outcome.ts';
 import { recompute } from './recompute.ts';
 import { digestOf, isSignatureOf } from './seal.ts';
@@ -61,7 +64,7 @@ const trouble = (
 
 function chainTrouble({ entries, seal, job }: JobFile): Trouble | null {
   if (entries.length === 0) return trouble('truncated', 1, 'no entry is left.');
-  const chain = verifyChain(entries);
+  const chain = verifyChain(entries, sha256);
   const seqs = entries.map((e) => (typeof e === 'object' && e !== null && 'seq' in e ? e.seq : null));
   if (!chain.ok) {
     const { at, why } = chain;
@@ -99,7 +102,7 @@ function besideTroubles(file: JobFile, entries: readonly Entry[]): Trouble[] {
     ['photos', file.photos, photosOf(entries)],
   ];
   for (const [name, written, recorded] of says) {
-    if (canonical(written) !== canonical(recorded))
+    if (canonicalJson(written) !== canonicalJson(recorded))
       found.push(trouble('altered', null, `its ${name} are not those of the entries.`));
   }
   return found;
