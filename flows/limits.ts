@@ -181,6 +181,7 @@ export const LIMITS = {
     good: limit('100', 'MΩ', `the trade’s band, ${PRACTICE}`),
     fair: limit('50', 'MΩ', `the trade’s band, ${PRACTICE}`),
     watch: limit('20', 'MΩ', `the trade’s band, ${PRACTICE}`),
+    at40: limit('5', 'MΩ', 'IEEE 43 at 40\u2009°C: random-wound motors, written for 1 hp and more (secondary source)'),
   },
   nameplate: {
     ratioLow: limit('3', 'times RLA', `${OURS}: LRA and RLA that can belong together`),

@@ -100,6 +100,7 @@ export const LIMITS = {
     good: limit('100', 'MΩ'),
     fair: limit('50', 'MΩ'),
     watch: limit('20', 'MΩ'),
+    at40: limit('5', 'MΩ'),
   },
   nameplate: {
     ratioLow: limit('3', 'times RLA'),
