@@ -4,6 +4,8 @@ import Database from 'better-sqlite3';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import * as z from 'zod/mini';
 import type { Turn } from '../../engine/desk/index.ts';
+import { createVerifier } from '../../engine/report/verify.ts';
+import { SHELF } from '../../flows/index.ts';
 import { Turn as TurnShape } from '../../web-chat/server/shapes.ts';
 import { buildPage } from './browser.ts';
 import { type Serving, serve } from './serve.ts';
@@ -232,6 +234,16 @@ describe('the API', () => {
       ([, name]) => !text.includes(`"${name}":{`),
     );
     expect(missing).toEqual([]);
+  });
+
+  test('a job comes as one file to whoever takes part, and to nobody else', async () => {
+    const { job } = (await openCall()).view;
+    const answer = await ask(`/api/jobs/${job}/export`, { as: 'ines' });
+    expect(answer.headers.get('content-disposition')).toBe(`attachment; filename="${job}.json"`);
+    const { troubles } = createVerifier(SHELF, []).verify(new Uint8Array(await answer.arrayBuffer()));
+    expect(troubles.map((t) => t.word)).toEqual(['signature missing']);
+    expect((await ask(`/api/jobs/${job}/export`, { as: 'tomas' })).status).toBe(403);
+    expect((await ask('/api/jobs/nothing/export', { as: 'ines' })).status).toBe(404);
   });
 
   test('it says that it is alive', async () => {
