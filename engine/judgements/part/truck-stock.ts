@@ -32,16 +32,17 @@ export function offerOf(rating: Rating, truck: Truck | null): Offer | null {
   };
 }
 
-/** As the arithmetic takes it; null where the list lacks what decides. A start part may give its range alone. */
+/**
+ * As the arithmetic takes it; null where the list lacks what decides. A start part may give its range alone. No print that
+ * is asked for names protection or class, so those of the list decide nothing.
+ */
 export function countedOf(item: StockItem): Counted | null {
-  const { id, kind, sections, volts, range, count, protection, life } = item;
+  const { id, kind, sections, volts, range, count } = item;
   const all = sections.length === 0 && range ? [range.high] : sections;
   const whole = all.length > 0 && all.every((s) => new Exact(s).gt(0));
   if (kind === 'other' || volts === null || !whole) return null;
   return {
     ...{ id, kind, sectionsMicrofarads: all, volts, count },
     ...(range ? { range: { lowMicrofarads: range.low, highMicrofarads: range.high } } : {}),
-    ...(protection ? { protection } : {}),
-    ...(life ? { lifeClass: life } : {}),
   };
 }
