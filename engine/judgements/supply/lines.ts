@@ -9,6 +9,7 @@ import {
   unbalancePercent,
 } from '../../calc/supply.ts';
 import type { Finding } from '../../schema.ts';
+import { scaleFigures } from '../figures.ts';
 import { figureOf, leftOpen } from '../read.ts';
 import { digits, finding, say, sayRange } from '../say.ts';
 import type { Seen } from './range.ts';
@@ -123,6 +124,7 @@ function pair({ range }: Seen, key: string, volts: Exact): Finding {
     word: is,
     text: `${nameOf(key)} reads ${say(volts, 'V')}, ${where}.${assumed}`,
     source: range.source,
+    figures: scaleFigures({ name: nameOf(key), unit: 'V', word: is, limits: range.range, reading: volts, doubt: null }),
   });
 }
 const nameOf = (key: string): string => NAMES[key] ?? key;
