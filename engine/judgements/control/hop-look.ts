@@ -7,7 +7,7 @@ import { finding, say } from '../say.ts';
 
 /** In the order the call passes them; each reading stands after its device, against C. */
 export const PLACES = [
-  ['start', 'where the call comes in'],
+  ['start', 'the strip'],
   ['delay', 'the delay'],
   ['lp', 'the low-pressure switch'],
   ['hp', 'the high-pressure switch'],
