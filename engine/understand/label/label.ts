@@ -7,6 +7,8 @@
 import { Decimal } from 'decimal.js';
 import { decimalString, figure } from '../../quantity.ts';
 import type { CapacitorLabel } from '../../schema.ts';
+import { fold } from '../fold.ts';
+import { lookalikeIn } from '../lookalike.ts';
 import { markOther } from './other.ts';
 import { LabelPrint } from './print.ts';
 import { readStartLabel } from './start.ts';
@@ -20,6 +22,9 @@ export type LabelReading = { label: CapacitorLabel } | { problem: string };
  */
 export function readLabel(text: string, asked: { tolerance: string; start?: boolean }): LabelReading {
   if (text.length > LONGEST) return { problem: `That is too long for a print. ${EXAMPLE}` };
+  const strange = lookalikeIn(fold(text));
+  if (strange !== null)
+    return { problem: `“${strange}” is not read as a figure. Type it with plain digits. ${EXAMPLE}` };
   const print = new LabelPrint(text);
   if (asked.start) return readStartLabel(print);
   const tolerance = readTolerance(print);

@@ -6,7 +6,7 @@
 import { isDigit } from '../fold.ts';
 import { tokensOf } from '../token.ts';
 import { BreathMap } from './breath.ts';
-import type { OptionPart } from './lexicon.ts';
+import type { Found, Meaning, OptionPart } from './lexicon.ts';
 import { FILLERS, type Line, PARTING } from './state.ts';
 
 interface Hit {
@@ -36,15 +36,20 @@ export function claimChoices(line: Line): Record<string, string[]> {
   return given;
 }
 
+const NO_OPTIONS: readonly OptionMeaning[] = [];
+type OptionMeaning = Extract<Meaning, { kind: 'option' }>;
+const optionsOf = (found: Found): OptionMeaning[] => found.meanings.filter((meaning) => meaning.kind === 'option');
+
 /** Each place once, by its longest name. A name that two options have is none. */
 function hitsOf(line: Line): Hit[] {
   const hits: Hit[] = [];
   for (let i = 0; i < line.tokens.length; ) {
     const found = line.isUsed(i) ? null : line.find(i);
-    const [option, ...more] = found?.meanings.flatMap((meaning) => (meaning.kind === 'option' ? [meaning] : [])) ?? [];
+    const options = found === null ? NO_OPTIONS : optionsOf(found);
+    const [option] = options;
     const to = i + (found && option ? found.length : 1);
-    const free = ![...Array(to - i).keys()].some((n) => line.isUsed(i + n));
-    if (option && more.length === 0 && free && (!option.letter || letterCounts(line, i)))
+    const only = options.length === 1 && line.isFree(i, to);
+    if (option && only && (!option.letter || letterCounts(line, i)))
       hits.push({ part: option.part, id: option.id, from: i, to, letter: option.letter, plain: option.plain ?? false });
     i = to;
   }

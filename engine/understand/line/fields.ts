@@ -5,7 +5,6 @@
  * before the first named one. A name without a value beside a number without a name gives nothing, because the number
  * may stand before its name. A field named twice is a contradiction and gives nothing.
  */
-import { isDigit } from '../fold.ts';
 import { FILLERS, type Line, PARTING } from './state.ts';
 import { valueEnd } from './values.ts';
 
@@ -137,10 +136,11 @@ class FieldScan {
   #countBefore(from: number, end: number): number {
     const line = this.#line;
     const name = line.fieldsAt(end);
-    const [key, ...more] = name?.keys ?? [];
+    if (name?.keys.length !== 1) return 0;
+    const [key = ''] = name.keys;
     const counts = line.lexicon.fields.some((field) => field.key === key && field.unit === 'count');
-    const whole = end === from + 1 && [...(line.tokens[from]?.text ?? '')].every(isDigit);
-    if (!name || key === undefined || more.length > 0 || !counts || !whole) return 0;
+    const whole = end === from + 1 && /^\d+$/.test(line.tokens[from]?.text ?? '');
+    if (!counts || !whole) return 0;
     const to = end + name.length;
     if (line.isMark(to, ':=') || valueEnd(line, to, false) > 0) return 0;
     this.#counted.push({ key, from, to, value: { from, to: end } });

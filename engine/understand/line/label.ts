@@ -40,6 +40,7 @@ function isPair(line: Line, i: number): boolean {
   const onlyCounts = line.lexicon.fields.every(({ unit }) => unit === 'count');
   return (
     onlyCounts ||
+    isVolts(line.tokens[i + 3]?.text ?? '') ||
     isCapacitance(line, i + 3) ||
     unitOf(unitHead(second.text.slice(lengthOfDigits(second.text))))?.of === 'µF'
   );
@@ -54,9 +55,10 @@ function continuesPrint(line: Line, i: number): boolean {
   return numberContinues(line, i, token.text);
 }
 
-/** A number goes on with the print by its own unit, by its place beside a mark, or as the voltage. Never before a name. */
+/** A number goes on with the print by its own unit, by its place beside a mark, or as the voltage. Before a name only as the voltage. */
 function numberContinues(line: Line, i: number, text: string): boolean {
-  if (line.fieldsAt(i + 1) || text === '_') return false;
+  if (text === '_') return false;
+  if (line.fieldsAt(i + 1)) return isVolts(text);
   const start = '+-'.includes(text.charAt(0)) ? 1 : 0;
   const digits = start + lengthOfDigits(text.slice(start));
   const rest = text.slice(digits);
@@ -65,9 +67,10 @@ function numberContinues(line: Line, i: number, text: string): boolean {
   if (rest !== '' && '%+-±'.includes(rest.charAt(0))) return true;
   if (unit === '%' || OTHER_UNITS.has(unit) || isUnitWord(unitHead(unit))) return true;
   if (line.isMark(i - 1, '/±+~') || line.isMark(i + 1, '/%~')) return true;
-  const value = Number(text.slice(0, digits));
-  return rest === '' && value >= 200 && value <= 700;
+  return isVolts(text);
 }
+/** A bare number that can only be the part's volts: "45+5 440 herm 45.3". */
+const isVolts = (text: string): boolean => /^\d{3}$/.test(text) && Number(text) >= 200 && Number(text) <= 700;
 
 const isUnitWord = (word: string): boolean => {
   const of = unitOf(word)?.of;

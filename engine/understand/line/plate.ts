@@ -3,12 +3,13 @@
  * asked stays unread, and no other field may take it.
  */
 import type { FieldPart } from '../field.ts';
+import { ROLE_NAMES } from '../plate/parts.ts';
 import { readPlate } from '../plate/plate.ts';
 import type { Line } from './state.ts';
 
 /** Raw figures by field key. Nothing, unless at least two of the asked ones are on it. */
 export function claimPlate(line: Line): Record<string, string> {
-  if (line.lexicon.fields.length < 2) return {};
+  if (Object.keys(ROLE_NAMES).filter((role) => fieldOf(line, role) !== undefined).length < 2) return {};
   const { parts } = readPlate(line.text);
   const fields = parts.map(({ role, values }) => (values.length === 1 ? fieldOf(line, role) : undefined));
   const asked = fields.filter((field) => field !== undefined);

@@ -30,6 +30,10 @@ export class Line {
   isUsed(i: number): boolean {
     return this.#used[i] !== 0;
   }
+  isFree(from: number, to: number): boolean {
+    for (let i = from; i < to; i++) if (this.isUsed(i)) return false;
+    return true;
+  }
   /** The tokens of a stretch of the text: first, and the one behind the last. */
   tokensWithin(from: number, to: number): [number, number] {
     const first = this.tokens.findIndex((token) => token.start >= from);
@@ -59,8 +63,9 @@ export class Line {
   /** Keys of the fields that the words at `i` name. */
   fieldsAt(i: number): { keys: string[]; length: number } | null {
     const found = this.find(i);
-    const keys = found?.meanings.flatMap((meaning) => (meaning.kind === 'field' ? [meaning.key] : [])) ?? [];
-    return found && keys.length > 0 ? { keys, length: found.length } : null;
+    if (found === null) return null;
+    const keys = found.meanings.flatMap((meaning) => (meaning.kind === 'field' ? [meaning.key] : []));
+    return keys.length > 0 ? { keys, length: found.length } : null;
   }
 
   /** Whether a part is answered by a yes or a done. */

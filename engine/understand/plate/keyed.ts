@@ -4,7 +4,7 @@
  * that most keys have one. Where that can be done in two ways, none of those keys is taken.
  */
 import type { PlateRole } from './parts.ts';
-import { OTHER_UNIT } from './pattern.ts';
+import { OTHER_UNIT, VOLT } from './pattern.ts';
 
 interface Key {
   readonly role: PlateRole;
@@ -51,6 +51,16 @@ export const AMPS: Family = {
   ],
 };
 
+/** Two or three figures joined by a slash or a dash. */
+const CHAINED = '((?<![\\p{L}\\p{N}.,/-])\\d{2,3}(?: ?[/-] ?\\d{2,3}){0,2}(?![\\p{L}\\p{N}]|[.,]\\d| ?[/-] ?\\d))';
+
+export const VOLTS: Family = {
+  unit: 'V',
+  after: new RegExp(`${GAP}${CHAINED}(?!${OTHER_UNIT})`, 'uy'),
+  before: new RegExp(`${CHAINED} $`, 'u'),
+  keys: [{ role: 'volts', words: `${VOLT}|voltage`, from: 12, to: 700 }],
+};
+
 export const PRESSURES: Family = {
   unit: 'psig',
   after: new RegExp(`${GAP}${FIGURE}\\s?psi[ga]?(?![\\p{L}\\p{N}])`, 'uy'),
@@ -85,7 +95,7 @@ export interface KeyedFigure {
 export function keyedOf(plain: string, family: Family): KeyedFigure[] {
   return groupsOf(keysOf(plain, family)).flatMap((group) =>
     assigned(group).flatMap(({ key, from, to, figure }): KeyedFigure[] => {
-      const value = Number(plain.slice(figure.from, figure.to).replace(',', '.'));
+      const value = Number.parseFloat(plain.slice(figure.from, figure.to).replace(',', '.'));
       if (value < key.from || value > key.to) return [];
       return [{ role: key.role, from: Math.min(from, figure.from), to: Math.max(to, figure.end), figure }];
     }),

@@ -17,6 +17,7 @@ export const N = '(?<![\\p{L}\\p{N}.,/])(\\d{1,5}(?:[.,]\\d{1,4})?|[.,]\\d{1,4})
 /** A number behind its key, a sign or another number. */
 export const V = '(\\d{1,5}(?:[.,]\\d{1,4})?|[.,]\\d{1,4})(?!\\p{N}|[.,]\\d)';
 export const WORD_END = '(?![\\p{L}\\p{N}])';
+export const VOLT = '(?:vac|v ac|volts? ac|volts?|v~|v)';
 export const MICRO = '(?:μf|μfd|uf|ufd|mfds?|microfarads?)';
 /** A key and its value may be parted by a colon or by the end of a line. */
 export const GAP = '[ .:=#]{0,4}\\n?[ :=]{0,3}';
@@ -32,11 +33,11 @@ export const between = (
 
 /** A number and its unit behind it. */
 export const behind = (role: PlateRole, unit: string, words: string, range: readonly [number, number]): PlateRule =>
-  between(role, unit, `${N}\\s?(?:${words})${WORD_END}`, range);
+  between(role, unit, `${N} ?(?:${words})${WORD_END}`, range);
 
 const UNITS = 'hz|ph|ø|v|vac|volts?|rpm|hp|psig?|lbs?|oz|kg|uf|μf|mfd|%|w|watts?|poles?';
 /** A unit behind a figure. Where a figure follows it, it is the next key: "V 208-230 PH 1 HZ 60". */
-export const OTHER_UNIT = `\\s?(?:${UNITS})(?!\\p{L})(?!${GAP}\\d)`;
+export const OTHER_UNIT = ` ?(?:${UNITS})(?!\\p{L})(?!${GAP}\\d)`;
 
 /** A key, then one to three numbers joined by slash or dash, then `tail`. A figure of another unit behind it is none of its. */
 export const chain = (

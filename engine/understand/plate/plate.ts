@@ -4,8 +4,9 @@
  * no figure is guessed.
  */
 import { fold, lower } from '../fold.ts';
+import { lookalikeIn } from '../lookalike.ts';
 import { scanNumber } from '../number.ts';
-import { AMPS, keyedOf, PRESSURES } from './keyed.ts';
+import { AMPS, keyedOf, PRESSURES, VOLTS } from './keyed.ts';
 import { type PlatePart, type PlateRole, ROLE_NAMES } from './parts.ts';
 import type { PlateRule } from './pattern.ts';
 import { HEADINGS, RULES, UNKEYED } from './rules.ts';
@@ -56,7 +57,11 @@ class Plate {
 
   constructor(text: string) {
     this.#text = text;
-    this.#left = lower(fold(text)).replaceAll(TAKEN, ' ');
+    const plain = fold(text).replaceAll(TAKEN, ' ');
+    // A line with a figure that can't be told is left unread: what stands beside it would read as another plate.
+    this.#left = lower(
+      plain.replace(/[^\n;]+/g, (line) => (lookalikeIn(line) === null ? line : UNTOLD.repeat(line.length))),
+    );
   }
 
   apply(rule: PlateRule): void {
@@ -70,18 +75,23 @@ class Plate {
     }
   }
 
+  /** Twice: what the amps take may leave the volts one way to be read. */
   applyKeyed(): void {
-    for (const family of [AMPS, PRESSURES])
+    for (const family of [VOLTS, AMPS, PRESSURES, VOLTS, AMPS])
       for (const { role, from, to, figure: at } of keyedOf(this.#left, family)) {
-        const value = figure(this.#left.slice(at.from, at.to));
-        if (value !== null) this.#take(role, family.unit, [value], from, to);
+        const values = this.#left
+          .slice(at.from, at.to)
+          .split(/ ?[/-] ?/)
+          .map(figure);
+        const known = values.filter((value) => value !== null);
+        if (known.length === values.length) this.#take(role, family.unit, known, from, to);
       }
     for (const rule of UNKEYED) this.apply(rule);
   }
 
   #typed(group: string, match: RegExpExecArray): string {
     const from = match.index + match[0].indexOf(group);
-    return this.#text.slice(from, from + group.length);
+    return fold(this.#text.slice(from, from + group.length));
   }
 
   applyHeadings(): void {
@@ -99,7 +109,7 @@ class Plate {
   unread(): string[] {
     const pieces: string[] = [];
     for (const { 0: piece, index } of this.#left.matchAll(UNREAD))
-      if (/[\p{L}\p{N}\p{Extended_Pictographic}]/u.test(piece)) {
+      if (/[\p{L}\p{N}\p{Extended_Pictographic}\ufffe]/u.test(piece)) {
         const typed = this.#text.slice(index, index + piece.length);
         pieces.push(typed.replace(/^[\s/:.()=-]+|[\s/:.()=]+$/g, '').trim() || typed.trim());
       }
@@ -109,6 +119,7 @@ class Plate {
 
 /** A run that nothing has taken; a comma parts it but for a decimal one. */
 const UNREAD = /(?:[^\uffff\n,;|]|(?<=\d),(?=\d))+/g;
+const UNTOLD = '\ufffe';
 /** No character of any text; one that is typed all the same is a space. */
 const TAKEN = '\uffff';
 

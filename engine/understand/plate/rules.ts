@@ -2,9 +2,8 @@
  * The pieces of a plate that carry their own unit or key, in the order they are looked for. Each pattern reads folded
  * lower-case text of the same length; what one has taken the next doesn't see. Its groups are the values.
  */
-import { behind, between, chain, GAP, key, MICRO, N, type PlateRule, V, WORD_END, wordsAs } from './pattern.ts';
+import { behind, between, chain, GAP, key, MICRO, N, type PlateRule, V, VOLT, WORD_END, wordsAs } from './pattern.ts';
 
-const VOLT = '(?:vac|v ac|volts? ac|volts?|v~|v)';
 const CHARGE = `(?:${key('(?:factory |system |total |unit )?charged?')}[^\\d\\n]{0,12})?`;
 const HP = '(\\d{1,2}/\\d{1,2}|\\d{1,2}(?:\\.\\d{1,2})?)';
 const charge = (unit: string, words: string, to: number): PlateRule =>
@@ -43,22 +42,22 @@ const SUPPLY: readonly PlateRule[] = [
   between('phase', '', '(?<=\\uffff)([13])\\s?(?:ph)?(?=\\s?[-/]\\s?(?:50|60)(?!\\p{N}))', [1, 3]),
   between('hertz', 'Hz', '(?<=\\uffff)(?:\\s?[-/]\\s?)?(50|60)\\s?(?:hz)?(?![\\p{L}\\p{N}]|[.,]\\d)', [50, 60]),
   between('phase', '', '(?<=\\uffff)\\s?[-/]\\s?([13])\\s?(?:ph)?(?![\\p{L}\\p{N}]|[.,]\\d)', [1, 3]),
-  between('hertz', 'Hz', '(?<![\\p{L}\\p{N}.,])(50|60)(?:\\s?/\\s?(50|60))?\\s?(?:hz|hertz|cycles?|~)', [50, 60]),
+  between('hertz', 'Hz', '(?<![\\p{L}\\p{N}.,])(50|60)(?: ?/ ?(50|60))? ?(?:hz|hertz|cycles?|~)', [50, 60]),
   between(
     'hertz',
     'Hz',
     `${key('hz|hertz|cy|cycles?|freq|frequency')}${GAP}(50|60)(?:\\s?/\\s?(50|60))?${ALONE}`,
     [50, 60],
   ),
-  chain('coil-volts', 'V', `coil(?: volts?| voltage)?`, [12, 480], `(?:\\s?${VOLT})?`),
-  behind('coil-volts', 'V', `${VOLT}\\s?coil`, [12, 480]),
-  chain('lowest-volts', 'V', `min(?:imum)?\\.?\\s?(?:operating |supply )?(?:${VOLT}|voltage)`, [90, 600]),
-  chain('highest-volts', 'V', `max(?:imum)?\\.?\\s?(?:operating |supply )?(?:${VOLT}|voltage)`, [90, 650]),
-  between('volts', 'V', `${N}(?:\\s?[/-]\\s?${V})?(?:\\s?[/-]\\s?${V})?\\s?${VOLT}${WORD_END}`, [12, 700]),
-  chain('volts', 'V', 'volts?|voltage|vac|v', [12, 700]),
-  between('phase', '', `(?<![\\p{L}\\p{N}.,/])([13])\\s?(?:ph|phase|ø|φ|∅)${WORD_END}`, [1, 3]),
+  between('phase', '', `(?<![\\p{L}\\p{N}.,/])([13]) ?(?:ph|phase|ø|φ|∅)${WORD_END}`, [1, 3]),
   between('phase', '', `${key('ph|phase')}${GAP}([13])${ALONE}`, [1, 3]),
   wordsAs('phase', key('(single|three)[ -]phase')),
+  behind('coil-volts', 'V', `${VOLT} ?coil`, [12, 480]),
+  chain('coil-volts', 'V', `coil(?: volts?| voltage)?`, [12, 480], `(?: ?${VOLT})?`),
+  chain('lowest-volts', 'V', `min(?:imum)?\\.? ?(?:operating |supply )?(?:${VOLT}|voltage)`, [90, 600]),
+  chain('highest-volts', 'V', `max(?:imum)?\\.? ?(?:operating |supply )?(?:${VOLT}|voltage)`, [90, 650]),
+  // Glued, so that it is no key of the next figure.
+  between('volts', 'V', `${N}(?: ?[/-] ?${V})?(?: ?[/-] ?${V})?${VOLT}${WORD_END}`, [12, 700]),
 ];
 
 const UNIT: readonly PlateRule[] = [

@@ -1,0 +1,51 @@
+/** No text of 10,000 characters takes 50 ms, whatever it is made of. */
+import { expect, test } from 'vitest';
+import type { Part } from '../../engine/schema.ts';
+import {
+  readCommand,
+  readField,
+  readHazard,
+  readLabel,
+  readLine,
+  readPlate,
+  saysCant,
+} from '../../engine/understand/index.ts';
+import { field, note } from './parts.ts';
+import { PROMPTS } from './prompts.ts';
+
+const texts =
+  `a| |1|1 |1/|1+|1,|.|>|-|'|±|herm |herm 1 |yes |no |none |not sure |clean |not clean |smoke detector |no smoke |got |stop |hand over |
+45+5 µF |440/370 V |-5/+10% |½²|ol |1 cap |? |µ|\n|last year smoke |if smoke |r32 |leak |he fell |burnt |rla |17.9 rla |volts |208/230-1-60 |
+8 lb 6 oz |model |high 446 psig |coil 24 |1S |l|O0|still climbing |climbs to ol |_ |case ol |121 / |Ж|😀|e\u0301|max fuse or |min circuit `
+    .split('|')
+    .map((seed) => seed.repeat(Math.ceil(10_000 / seed.length)).slice(0, 10_000));
+/** Beginnings as long as each reader still looks at, too. */
+const all = [...texts, ...texts.map((text) => text.slice(0, 1_999)), ...texts.map((text) => text.slice(0, 599))];
+
+const plate: Part[] = ['rla', 'lra', 'fla', 'mca', 'mop'].map((key) => field(key, 'A', { optional: true }));
+const readers: [string, (text: string) => unknown][] = [
+  ['readField', (text) => readField(text, field('herm', 'µF'))],
+  ['readLabel', (text) => [readLabel(text, { tolerance: '6' }), readLabel(text, { tolerance: '6', start: true })]],
+  ['readPlate', readPlate],
+  ...[...PROMPTS, plate, [...plate, note]].map((parts, n): [string, (text: string) => unknown] => [
+    `readLine ${n}`,
+    (text) => readLine(text, parts),
+  ]),
+  ['readCommand', readCommand],
+  ['readHazard', (text) => readHazard(text, ['clean'])],
+  ['saysCant', saysCant],
+];
+
+test.each(readers)('%s', (_, read) => {
+  for (const text of all) {
+    let least = Number.POSITIVE_INFINITY;
+    // Time of this process, and the best of six: other work on the machine is no property of the reader.
+    for (let n = 0; n < 6 && least >= 50; n++) {
+      const start = process.cpuUsage();
+      read(text);
+      const { user, system } = process.cpuUsage(start);
+      least = Math.min(least, (user + system) / 1000);
+    }
+    expect(least, `${JSON.stringify(text.slice(0, 16))} × ${text.length}`).toBeLessThan(50);
+  }
+});
