@@ -1,18 +1,21 @@
-/** The pictures that go with a prompt, drawn once for the data they are drawn of. */
+/** The pictures that go with a prompt. */
 import type { Conclusion, Finding } from '../schema.ts';
 import type { Path, Picture, PictureData } from './data.ts';
 import { draw } from './draw.ts';
 
-/** Prompts are made anew at every look, what they are drawn of stays the same object. */
-const drawn = new WeakMap<PictureData, Map<string, Picture>>();
+/** Prompts are made anew at every look, mostly with pictures that were drawn a moment ago. */
+const drawn = new Map<string, Picture>();
+const KEPT = 300;
 
 function picture(data: PictureData, verdict: string | null, position: number): Picture {
   // The position keeps two pictures of the same apart on one page.
   const key = `${verdict ?? ''}#${position}`;
-  const known = drawn.get(data) ?? new Map<string, Picture>();
-  drawn.set(data, known);
-  const made = known.get(key) ?? { kind: data.kind, verdict, ...draw(data, { key }) };
-  known.set(key, made);
+  const what = `${key} ${JSON.stringify(data)}`;
+  const known = drawn.get(what);
+  if (known) return known;
+  if (drawn.size >= KEPT) drawn.clear();
+  const made: Picture = { kind: data.kind, verdict, ...draw(data, { key }) };
+  drawn.set(what, made);
   return made;
 }
 
