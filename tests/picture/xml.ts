@@ -18,10 +18,12 @@ const MEANT: Readonly<Record<string, string>> = {
 };
 // biome-ignore lint/suspicious/noControlCharactersInRegex: XML 1.0 has no such characters.
 const UNFIT = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/;
+/** Half of a pair, which `u` makes a character of its own. */
+const HALF = /\p{Surrogate}/u;
 
 function decoded(raw: string): string {
   if (raw.replace(ENTITY, '').includes('&')) throw new Error(`a bare & in "${raw}"`);
-  if (UNFIT.test(raw) || !raw.isWellFormed()) throw new Error('a character that XML does not have');
+  if (UNFIT.test(raw) || HALF.test(raw)) throw new Error('a character that XML does not have');
   return raw.replace(ENTITY, (entity) => MEANT[entity] ?? '');
 }
 
