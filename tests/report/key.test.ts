@@ -93,10 +93,13 @@ describe('by the environment', () => {
 });
 
 describe('trouble is one line that says what to do', () => {
-  test('a file that others can read', () => {
-    openKey(place);
+  test('a file that others can read; another key mends that', () => {
+    const { name } = openKey(place);
     chmodSync(place, 0o640);
     expect(() => openKey(place)).toThrow(/chmod 600/);
+    expect(knownKeys(place)).toEqual([name]);
+    expect(renewKey(place).name).not.toBe(name);
+    expect(knownKeys(place)).toHaveLength(2);
   });
   test.each([
     ['no key', () => 'hello'],
