@@ -27,7 +27,7 @@ export const hashOf = (entry: Omit<Entry, 'hash'> & { hash?: string }, digest: D
   digest(canonicalJson(entry, 'hash'));
 
 /** Numbers what was decided from `head.seq` + 1 on, and links it. Throws where a draft holds what JSON can't say. */
-export function seal(drafts: readonly Draft[], head: Head): Entry[] {
+export function seal(drafts: readonly Draft[], head: Head, digest: Digest = hash): Entry[] {
   let prev = head.prev;
   return drafts.map((draft, i) => {
     const bare = {
@@ -41,7 +41,7 @@ export function seal(drafts: readonly Draft[], head: Head): Entry[] {
       prev,
       ...draft,
     };
-    const entry = { ...bare, hash: hashOf(bare as Entry) } as Entry;
+    const entry = { ...bare, hash: hashOf(bare as Entry, digest) } as Entry;
     prev = entry.hash;
     return entry;
   });

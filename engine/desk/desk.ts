@@ -6,6 +6,7 @@ import { fingerprint, SEMANTICS } from '../fingerprint.ts';
 import { older } from '../fold.ts';
 import { prompt } from '../prompt.ts';
 import { begin, memoryOf, type Standing, take } from '../replay.ts';
+import { sha256 } from '../report/digest.ts';
 import { exportJob } from '../report/export.ts';
 import type { ShopKey } from '../report/key.ts';
 import type { Draft, Entry, Prompt, Reply } from '../schema.ts';
@@ -153,7 +154,11 @@ export function createDesk(parts: DeskParts): Desk {
         ...(equipment ? [{ kind: 'set' as const, body: { what: 'equipment' as const, equipment } }] : []),
         ...(to === null ? [] : [{ kind: 'assigned' as const, body: { to } }]),
       ];
-      const entries = seal(drafts, { job, seq: 0, prev: '0'.repeat(64), by, at, said: null, client: call.client });
+      const entries = seal(
+        drafts,
+        { job, seq: 0, prev: '0'.repeat(64), by, at, said: null, client: call.client },
+        sha256,
+      );
       const file: File = {
         entries,
         texts: new Map([[title.row.ref, title.row.text]]),
@@ -195,7 +200,7 @@ export function createDesk(parts: DeskParts): Desk {
           said: context.said,
           client: reply.client,
         };
-        const entries = seal(drafts, head);
+        const entries = seal(drafts, head, sha256);
         const after = grown(file, entries, decision.texts);
         const shown = prompt(after.standing, at);
         const { summary } = summaryOf(job, after, at, shown);

@@ -48,6 +48,16 @@ describe('sealing', () => {
     expect(seal([], head)).toEqual([]);
   });
 
+  test('by the machine’s own SHA-256 it is the same', () => {
+    expect(seal(drafts, head, sha256)).toEqual(chain);
+    expect(verifyChain(chain, sha256)).toEqual({ ok: true });
+    expect(verifyChain([{ ...at(0), at: '2026-07-14T15:00:00.001Z' }], sha256)).toEqual({
+      ok: false,
+      at: 1,
+      why: 'altered',
+    });
+  });
+
   // RFC 8785 §3.2.3: members sorted by the UTF-16 units of their names, no space; §3.2.2.2: strings escaped as little
   // as JSON allows. Hash by OpenSSL (node:crypto), not by the engine's library.
   test('hashes the RFC 8785 JSON of everything but the hash', () => {
