@@ -2,9 +2,10 @@
  * The numbers of a line, given to the fields they belong to: by name in any order, or by their order alone.
  *
  * Nothing is guessed: numbers without a name count only if they are exactly as many as asked, or as many as the fields
- * before the first named one. A name without a value beside a number without a name gives nothing, because the number
+ * before the first named one, or between two named ones. A name without a value beside a number without a name gives nothing, because the number
  * may stand before its name. A field named twice is a contradiction and gives nothing.
  */
+import type { FieldPart } from '../field.ts';
 import { FILLERS, type Line, PARTING } from './state.ts';
 import { valueEnd } from './values.ts';
 
@@ -63,19 +64,41 @@ class FieldScan {
     const { fields } = this.#line.lexicon;
     const taken = new Set([...this.#counted, ...this.#named].map(({ key }) => key));
     const missing = fields.filter(({ key }) => !taken.has(key));
-    const candidates = this.#named.length === 0 ? [required(missing), missing] : [];
+    const candidates: (readonly FieldPart[])[] = this.#named.length === 0 ? [required(missing), missing] : [];
     if (this.#named.length > 0) {
       const firstNamed = fields.findIndex(({ key }) => this.#named.some((found) => found.key === key));
       const leading = fields.slice(0, firstNamed).filter(({ key }) => !taken.has(key));
       const allBefore = (this.#loose.at(-1)?.from ?? 0) < (this.#named[0]?.from ?? 0);
       if (allBefore) candidates.push(required(leading), leading);
       if (missing.length === 1) candidates.push(missing);
+      candidates.push(this.#byGaps(missing, true), this.#byGaps(missing, false));
     }
     const fitting = candidates.find(({ length }) => length === this.#loose.length) ?? [];
     return this.#loose.flatMap((value, n) => {
       const key = fitting[n]?.key;
       return key === undefined ? [] : [{ key, ...value, value }];
     });
+  }
+
+  /**
+   * Names in the order of the question, and between them as many numbers as fields lie between: "121 / 0 0 0 / 2nd feed
+   * 0 0 0 / 121". Empty where it doesn't come out.
+   */
+  #byGaps(missing: readonly FieldPart[], onlyRequired: boolean): readonly FieldPart[] {
+    const { fields } = this.#line.lexicon;
+    const place = ({ key }: { key: string }): number => fields.findIndex((field) => field.key === key);
+    const names = this.#named.map((found) => ({ at: found.from, place: place(found) }));
+    if (names.some((name, n) => name.place <= (names[n - 1]?.place ?? -1))) return [];
+    const gapOf = (at: number): number => names.filter((name) => name.at < at).length;
+    const wanted = onlyRequired ? required(missing) : missing;
+    const gapOfField = (field: FieldPart): number => names.filter((name) => name.place < place(field)).length;
+    const fits =
+      wanted.length === this.#loose.length &&
+      this.#loose.every(({ from }, n) => {
+        const field = wanted[n];
+        return field !== undefined && gapOfField(field) === gapOf(from);
+      });
+    return fits ? wanted : [];
   }
 
   /** Reads what stands at `i`; returns where to go on. */

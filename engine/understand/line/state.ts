@@ -100,7 +100,7 @@ export class Line {
 
 /** Marks between which an answer stands for itself. */
 export const PARTING = ',;\n.!?';
-const TRAILING = '/-()[]{}"';
+const TRAILING = '/-()[]{}":=';
 /** Marks that carry meaning where they stand alone. */
 const BEARING = '-?';
 export const FILLERS = new Set(['and', 'then', 'is', 'was', 'reads', 'y', 'the']);
