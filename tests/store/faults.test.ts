@@ -1,8 +1,9 @@
 /** Real trouble: another program's lock, a full disk, no right to write, damage. Killed processes: processes.test.ts. */
-import { chmod, open, writeFile } from 'node:fs/promises';
+import { chmod, open, readFile, writeFile } from 'node:fs/promises';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { verifyChain } from '../../engine/chain.ts';
+import { checkShop } from '../../engine/store/check.ts';
 import { Damaged, NotKept, openSqlite, type Store } from '../../engine/store/index.ts';
 import { storeOn } from '../../engine/store/sqlite/open.ts';
 import { type SqliteGround, sqliteGround } from './sqlite-ground.ts';
@@ -166,5 +167,50 @@ describe('damage is not trouble and not a bug', () => {
     await file.close();
     const again = await fail(ground.open().then(async (s) => s.read('job').finally(() => s.close())));
     expect(again).toBeInstanceOf(Damaged);
+  });
+
+  test('one page of many: the jobs on it are named, all others are read, the list still comes', async () => {
+    const kept = await ground.open();
+    const jobs = Array.from({ length: 60 }, (_, i) => `job-${i}`);
+    for (const job of jobs) {
+      const { entries, texts } = record(job, 4);
+      await kept.create(job, entries, texts, { closed: false, card: job });
+    }
+    await kept.close();
+    const db = new Database(ground.file);
+    const leaf = `select pageno from dbstat where name = 'entry' and pagetype = 'leaf' limit 1 offset 3`;
+    const page = Number(db.prepare(leaf).pluck().get());
+    db.close();
+    const file = await open(ground.file, 'r+');
+    await file.write(Buffer.alloc(4096, 0x5a), 0, 4096, (page - 1) * 4096);
+    await file.close();
+
+    store = await ground.open();
+    const damaged: string[] = [];
+    for (const job of jobs) {
+      const read = await store.read(job).catch((error: unknown) => error);
+      if (read instanceof Damaged && read.job === job) damaged.push(job);
+      else expect(verifyChain((read as { entries: unknown[] }).entries)).toEqual({ ok: true });
+    }
+    expect(damaged.length).toBeGreaterThan(0);
+    expect(damaged.length).toBeLessThan(jobs.length / 4);
+    expect((await store.board(0)).map(({ card }) => card).sort()).toEqual([...jobs].sort());
+    const said = (await checkShop(store)).trouble.map((line) => /\(job (\S+)\)/.exec(line)?.[1]);
+    expect(said.sort()).toEqual(damaged.sort());
+    const more = written('job-0', (await store.read('job-0')).entries.at(-1));
+    expect(await store.append('job-0', 4, more.entries, more.texts)).toBe('kept');
+  });
+
+  test('what was forgotten is nowhere in the files any more', async () => {
+    store = await ground.open();
+    const words = 'The key is under the third flower pot.';
+    const { entries, texts } = written('job', undefined, { words });
+    await store.create('job', entries, texts, { closed: false, card: words });
+    const bytes = async (): Promise<string> =>
+      (await Promise.all(['', '-wal'].map((end) => readFile(ground.file + end, 'latin1')))).join('');
+    expect(await bytes()).toContain(words);
+    await store.forget({ job: 'job' });
+    expect(await bytes()).not.toContain(words);
+    expect(verifyChain((await store.read('job')).entries)).toEqual({ ok: true });
   });
 });

@@ -1,0 +1,124 @@
+/** No turn, page or sign-in goes through a whole table: the databases themselves say how they find what is asked. */
+import { randomBytes } from 'node:crypto';
+import Database from 'better-sqlite3';
+import pg from 'pg';
+import { expect, test } from 'vitest';
+import { createDesk } from '../../engine/desk/index.ts';
+import type { Store } from '../../engine/store/index.ts';
+import { openPostgres } from '../../engine/store/postgres/open.ts';
+import { SQL } from '../../engine/store/postgres/sql.ts';
+import { storeOn } from '../../engine/store/sqlite/open.ts';
+import { SHELF } from '../../flows/index.ts';
+import { personOf } from '../desk/shop.ts';
+import { PEOPLE } from '../people.ts';
+import { postgresGround } from './postgres-ground.ts';
+import { sqliteGround } from './sqlite-ground.ts';
+
+/** What a server does all day, from signing in to the list of calls. */
+async function aDay(store: Store): Promise<void> {
+  for (const person of Object.values(PEOPLE)) await store.savePerson(personOf(person));
+  const random = (n: number): string => randomBytes(n).toString('hex');
+  const desk = createDesk({ store, shelf: SHELF, clock: () => new Date(), random });
+  await store.saveLink('link', 'ines', '2099');
+  await store.useLink('link', '2026');
+  await store.saveSession('session', 'ines', '2099');
+  await store.session('session', '2026');
+  const { view } = await desk.open('dana', { title: 'No cool', assign: 'ines', client: 'a' });
+  const stop = await desk.watch('ruth', view.job, 0, () => undefined);
+  await desk.reply('ines', view.job, { kind: 'command', name: 'note', text: 'Rust.', client: 'b' });
+  await desk.look('ruth', view.job);
+  await desk.jobs('ines');
+  await store.byClient(view.job, 'b');
+  await store.saveSummary(view.job, 1, { closed: false, card: 'of an earlier end' });
+  await store.photo(await store.savePhoto(Buffer.from('photo')));
+  await store.saveSheet('truck', 'van 1', 0, {});
+  await store.sheet('truck', 'van 1');
+  await store.endSession('session');
+  stop();
+}
+/** These have one row, or one for each of a crew; everything of theirs is wanted whenever any is. */
+const SMALL = /\b(person|settings|kysely_\w+)\b/;
+
+test('SQLite: of all statements of a day, none scans a table', async () => {
+  const ground = await sqliteGround();
+  await (await ground.open()).close();
+  const ran = new Set<string>();
+  // What runs is what is written here, with its values in place: nothing is missed because a list forgot it.
+  const db = new Database(ground.file, { verbose: (sql) => ran.add(String(sql)) });
+  const store = await storeOn(db);
+  ran.clear();
+  await aDay(store);
+  const statements = [...ran].filter((sql) => /^\s*(select|insert|update|delete)/i.test(sql));
+  expect(statements.length).toBeGreaterThan(25);
+  const scans = statements.flatMap((sql) =>
+    (db.prepare(`explain query plan ${sql}`).all() as { detail: string }[])
+      .filter(
+        ({ detail }) => /^SCAN \w/.test(detail) && !/^SCAN (CONSTANT ROW|SUBQUERY)/.test(detail) && !SMALL.test(detail),
+      )
+      .map(({ detail }) => `${detail}: ${sql}`),
+  );
+  expect(scans).toEqual([]);
+  expect(db.prepare('explain query plan select * from entry where client = 1').all()).toEqual([
+    expect.objectContaining({ detail: 'SCAN entry' }),
+  ]);
+  await store.close();
+  await ground.remove();
+});
+
+test('PostgreSQL: with thousands of jobs there, no table is gone through in a day', async () => {
+  const ground = await postgresGround();
+  await (await ground.open()).close();
+  await ground.sql(`set session_replication_role = replica;
+    insert into job (id) select 'filler-' || n from generate_series(1, 4000) as n;
+    insert into entry (job, seq, v, kind, "by", at, body, prev, hash)
+      select key, seq, 1, 'noted', 'ines', '2026-07-14T15:00:00.000Z', '{}', '', '' from job, generate_series(1, 5) as seq;
+    insert into words (job, ref, seq, salt, text) select key, 'r' || seq, seq, '', '""' from job, generate_series(1, 5) as seq;
+    insert into board select key, 5, '2026-07-14T15:00:00.000Z', 1, '' from job;
+    insert into session select n, 'ines', '2099' from generate_series(1, 4000) as n;
+    insert into link select n, 'ines', '2099' from generate_series(1, 4000) as n;
+    insert into meta select n, '' from generate_series(1, 4000) as n;
+    insert into photo select n, '' from generate_series(1, 4000) as n;
+    insert into sheet select 'truck', n, 1, '{}' from generate_series(1, 4000) as n;
+    analyze`);
+  const store = await openPostgres(ground.url);
+  const scans = async (): Promise<unknown> =>
+    ground.sql(`select relname, seq_scan from pg_stat_user_tables
+      where relname not in ('person', 'settings') and relname not like 'kysely%' order by relname`);
+  const client = new pg.Client({ connectionString: ground.url });
+  await client.connect();
+  // The counters of a connection are added up when it ends; opening counts the jobs once.
+  await store.close();
+  const before = await scans();
+  const link = await openPostgres(ground.url);
+  await link.close();
+  const opening = await scans();
+  const day = await openPostgres(ground.url);
+  await aDay(day);
+  await day.close();
+  const after = (await scans()) as { relname: string; seq_scan: string }[];
+  const grown = (from: unknown, to: unknown): [string, number][] =>
+    (to as { relname: string; seq_scan: string }[]).map(({ relname, seq_scan }, i) => [
+      relname,
+      Number(seq_scan) - Number((from as { seq_scan: string }[])[i]?.seq_scan),
+    ]);
+  expect(grown(opening, after)).toEqual(grown(before, opening));
+
+  // What a person's page asks, as the planner sees it with the tables this full.
+  const plan = async (sql: string, values: unknown[]): Promise<string> => {
+    const { rows } = await client.query({ text: `explain ${sql}`, values, rowMode: 'array' });
+    return rows.flat().join('\n');
+  };
+  const asked: [string, unknown[]][] = [
+    [SQL.entries, ['filler-1', 0]],
+    [SQL.words, ['filler-1', 0]],
+    [SQL.byClient, ['filler-1', 'c']],
+    [SQL.boardOpen, []],
+    [SQL.boardClosed, [100]],
+    [SQL.ends, [['filler-1']]],
+    [SQL.since, ['1000000']],
+  ];
+  for (const [sql, values] of asked) expect(await plan(sql, values)).not.toContain('Seq Scan');
+  expect(await plan('select * from entry where client = $1', ['c'])).toContain('Seq Scan on entry');
+  await client.end();
+  await ground.remove();
+}, 60_000);
