@@ -126,7 +126,9 @@ describe('urgency', () => {
     ['goods above it on a hot day', { goods: goods(41.1), air: air({ indoor: 110 }, 50) }, 'now'],
     ['goods above it on a cool day', { goods: goods(41.1), air: air({ indoor: 70 }, 50) }, 'first'],
     ['goods not measured', { goods: goods('_', 3) }, 'undecided'],
-    ['somebody vulnerable, no temperature', { people: infant }, 'undecided'],
+    ['somebody vulnerable, no temperature', { people: infant }, 'today'],
+    ['somebody vulnerable, no temperature, goods in', { people: infant, goods: goods(40) }, 'today'],
+    ['nobody vulnerable, no temperature', { people: nobody }, 'undecided'],
   ])('%s: %s', (_, given, expected) => {
     expect(of(given).outcome).toBe(expected);
   });

@@ -1,6 +1,11 @@
 /** The heat index of what was read, as category and as words. */
 
-import { type HeatCategory, heatCategory, heatIndexFahrenheit } from '../../calc/air/heat-index.ts';
+import {
+  type HeatCategories,
+  type HeatCategory,
+  heatCategory,
+  heatIndexFahrenheit,
+} from '../../calc/air/heat-index.ts';
 import { Exact, within } from '../../calc/exact.ts';
 import type { Finding, Parts } from '../../schema.ts';
 import type { Limit } from '../judgement.ts';
@@ -32,6 +37,13 @@ const WORDS: Readonly<Record<HeatCategory, string>> = {
   'extreme-danger': 'extreme danger',
 };
 
+export const categoriesOf = (limits: HeatLimits): HeatCategories => ({
+  caution: limits.caution.value,
+  extremeCaution: limits.extremeCaution.value,
+  danger: limits.danger.value,
+  extremeDanger: limits.extremeDanger.value,
+});
+
 export function feltHeat(air: Parts | undefined, limits: HeatLimits): FeltHeat {
   const indoor = figureOf(air, 'indoor', '°F');
   const fahrenheit = indoor ?? figureOf(air, 'outdoor', '°F');
@@ -47,22 +59,17 @@ export function feltHeat(air: Parts | undefined, limits: HeatLimits): FeltHeat {
     return open(say(read, '%'), `${say(read, '%')} is no relative humidity.`);
   const humidity = read ?? new Exact(limits.assumedHumidity.value);
   const index = heatIndexFahrenheit(fahrenheit, humidity).toDecimalPlaces(1);
-  const category = heatCategory(index, {
-    caution: limits.caution.value,
-    extremeCaution: limits.extremeCaution.value,
-    danger: limits.danger.value,
-    extremeDanger: limits.extremeDanger.value,
-  });
+  const category = heatCategory(index, categoriesOf(limits));
   const where = indoor ? 'Indoors' : 'Outdoors';
   const said = `${where} ${say(fahrenheit, '°F')} at ${say(humidity, '%')} feels like ${say(index, '°F')}: ${WORDS[category]}.`;
   const assumed = read === null ? ' The humidity was not read, so this one is assumed.' : '';
-  const begins = ` ${[limits.caution, limits.extremeCaution, limits.danger, limits.extremeDanger].map(({ value }) => value).join(', ')}`;
+  const begins = Object.values(categoriesOf(limits)).join(', ');
   return {
     category,
     finding: finding({
       name: 'Heat index',
       reading: say(index, '°F'),
-      limits: `categories from${begins}\u2009°F`,
+      limits: `categories from ${begins}\u2009°F`,
       word: WORDS[category],
       text: `${said}${assumed}`,
       source: limits.caution.source,

@@ -3,7 +3,7 @@ import { Exact } from '../../calc/exact.ts';
 import type { Parts } from '../../schema.ts';
 import { judgement } from '../judgement.ts';
 import { past, read, untaken } from '../probing.ts';
-import { feltHeat, HEAT_LIMITS, type HeatLimits } from './felt-heat.ts';
+import { categoriesOf, feltHeat, HEAT_LIMITS, type HeatLimits } from './felt-heat.ts';
 
 /**
  * The NWS category of the heat where people are: indoor °F (or outdoor, where that is all there is) and humidity %.
@@ -36,12 +36,7 @@ export function probeHeat(limits: HeatLimits): { air: Parts; category: HeatCateg
   let before: HeatCategory | null = null;
   for (let tenths = 700; tenths <= 1100; tenths++) {
     const fahrenheit = new Exact(tenths).div(10);
-    const category = heatCategory(heatIndexFahrenheit(fahrenheit, humidity).toDecimalPlaces(1), {
-      caution: limits.caution.value,
-      extremeCaution: limits.extremeCaution.value,
-      danger: limits.danger.value,
-      extremeDanger: limits.extremeDanger.value,
-    });
+    const category = heatCategory(heatIndexFahrenheit(fahrenheit, humidity).toDecimalPlaces(1), categoriesOf(limits));
     const air = (at: Exact): Parts => ({ indoor: read(at, '°F'), rh: read(humidity, '%') });
     if (category !== before && before !== null) found.push({ air: air(fahrenheit.minus('0.1')), category: before });
     if (category !== before) found.push({ air: air(fahrenheit), category });

@@ -51,8 +51,9 @@ function hazardOf(hazard: Parts | undefined): Reason | null {
 function heatOf(air: Parts | undefined, people: Parts | undefined, limits: UrgencyLimits) {
   const felt = feltHeat(air, limits);
   const who = named(people, 'vulnerable');
-  if (felt.category === null) return { reason: null, findings: [felt.finding] };
-  const plain = urgencyOfHeat(felt.category);
+  if (felt.category === null && who.length === 0) return { reason: null, findings: [felt.finding] };
+  // Nobody read how hot it is: for somebody vulnerable that is no reason to wait.
+  const plain = felt.category === null ? 'soon' : urgencyOfHeat(felt.category);
   const urgency = who.length === 0 ? plain : stepUp(plain);
   const text =
     who.length === 0
