@@ -42,9 +42,15 @@ export function summaryOf(job: string, file: File, at: string, shown: Prompt): {
   return { kept, summary: { closed: kept.card.state === 'signed', card: JSON.stringify(kept) } };
 }
 
-/** null where it has to be made anew. */
+/** null where it has to be made anew, also where it is no card: nothing rests on it. */
 export function readSummary(text: string | null, at: string): KeptCard | null {
-  if (text === null) return null;
-  const kept = JSON.parse(text) as Kept;
-  return kept.form === FORM && (kept.until === null || at <= kept.until) ? kept : null;
+  const kept = text === null ? null : parsed(text);
+  return kept?.form === FORM && (kept.until === null || at <= kept.until) ? kept : null;
+}
+function parsed(text: string): Kept | null {
+  try {
+    return JSON.parse(text) as Kept;
+  } catch {
+    return null;
+  }
 }
