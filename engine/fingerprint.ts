@@ -29,6 +29,8 @@ export function fingerprint(manual: Manual): string {
     title: manual.title,
     cabinets: manual.cabinets,
     endings: manual.endings,
+    fromRecord: manual.fromRecord,
+    labelTolerance: manual.labelTolerance,
     isolation,
     start: plan.start,
     places: places.map(withoutPicture),

@@ -26,7 +26,7 @@ export interface Place {
   readonly next: string | null;
   readonly to: Readonly<Record<string, string>>;
   readonly cant: string | null;
-  /** Reference as written → place paths or `@name`; the first that has a fact counts. Empty where there is no earlier try. */
+  /** Reference as written → place paths, `@name` or `@+part:name…`; the first that has a fact counts. Empty where there is no earlier try. */
   readonly refs: Readonly<Record<string, readonly string[]>>;
 }
 /** Make-dead of one cabinet. */
@@ -104,6 +104,12 @@ export const jobName = (name: string, round: number): string => (name.startsWith
 const isOfJob = (step: Step): boolean =>
   'parts' in step && Object.values(step.parts).every((p: { as?: string }) => p.as !== undefined);
 
+/** `@+part:name+part:name`: the parts of a question, each from the fact of the job that is kept under its name. */
+const together = (step: Step, round: number): string =>
+  `@${Object.entries('parts' in step ? step.parts : {})
+    .map(([key, part]) => `+${key}:${jobName(part.as ?? '', round)}`)
+    .join('')}`;
+
 const exitsOf = (page: Flow, prefix: string): Record<string, string> =>
   Object.fromEntries(page.exits.map((x) => [x, `${prefix}!${x}`]));
 
@@ -121,7 +127,12 @@ function lay(page: Flow, places: Map<string, Place>, around: Surroundings): stri
     if (r.startsWith('~')) return around.earlier.map((prefix) => `${prefix}${r.slice(1)}`);
     const own = Object.hasOwn(page.steps, r) ? page.steps[r] : undefined;
     // A question that a later round passes over, because it is known for the whole job, has its answer in an earlier one.
-    if (own) return [`${around.prefix}${r}`, ...(isOfJob(own) ? around.rounds.map((prefix) => `${prefix}${r}`) : [])];
+    // What the unit's own record brought has no answer at all: it is put together from the facts of the job.
+    if (own)
+      return [
+        `${around.prefix}${r}`,
+        ...(isOfJob(own) ? [...around.rounds.map((prefix) => `${prefix}${r}`), together(own, around.round)] : []),
+      ];
     const need = around.needs[r];
     if (need === undefined) throw new FlowError(`${page.id}: nothing is called "${r}" here`);
     return need;

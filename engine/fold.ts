@@ -27,7 +27,7 @@ export function fold(plan: Plan, before: Memory, entry: Entry): Memory {
       return { ...moved, title: entry.body.title, training: entry.body.training };
     case 'set':
       if (entry.body.what === 'settings') return { ...memory, settings: entry.body.settings };
-      if (entry.body.what === 'truck') return { ...memory, truck: entry.body.truck };
+      if (entry.body.what === 'truck') return carried(memory, entry.seq, entry.body.truck);
       if (entry.body.what === 'equipment') return known(plan, memory, entry, entry.body.equipment);
       return { ...memory, meters: { ...memory.meters, [entry.body.person]: entry.body.meter } };
     case 'assigned':
@@ -72,7 +72,8 @@ export function fold(plan: Plan, before: Memory, entry: Entry): Memory {
     case 'sent-back':
       return { ...moved, signed: false, question: { seq: entry.seq, text: entry.body.reason } };
     case 'counted':
-      return { ...memory, truck: memory.truck && leftOf(memory.truck, entry.body.item, entry.body.left) };
+      if (!memory.truck) return memory;
+      return carried(memory, entry.seq, leftOf(memory.truck, entry.body.item, entry.body.left));
     case 'noted':
       if (entry.body.as === 'hazard') return { ...moved, hazard: { seq: entry.seq, by: entry.by } };
       if (entry.body.as === 'old-mark') return { ...moved, hazard: null };
@@ -82,6 +83,11 @@ export function fold(plan: Plan, before: Memory, entry: Entry): Memory {
   }
 }
 
+const carried = (memory: Memory, seq: number, truck: Truck): Memory => ({
+  ...memory,
+  truck,
+  trucks: [...memory.trucks, { seq, truck }],
+});
 const leftOf = (truck: Truck, item: string, left: number): Truck => ({
   ...truck,
   items: truck.items.map((one) => (one.id === item ? { ...one, count: left } : one)),

@@ -19,7 +19,10 @@ interface Found {
 }
 function factAt(place: Place, memory: Memory, of: string): Found | undefined {
   for (const ref of place.refs[of] ?? []) {
-    if (ref.startsWith('@')) {
+    if (ref.startsWith('@+')) {
+      const found = together(place, memory, ref);
+      if (found) return found;
+    } else if (ref.startsWith('@')) {
       const name = ref.slice(1);
       const fact = (place.gate ? undefined : memory.fitted[place.round]?.[name]) ?? memory.job[name];
       if (fact) return { seq: fact.seq, by: fact.by, parts: { [fact.part]: fact.value }, source: fact.value };
@@ -29,6 +32,28 @@ function factAt(place: Place, memory: Memory, of: string): Found | undefined {
     }
   }
   return undefined;
+}
+
+/** Parts of one question from facts of the job; the same object as long as the facts are the same. */
+const sets = new WeakMap<object, { readonly values: readonly Value[]; readonly parts: Parts }[]>();
+function together(place: Place, memory: Memory, ref: string): Found | undefined {
+  const named = ref
+    .slice(2)
+    .split('+')
+    .map((one) => one.split(':'));
+  const known = named.flatMap(([key = '', name = '']) => {
+    const fact = (place.gate ? undefined : memory.fitted[place.round]?.[name]) ?? memory.job[name];
+    return fact ? [{ key, fact }] : [];
+  });
+  const [first] = known;
+  if (!first) return undefined;
+  const values = known.map(({ fact }) => fact.value);
+  const before = sets.get(first.fact.value) ?? [];
+  const same = before.find((set) => set.values.length === values.length && set.values.every((v, i) => v === values[i]));
+  const parts = same?.parts ?? Object.fromEntries(known.map(({ key, fact }) => [key, fact.value]));
+  if (!same) sets.set(first.fact.value, [...before, { values, parts }]);
+  const seq = Math.max(...known.map(({ fact }) => fact.seq));
+  return { seq, by: first.fact.by, parts, source: parts };
 }
 
 export const isTaken = (v: Value | undefined): v is Value => v !== undefined && v.kind !== 'untaken';
@@ -113,27 +138,31 @@ interface Run {
  * Runs by the flow's step, and within it by the first answer it read: going over the page again asks the same of the same
  * answers, and answers never change once they are kept.
  */
+/** Whose meter counts: that of whoever took what is judged. */
+const METERED: readonly string[] = ['readings', 'part'];
 const runs = new WeakMap<Asked, WeakMap<object, Run[]>>();
 const NONE = {};
 
 function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
   const given: Record<string, Parts | undefined> = {};
-  const sources: (object | null)[] = [memory.settings, memory.truck, memory.equipment];
+  const { settings, equipment } = memory;
+  let { truck } = memory;
+  const sources: (object | null)[] = [settings, equipment];
   let meter: Meter = ASSUMED_METER;
   for (const [name, ref] of Object.entries(what.of)) {
     const found = ref === null ? undefined : factAt(place, memory, ref);
     given[name] = found?.parts;
     sources.push(found?.source ?? null);
-    if (name === 'readings' && found) meter = memory.meters[found.by] ?? ASSUMED_METER;
+    if (name === 'part' && found) truck = memory.trucks.findLast((t) => t.seq < found.seq)?.truck ?? null;
+    if (METERED.includes(name) && found) meter = memory.meters[found.by] ?? ASSUMED_METER;
   }
-  sources.push(meter);
+  sources.push(truck, meter);
   const byStep = runs.get(what) ?? new WeakMap<object, Run[]>();
   runs.set(what, byStep);
-  const first = sources.slice(3, -1).find((x) => x !== null) ?? NONE;
+  const first = sources.slice(2, -2).find((x) => x !== null) ?? NONE;
   const known = byStep.get(first) ?? [];
   const done = known.find((run) => run.sources.every((x, i) => x === sources[i]));
   if (done) return done.result;
-  const { settings, truck, equipment } = memory;
   const result = judgementOf(what.judgement).run(given, what.limits, { settings, meter, truck, equipment });
   byStep.set(first, [...known.slice(-15), { sources, result }]);
   return result;
@@ -152,13 +181,13 @@ export function foundAt(place: Place, passed: readonly Place[]): string {
   return groups.find(([, ids]) => ids.some((id) => verdicts.has(id)))?.[0] ?? 'none';
 }
 
-/** The verdict of a verdict place, computed from the facts as they stand. */
-export function conclude(plan: Plan, place: Place, memory: Memory): Conclusion {
+/** The verdict of a verdict place, computed from the facts as they stand. Judges off the way passed have no say in it. */
+export function conclude(plan: Plan, place: Place, memory: Memory, passed: readonly Place[]): Conclusion {
   const { step } = place;
   if (step.verb !== 'verdict') throw new Error(`${place.id} is no verdict`);
   const findings = step.judged.flatMap((r) => {
     const at = plan.places.get(place.refs[r]?.[0] ?? '');
-    return at ? [...judged(at, memory).findings] : [];
+    return at && passed.includes(at) ? [...judged(at, memory).findings] : [];
   });
   return {
     place: place.id,

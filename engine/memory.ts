@@ -76,8 +76,10 @@ export interface Memory {
   readonly signed: boolean;
   readonly settings: Settings;
   readonly meters: Readonly<Record<string, Meter>>;
-  /** What the truck carries and what is known of the unit, as last put on the record. */
+  /** What the truck carries, as last put on the record, and as it was before: a part that was picked is judged by the list it was picked from. */
   readonly truck: Truck | null;
+  readonly trucks: readonly { readonly seq: number; readonly truck: Truck }[];
+  /** What is known of the unit. */
   readonly equipment: (Equipment & { readonly asOf: string }) | null;
   /** What just happened, by code, until the next accepted answer. */
   readonly notices: readonly string[];
@@ -122,6 +124,7 @@ export const BLANK: Memory = {
   settings: DEFAULT_SETTINGS,
   meters: {},
   truck: null,
+  trucks: [],
   equipment: null,
   notices: [],
   explained: [],

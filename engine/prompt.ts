@@ -107,7 +107,8 @@ function question(
   return {
     kind: 'step',
     title: step.say,
-    body: [...(step.body ?? []), ...shown.map((f) => f.text)],
+    // A line of a list is picked by its number.
+    body: [...(step.body ?? []), ...shown.map((f) => (/^\d+$/.test(f.name) ? `${f.name}. ${f.text}` : f.text))],
     callouts: [...(step.callouts ?? [])],
     pictures: [...base.pictures, ...questionPictures(step.picture, shown)],
     parts,
@@ -222,7 +223,8 @@ function noticesOf(plan: Plan, memory: Memory, passed: readonly Place[]): Notice
 
 /** What was computed between the last answer and this question. */
 function judgedSince(passed: readonly Place[], memory: Memory): Notice[] {
-  const lastAsked = passed.findLastIndex((p) => 'parts' in p.step || p.step.verb === 'verdict');
+  // What is known for the whole job was not asked here, so it hides nothing.
+  const lastAsked = passed.findLastIndex((p) => memory.facts[p.id] !== undefined || p.step.verb === 'verdict');
   return passed.slice(lastAsked + 1).flatMap((place) => {
     if (place.step.verb !== 'judge') return [];
     const { outcome, findings } = judged(place, memory);
@@ -234,7 +236,7 @@ function judgedSince(passed: readonly Place[], memory: Memory): Notice[] {
 }
 
 function verdictsOf(plan: Plan, passed: readonly Place[], memory: Memory): Conclusion[] {
-  return passed.flatMap((p) => (p.step.verb === 'verdict' ? [conclude(plan, p, memory)] : []));
+  return passed.flatMap((p) => (p.step.verb === 'verdict' ? [conclude(plan, p, memory, passed)] : []));
 }
 
 const WORDS: Readonly<Record<IsolationLine['state'], string>> = {

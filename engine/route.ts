@@ -6,8 +6,9 @@
 import { jobName, type Place, type Plan, skipTarget } from './flatten.ts';
 import { energise, leave, spentTries } from './fold.ts';
 import { isBegun } from './forget.ts';
-import { foundAt, isKnown, judged } from './known.ts';
+import { conclude, foundAt, isKnown, judged } from './known.ts';
 import type { Memory } from './memory.ts';
+import type { Conclusion } from './schema.ts';
 
 /** From the first page downwards to the first missing fact. Returns the place, the memory with what the way forgot, and the places passed. */
 export function route(plan: Plan, from: Memory): { place: string; memory: Memory; passed: readonly Place[] } {
@@ -41,6 +42,10 @@ export function route(plan: Plan, from: Memory): { place: string; memory: Memory
   }
   throw new Error('the page has no end');
 }
+
+/** The verdict of a place on the way, as the answers stand. */
+export const concludeAt = (plan: Plan, place: Place, memory: Memory): Conclusion =>
+  conclude(plan, place, memory, route(plan, memory).passed);
 
 function haltOf(plan: Plan, m: Memory): string | null {
   if (m.alarm) return '!emergency';

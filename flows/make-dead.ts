@@ -28,7 +28,20 @@ export const makeDead = flow({
   id: 'make-dead',
   version: 1,
   title: 'Make it dead',
-  exits: ['proved', 'fed', 'before', 'after', 'line', 'live', 'lost-leg', 'real', 'no-tool', 'residual', 'no-resistor'],
+  exits: [
+    'proved',
+    'fed',
+    'before',
+    'after',
+    'line',
+    'live',
+    'lost-leg',
+    'real',
+    'no-source',
+    'no-tool',
+    'residual',
+    'no-resistor',
+  ],
   steps: {
     fit: confirm({
       say: 'Are you and your meter fit for this?',
@@ -176,7 +189,11 @@ export const makeDead = flow({
           },
           { as: 'condition' },
         ),
-        count: count('Number of capacitors', { over: false, words: ['cap', 'caps', 'capacitor', 'capacitors'] }),
+        count: count('Number of capacitors', {
+          over: false,
+          as: 'count',
+          words: ['cap', 'caps', 'capacitor', 'capacitors'],
+        }),
         print: printed('Print of the dual run capacitor', { optional: true, as: 'label' }),
         photo: pictured('Photo', { optional: true }),
       },
@@ -251,6 +268,7 @@ export const makeDead = flow({
         }),
         after: gateVolts('The same source, after', ['again']),
       },
+      cant: '!no-source',
       next: 'absence',
     }),
     absence: judge('absence', {
@@ -397,6 +415,11 @@ export const dead = isolation({
       notice: `This is live with a lost leg: both legs show volts to ground. ${CLOSE} The lost leg is a finding.`,
     },
     real: { forget: 'means', notice: `The volts hold under the tool, so a real source feeds them. ${CLOSE}` },
+    'no-source': {
+      forget: 'proving',
+      notice:
+        'Without a known source nothing is proved dead: an outlet, the line side of the locked means, or a proving unit from the truck. Take back the means to name another. Else type senior, or stop.',
+    },
     'no-tool': {
       forget: 'proving',
       notice: 'Without the tool these volts are not explained. Fetch the resistor lead from the truck, or type senior.',
@@ -412,7 +435,7 @@ export const dead = isolation({
     'no-resistor': {
       forget: 'residual',
       notice:
-        'No discharge tool, no hands inside. Use the resistor lead from the truck, or a meter’s low-impedance mode where its manual and your shop allow it. Else type senior.',
+        'No discharge tool or no battery, no hands inside. Use the resistor lead and a 9 V battery from the truck, or a meter’s low-impedance mode where its manual and your shop allow it. Else type senior, or stop.',
     },
   },
   reentry: { age: 'proving', void: 'locked', holder: 'fit' },

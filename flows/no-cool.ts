@@ -1,11 +1,13 @@
-import { choose, flow, include, manual, note, verdict } from '../engine/vocabulary.ts';
-import { dualCapacitor } from './dual-capacitor.ts';
+import { choose, flow, include, judge, manual, note, verdict } from '../engine/vocabulary.ts';
+import { deadBlock } from './dead-block.ts';
 import { LIMITS } from './limits.ts';
 import { dead } from './make-dead.ts';
+import { repair } from './repair.ts';
 import { restart } from './restart.ts';
+import { underLoad } from './under-load.ts';
 
 const NOT_COVERED = [
-  'This version leads calls on PSC units with one dual run capacitor. Nothing is guessed beyond it.',
+  'This version leads the dead tests, the repair and the restart of single-phase units with a run capacitor. Nothing is guessed beyond it.',
 ];
 
 /** One round: observe, classify, test, verdict, fit, restart. A failed restart begins the next. */
@@ -32,6 +34,7 @@ const round = flow({
         },
       ],
       why: 'The observation decides the order of tests.',
+      as: 'round:observation',
       options: {
         a: { label: 'Outdoor unit silent', words: ['silent', 'dead'], to: 'what-you-see' },
         b: { label: 'Hum, nothing turns', words: ['hums nothing turns', 'hum', 'hums'], to: 'class' },
@@ -72,14 +75,14 @@ const round = flow({
       as: 'class',
       options: {
         psc: {
-          label: 'PSC, one dual run capacitor (three terminals)',
-          words: ['psc', 'dual', 'dual cap'],
-          to: 'capacitor',
+          label: 'PSC with a run capacitor of two or three terminals',
+          words: ['psc', 'dual', 'dual cap', 'single'],
+          to: 'block',
         },
         ecm: {
           label: 'Single-section capacitor, electronically commutated fan',
-          words: ['ecm', 'single'],
-          to: 'what-you-see',
+          words: ['ecm', 'electronic fan'],
+          to: 'ecm-fan',
         },
         inverter: {
           label: 'Inverter, communicating or mini-split',
@@ -100,26 +103,46 @@ const round = flow({
         unsure: { label: 'Not sure', words: ['dont know', 'don’t know', 'unsure', 'not sure'], to: 'bus' },
       },
     }),
-    capacitor: include(dualCapacitor, {
-      exits: { good: 'rest-of-block', replace: 'restart', undecided: '!raised' },
+    'ecm-fan': judge('motors', {
+      of: { seen: '@round:observation' },
+      limits: {},
+      quiet: ['compressor', 'fan', 'both', 'undecided'],
+      then: { compressor: 'block', fan: 'fan-electronics', both: 'block', undecided: 'block' },
+    }),
+    'fan-electronics': note({
+      say: 'The fan’s electronics are not measured here. Note what a senior needs.',
+      body: [
+        'Stop here with the cover on. Off at the means; its own bus holds for five minutes and more.',
+        'Code or light, connector dry or wet, does the blade turn freely by hand with the power locked off?',
+      ],
+      callouts: [{ level: 'danger', text: 'No discharge tool and no capacitor procedure on an electronic fan.' }],
+      why: 'A fan with electronics has no run capacitor. Volts and command at its plug decide, by the maker’s test.',
+      next: 'electronics-raised',
+      cant: 'electronics-raised',
+    }),
+    'electronics-raised': verdict({
+      verdict: 'electronic-fan-handed-over',
+      title: 'The electronic fan stands still: over to a senior',
+      says: ['“No capacitor” condemns no electronic fan. Line volts, command, a free blade and a dry connector do.'],
+      next: ['A senior takes it from here, with the maker’s test.'],
+      who: 'senior',
+      judged: [],
+      evidence: ['observation', 'class', 'fan-electronics'],
+      raises: 'not-covered',
+      then: '!raised',
+    }),
+    block: include(deadBlock, {
+      exits: { repair: 'repair', clean: 'restart', 'under-load': 'under-load', raised: '!raised' },
       needs: {},
     }),
+    'under-load': include(underLoad, {
+      exits: { replace: 'repair', good: 'restart', raised: '!raised' },
+      needs: {},
+    }),
+    repair: include(repair, { exits: { fitted: 'restart', left: '!left' }, needs: {} }),
     restart: include(restart, {
       exits: { done: '!done', again: '!again', raised: '!raised', left: '!left' },
       needs: {},
-    }),
-    'rest-of-block': verdict({
-      verdict: 'dead-tests-not-finished',
-      title: 'The capacitor is not the fault; the rest is not yet asked here',
-      says: [
-        'Not yet asked: fuses, contactor contacts and coil, all loads to ground, fan spin, windings from the harness.',
-      ],
-      next: ['Measure these in this isolation, note them here, and ask a senior.', 'Nothing else is condemned.'],
-      who: 'senior',
-      judged: [],
-      evidence: ['observation'],
-      raises: 'not-covered',
-      then: '!raised',
     }),
     bus: note({
       say: 'Leave it closed. Note what a senior needs.',

@@ -1,4 +1,5 @@
 import { confirm, flow, judge, measure, megohms, microfarads, ohms, verdict } from '../engine/vocabulary.ts';
+import { capacitorVerdicts } from './capacitor-verdicts.ts';
 import { LIMITS } from './limits.ts';
 
 const LABEL_GOVERNS =
@@ -13,14 +14,13 @@ const inputs = {
   exact: 'exact',
   tabs: '@round:tabs',
 } as const;
-const RESTS = ['sections', 'third', '@label'] as const;
 
 /** Both sections of a dual run capacitor, wires off: one try, which may ask for another. */
 export const readings = flow({
   id: 'dual-capacitor-readings',
   version: 1,
   title: 'Both sections',
-  exits: ['good', 'replace', 'undecided', 'again'],
+  exits: ['done', 'again'],
   steps: {
     sections: measure({
       say: 'Measure both sections and the case, wires off.',
@@ -45,7 +45,8 @@ export const readings = flow({
           unitNeeded: true,
         }),
       },
-      cant: 'no-readings',
+      picture: { kind: 'leads', part: 'dual', on: ['herm-c', 'fan-c', 'herm-fan', 'case'], between: 'capacitance' },
+      cant: 'section-ohms',
       next: 'compare',
     }),
     compare: judge('section-values', {
@@ -92,7 +93,13 @@ export const readings = flow({
       fields: {
         fan: microfarads('FAN to C, again', { words: ['f', 'fc', 'f-c'] }),
         hf: microfarads('HERM to FAN', { words: ['h-f', 'herm-fan'] }),
+        case: megohms('Terminals to case, the lowest', {
+          words: ['shell', 'can', 'rim'],
+          optional: true,
+          unitNeeded: true,
+        }),
       },
+      picture: { kind: 'leads', part: 'dual', on: ['fan-c', 'herm-fan'], between: 'capacitance' },
       cant: 'compare',
       next: 'compare',
     }),
@@ -118,6 +125,7 @@ export const readings = flow({
       circuit: 'part',
       restsOn: ['sections'],
       fields: { hermc: ohms('HERM to C', { words: ['herm'] }), fanc: ohms('FAN to C', { words: ['fan'] }) },
+      picture: { kind: 'leads', part: 'dual', on: ['herm-c', 'fan-c'], between: 'ohms' },
       cant: 'no-readings',
       next: 'short',
     }),
@@ -148,6 +156,7 @@ export const readings = flow({
       circuit: 'part',
       restsOn: ['sections'],
       fields: { case: megohms('Terminals to case, the lowest', { words: ['shell', 'can', 'rim'], unitNeeded: true }) },
+      picture: { kind: 'leads', part: 'dual', on: ['case'], between: 'ohms' },
       cant: 'shell',
       next: 'shell',
     }),
@@ -173,59 +182,7 @@ export const readings = flow({
         undecided: 'no-readings',
       },
     }),
-    good: verdict({
-      verdict: 'capacitor-good',
-      title: 'The run capacitor is good',
-      says: ['Both sections lie inside the label with the meter’s doubt, and nothing leaks to the case.'],
-      next: ['Go on with the rest of the dead tests. A second fault is usual.'],
-      who: 'junior',
-      judged: ['compare', 'shell'],
-      evidence: [...RESTS, 'case'],
-      then: '!good',
-    }),
-    near: verdict({
-      verdict: 'capacitor-conditional-pass',
-      title: 'The run capacitor passes, near its limit',
-      says: ['Inside the label, with a limit inside the meter’s doubt. It stays in.'],
-      next: [
-        'Recheck it at the next visit.',
-        'The amps at restart confirm it.',
-        'Go on with the rest of the dead tests.',
-      ],
-      who: 'junior',
-      judged: ['compare', 'shell'],
-      evidence: [...RESTS, 'case'],
-      then: '!good',
-    }),
-    out: verdict({
-      verdict: 'section-fails-value',
-      title: 'The run capacitor is out of its label: replace it',
-      says: ['A section lies outside the printed tolerance. The label decides, not the ±10 % habit.'],
-      next: [
-        'Fit a part with the same µF and the same or higher volts. Never the next size up.',
-        'Measure the new part dead before you fit it.',
-        'Find why it failed: fan free and cool, coil clean, volts, contactor, the old part’s volts.',
-        'Not proven until the restart numbers are in.',
-      ],
-      who: 'junior',
-      judged: ['compare'],
-      evidence: [...RESTS, '~sections', '~third'],
-      then: '!replace',
-    }),
-    high: verdict({
-      verdict: 'section-too-high',
-      title: 'A section reads above the label: replace the part',
-      says: ['Above the upper limit twice. Ask whether this label belongs to this part.'],
-      next: [
-        'Compare the label with the wiring diagram.',
-        'Fit the part that the diagram names.',
-        'Not proven until the restart numbers are in.',
-      ],
-      who: 'junior',
-      judged: ['compare'],
-      evidence: [...RESTS, '~sections', '~third'],
-      then: '!replace',
-    }),
+    ...capacitorVerdicts(['sections', 'third', '@label'], ['~sections', '~third']),
     open: verdict({
       verdict: 'section-open',
       title: 'A section is open: replace the part',
@@ -233,36 +190,13 @@ export const readings = flow({
       next: [
         'Look at the tab of that section.',
         'Measure the new part dead before you fit it.',
+        'Finish the dead tests. A second fault is usual.',
         'Not proven until the restart numbers are in.',
       ],
       who: 'junior',
       judged: ['compare'],
-      evidence: [...RESTS, '~wires'],
-      then: '!replace',
-    }),
-    shorted: verdict({
-      verdict: 'section-shorted',
-      title: 'A section is shorted: replace the part',
-      says: ['Steady near zero ohms, wires off and discharged.'],
-      next: [
-        'Check the fuse and the contactor contacts.',
-        'Measure the new part dead before you fit it.',
-        'Not proven until the restart numbers are in.',
-      ],
-      who: 'junior',
-      judged: ['short'],
-      evidence: ['sections', 'section-ohms', '~wires'],
-      then: '!replace',
-    }),
-    leak: verdict({
-      verdict: 'leak-to-case',
-      title: 'The part leaks to its case: replace it',
-      says: ['Low to the case twice, all wires off.'],
-      next: ['Measure the new part dead before you fit it.', 'Not proven until the restart numbers are in.'],
-      who: 'junior',
-      judged: ['compare', 'shell'],
-      evidence: ['sections', 'case', '~sections', '~case'],
-      then: '!replace',
+      evidence: ['sections', 'third', '@label', '~wires'],
+      then: '!done',
     }),
     'fan-open-question': verdict({
       verdict: 'fan-section-undecided',
@@ -271,48 +205,9 @@ export const readings = flow({
       next: ['FAN to C with one lead on C, and HERM to FAN, would decide it.', 'A senior sees this call.'],
       who: 'senior',
       judged: ['compare'],
-      evidence: [...RESTS],
+      evidence: ['sections', 'third', '@label'],
       raises: 'verdict',
-      then: '!undecided',
-    }),
-    'no-case': verdict({
-      verdict: 'case-undecided',
-      title: 'Sections inside the label, case not taken',
-      says: ['The values are inside. Without a reading to the case the part is not called good.'],
-      next: ['Each terminal to the bare rim in ohms would decide it.', 'A senior sees this call.'],
-      who: 'senior',
-      judged: ['compare'],
-      evidence: [...RESTS, 'case'],
-      raises: 'verdict',
-      then: '!undecided',
-    }),
-    contradiction: verdict({
-      verdict: 'readings-contradict',
-      title: 'The readings contradict each other: undecided',
-      says: ['Nothing is condemned on readings that do not fit together.'],
-      next: [
-        'Another meter, and the terminals found from three readings, would decide it.',
-        'A senior sees this call.',
-      ],
-      who: 'senior',
-      judged: ['compare'],
-      evidence: [...RESTS, '~sections', '~third'],
-      raises: 'verdict',
-      then: '!undecided',
-    }),
-    'no-readings': verdict({
-      verdict: 'value-undecided',
-      title: 'The value is undecided',
-      says: ['A reading or the rating is missing, so there is no verdict on the value.'],
-      next: [
-        'A capacitance meter with a fitting range, and the rating from the diagram, would decide it.',
-        'A senior sees this call.',
-      ],
-      who: 'senior',
-      judged: ['compare'],
-      evidence: [...RESTS],
-      raises: 'verdict',
-      then: '!undecided',
+      then: '!done',
     }),
   },
 });

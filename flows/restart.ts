@@ -1,40 +1,36 @@
-import { act, amps, choose, confirm, flow, form, judge, measure, verdict, volts } from '../engine/vocabulary.ts';
+import {
+  amps,
+  confirm,
+  degreesApart,
+  flow,
+  form,
+  found,
+  judge,
+  measure,
+  one,
+  verdict,
+  volts,
+} from '../engine/vocabulary.ts';
+import { REPLACED } from './capacitor-verdicts.ts';
+import { CONTACTOR, MOTOR } from './dead-block.ts';
 import { LIMITS } from './limits.ts';
+import { START_GEAR } from './start-gear.ts';
+import { UNDER_LOAD } from './under-load.ts';
 
-/** From the new part to the figures that prove the repair. */
+const sound = {
+  fine: { label: 'Nothing odd', words: ['fine', 'ok', 'quiet', 'clean'] },
+  noise: { label: 'A new noise', words: ['noise', 'rattles', 'growls'] },
+  chatter: { label: 'The contactor chatters', words: ['chatters', 'buzzes'] },
+  backwards: { label: 'The fan blows the wrong way', words: ['backwards', 'wrong way', 'reversed'] },
+};
+
+/** Power on, and the figures that prove the repair. */
 export const restart = flow({
-  id: 'fit-and-restart',
+  id: 'restart',
   version: 1,
-  title: 'Fit, restart, prove',
+  title: 'Restart and prove',
   exits: ['done', 'again', 'raised', 'left'],
   steps: {
-    fit: act('fit', {
-      say: 'Fit the new part.',
-      body: [
-        'Same µF on each section, same or higher volts, same or better protection.',
-        'Measured dead before it goes in. Strapped.',
-      ],
-      callouts: [{ level: 'warning', text: 'Never the next size up. A start capacitor is no run capacitor.' }],
-      why: 'More µF heats the winding, less takes its torque.',
-      source: [
-        'Same µF, same or higher volts: a maker’s tip reprinted by a trade page (secondary source) and common practice',
-      ],
-      yes: 'Measured, fitted, strapped',
-      cant: { label: 'No such part on the truck', to: 'no-part' },
-      next: 'rewire',
-    }),
-    rewire: act('rewire', {
-      say: 'Put the wires back from the record.',
-      body: ['C, HERM and FAN as recorded before they came off.'],
-      yes: 'Wires back as recorded',
-      next: 'tug',
-    }),
-    tug: act('tug', {
-      say: 'Tug each connector.',
-      body: ['None slides. A loose tab burns.'],
-      yes: 'All tight',
-      next: 'plate',
-    }),
     plate: form({
       say: 'From the nameplate: RLA, LRA, fan FLA.',
       body: ['Leave out with _ what you can’t read.'],
@@ -43,6 +39,19 @@ export const restart = flow({
         lra: amps('LRA', { optional: true, as: 'lra', over: false }),
         fla: amps('Fan FLA', { optional: true, as: 'fla', over: false, words: ['fan'] }),
       },
+      next: 'hot',
+    }),
+    hot: found({
+      among: { open: { verdicts: ['overload-open', 'fan-protector-open'], to: 'cool' } },
+      none: 'closed',
+    }),
+    cool: confirm({
+      say: 'An overload is open. Has it cooled, and does it read again?',
+      body: ['It takes hours. C to R, or the fan’s pairs, read again when it has closed.'],
+      why: 'Power on an open overload proves nothing, and the cause is still there.',
+      yes: 'Cooled, reads again',
+      words: ['cooled', 'reads again', 'closed again'],
+      no: { label: 'Not today: it stays off', words: ['stays off', 'still hot'], to: 'stays-off' },
       next: 'closed',
     }),
     closed: confirm({
@@ -60,12 +69,16 @@ export const restart = flow({
       ],
       source: ['29 CFR 1910.333(b)(2)(v): tools removed, people warned and clear, lock removed by who applied it'],
       yes: 'Closed, clear, qualified for the live readings',
-      no: { label: 'Not today: it stays off', to: 'stays-off' },
+      words: ['closed', 'closed and clear', 'power on'],
+      no: { label: 'Not today: it stays off', words: ['stays off', 'not today'], to: 'stays-off' },
       next: 'figures',
     }),
     figures: measure({
       say: 'All live figures in one sitting.',
-      body: ['L1 to L2, compressor amps, fan amps.'],
+      body: [
+        'L1 to L2, T1 to T2, compressor amps, fan amps. The split after 10 to 15 minutes: return minus supply.',
+        'Watch the contactor pull in, the fan’s direction, and listen.',
+      ],
       callouts: [{ level: 'danger', text: 'Line voltage is present. The isolation has ended.' }],
       why: 'A verdict is not proven until these figures are in.',
       source: [
@@ -74,27 +87,35 @@ export const restart = flow({
       ],
       circuit: 'line',
       fields: {
-        l1l2: volts('L1 to L2', { over: false, words: ['volts', 'v'] }),
+        l1l2: volts('L1 to L2', { over: false, words: ['volts', 'v', 'l1-l2'] }),
+        t1t2: volts('T1 to T2', { over: false, words: ['t1-t2'], optional: true }),
         comp: amps('Compressor', { over: false, words: ['c', 'compressor'] }),
         fan: amps('Fan', { over: false, words: ['f'] }),
+        min: volts('T1 to T2 at the start, the lowest', { over: false, words: ['lowest', 't1t2 min'], optional: true }),
+        split: degreesApart('Split, return minus supply', { over: false, words: ['delta', 'td'], optional: true }),
+        sound: one('What you see and hear', sound, { optional: true }),
       },
       cant: 'no-figures',
       next: 'judged',
     }),
     judged: judge('restart', {
-      of: { figures: 'figures', later: null, plate: 'plate' },
+      of: { figures: 'figures', later: 'later', plate: 'plate' },
       limits: LIMITS.restart,
       says: {
+        wait: 'All that was read so far is in. The split is still to come.',
         supply: 'The supply is outside its limits.',
+        drop: 'T1 to T2 lies well below L1 to L2. The poles are read one by one.',
         'not-starting':
           'The compressor is not running on these amps. Turn it off now: locked rotor overheats within seconds.',
         'fan-high': 'The fan draws more than its FLA.',
+        sound: 'Something sounds or turns wrong.',
+        'split-out': 'The split is out of its usual range: air or charge is another question.',
       },
       then: {
-        in: 'cools',
-        wait: 'cools',
+        in: 'outcome',
+        wait: 'later',
         supply: 'supply',
-        drop: 'off',
+        drop: 'poles',
         'not-starting': 'off',
         'fan-high': 'off',
         sound: 'off',
@@ -102,13 +123,70 @@ export const restart = flow({
         undecided: 'no-figures',
       },
     }),
-    cools: choose({
-      say: 'Both motors run and the air gets cold?',
-      body: ['Fan direction right, contactor clean, no new noise. Temperature split after 10 to 15 minutes.'],
-      options: {
-        yes: { label: 'Runs and cools', words: ['cools', 'cold', 'ok'], to: 'proven' },
-        no: { label: 'The fault is back, or something else is out', words: ['not cold', 'same fault'], to: 'off' },
+    later: form({
+      say: 'After 10 to 15 minutes: the split, return minus supply.',
+      body: ['Measured near the coil, not at the grilles. Nothing odd to see or hear?'],
+      why: 'Amps show that the motors run. The split shows that it cools.',
+      source: ['14 to 23 °F at usual humidity and airflow: common practice, sources differ'],
+      parts: {
+        split: degreesApart('Split, return minus supply', { over: false, words: ['delta', 'td'] }),
+        sound: one('What you see and hear', sound, { optional: true }),
       },
+      cant: 'judged',
+      next: 'judged',
+    }),
+    poles: measure({
+      say: 'Volts across each closed pole, under load: L1 to T1, L2 to T2.',
+      callouts: [{ level: 'danger', text: 'Line voltage is present.' }],
+      why: 'Two readings against ground carry more doubt than the drop. Across the pole it is read itself.',
+      source: ['Look into it above 0.5 V, replace above 1 V: common practice, no single source'],
+      circuit: 'line',
+      fields: {
+        p1: volts('L1 to T1', { over: false, words: ['l1-t1'] }),
+        p2: volts('L2 to T2', { over: false, words: ['l2-t2'] }),
+      },
+      cant: 'off',
+      next: 'drop',
+    }),
+    drop: judge('contact-drop', {
+      of: { poles: 'poles' },
+      limits: LIMITS.contactDrop,
+      says: {
+        good: 'The poles are fine. The drop lies in the wiring: a senior looks at it.',
+        look: 'A pole drops more than it should: terminals tight? Look into it.',
+        replace: 'A pole drops more than 1 V under load: the contactor is replaced in the next round.',
+      },
+      then: { good: 'wiring', look: 'wiring', replace: 'pole', undecided: 'wiring' },
+    }),
+    pole: verdict({
+      verdict: 'contact-drop',
+      title: 'A contactor pole drops too much: replace the contactor',
+      says: ['More than 1 V across a closed pole under load.'],
+      next: [
+        'Turn it off. The next round begins from the observation.',
+        'Same coil volts, poles and amps. Are the terminals tight?',
+      ],
+      who: 'junior',
+      judged: ['drop'],
+      evidence: ['figures', 'poles'],
+      then: 'off',
+    }),
+    wiring: verdict({
+      verdict: 'drop-in-the-wiring',
+      title: 'Volts are lost between L and T: a senior looks at it',
+      says: ['No pole drops more than 1 V, and the volts are lost all the same.'],
+      next: ['Turn it off. Tight lugs and wires are the next thing.'],
+      who: 'senior',
+      judged: ['drop'],
+      evidence: ['figures', 'poles'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    outcome: found({
+      among: {
+        repaired: { verdicts: [...REPLACED, ...UNDER_LOAD, ...MOTOR, ...CONTACTOR, ...START_GEAR], to: 'proven' },
+      },
+      none: 'nothing-found',
     }),
     off: confirm({
       say: 'Turn it off. The next round begins from the observation.',
@@ -127,13 +205,26 @@ export const restart = flow({
       ],
       who: 'junior',
       judged: ['judged'],
-      evidence: ['figures', 'plate', 'cools'],
+      evidence: ['figures', 'plate', 'later'],
+      then: '!done',
+    }),
+    'nothing-found': verdict({
+      verdict: 'runs-nothing-found',
+      title: 'It runs within its figures: no part found at fault',
+      says: ['The dead tests found nothing, and the restart figures are in.'],
+      next: [
+        'Tell the customer what was measured.',
+        'Watch one whole cycle. If it comes back, a senior sees the readings.',
+      ],
+      who: 'junior',
+      judged: ['judged'],
+      evidence: ['figures', 'plate', 'later'],
       then: '!done',
     }),
     supply: verdict({
       verdict: 'supply-out',
       title: 'The supply is out of limits: turn it off',
-      says: ['Volts outside the limits cook motors and capacitors.'],
+      says: ['Volts outside the limits, or falling too far at the start, cook motors and capacitors.'],
       next: ['A senior confirms. Lug, utility or electrician.'],
       who: 'senior',
       judged: ['judged'],
@@ -145,34 +236,21 @@ export const restart = flow({
       verdict: 'restart-not-proven',
       title: 'Restarted, not proven',
       says: ['Without the figures the repair is not proven.'],
-      next: ['L1 to L2, compressor amps and fan amps would prove it. A senior sees this call.'],
+      next: ['L1 to L2, compressor amps, fan amps and the split would prove it. A senior sees this call.'],
       who: 'senior',
       judged: ['judged'],
-      evidence: ['figures'],
+      evidence: ['figures', 'later'],
       raises: 'verdict',
       then: '!raised',
-    }),
-    'no-part': verdict({
-      verdict: 'no-part',
-      title: 'The part is not here: the unit stays off',
-      says: ['The verdict stands. The repair waits for the part.'],
-      next: [
-        'Leave it locked or make it safe, cover on.',
-        'Type stop and say how it is left. The dispatcher brings the part.',
-      ],
-      who: 'junior',
-      judged: [],
-      evidence: ['fit'],
-      then: '!left',
     }),
     'stays-off': verdict({
       verdict: 'left-off',
       title: 'Left off',
-      says: ['Fitted, not restarted, not proven.'],
+      says: ['Not restarted, not proven.'],
       next: ['Somebody restarts and proves it at the next visit.'],
       who: 'junior',
       judged: [],
-      evidence: ['closed'],
+      evidence: ['closed', 'cool'],
       then: '!left',
     }),
   },

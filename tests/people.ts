@@ -14,12 +14,14 @@ import type {
   Draft,
   Entry,
   EntryKind,
+  Equipment,
   GivenParts,
   Meter,
   Prompt,
   Refusal,
   Reply,
   Settings,
+  StockItem,
   Text,
 } from '../engine/schema.ts';
 import { SHELF } from '../flows/index.ts';
@@ -37,6 +39,25 @@ export type PersonId = keyof typeof PEOPLE;
 
 export const machine = compile(SHELF[0]);
 
+/** Nameplate amps as the unit’s record keeps them. */
+export const plate = (rla: string, lra: string, fla: string): Equipment['facts'] =>
+  Object.fromEntries(
+    Object.entries({ rla, lra, fla }).map(([k, value]) => [k, { kind: 'figure', value, unit: 'A', typed: value }]),
+  );
+/** A run capacitor on the truck: "45+5", 440. */
+export const stocked = (sections: string, volts: string, count = 1): StockItem => ({
+  id: `run-${sections.replace('+', '-').replace('.', 'p')}-${volts}`,
+  name: `Bin ${sections}`,
+  kind: 'run',
+  sections: sections.split('+'),
+  volts,
+  range: null,
+  protection: null,
+  life: null,
+  count,
+  low: 0,
+});
+
 /** One job under way. Every call returns what came of it; nothing is hidden. */
 export class Conversation {
   entries: Entry[] = [];
@@ -51,6 +72,9 @@ export class Conversation {
       settings?: Partial<Settings>;
       meter?: Meter | null;
       assigned?: readonly PersonId[];
+      /** What the unit’s own record says, and what the truck carries. */
+      equipment?: Partial<Equipment>;
+      truck?: readonly StockItem[];
       machine?: typeof machine;
     } = {},
   ) {
@@ -71,6 +95,14 @@ export class Conversation {
       },
       { kind: 'set', body: { what: 'settings', settings: { ...DEFAULT_SETTINGS, ...options.settings } } },
     ];
+    if (options.equipment) {
+      const equipment = { id: 'unit-1', name: 'Unit 1', version: 1, facts: {}, history: [], ...options.equipment };
+      opened.push({ kind: 'set', body: { what: 'equipment', equipment } });
+    }
+    if (options.truck) {
+      const truck = { id: 'van-1', name: 'Van 1', version: 1, items: [...options.truck] };
+      opened.push({ kind: 'set', body: { what: 'truck', truck } });
+    }
     for (const to of options.assigned ?? ['ines']) {
       opened.push({ kind: 'assigned', body: { to } });
       const meter = options.meter === undefined ? METER : options.meter;
@@ -180,6 +212,19 @@ export const TO_READINGS = [
   'clean, 1 cap, 45+5 6% 440',
   '121 / 0.2 0 0.1 / 0 0 / 121',
   '9.3 / 0.6 0.1 0.5 / 9.3',
+  'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol',
   'done',
-  'marked',
 ] as const;
+/** From the readings of a weak HERM section to the live figures. */
+export const TO_FIGURES = [
+  'spin free',
+  'cr .9 cs 2.7 sr 3.6 g ol',
+  'nothing',
+  'other 45+5 440 herm 45.3 fan 5.04',
+  'fitted',
+  'wires back',
+  'rla 17.9 lra 96 fla 1.2',
+  'closed',
+] as const;
+/** All live figures in one line. */
+export const PROVES = '241 240 comp 13.1 fan .9 split 19';

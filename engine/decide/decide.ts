@@ -4,10 +4,10 @@
  */
 import { isHalt } from '../compile.ts';
 import type { Place, Plan } from '../flatten.ts';
-import { conclude, isConcluded } from '../known.ts';
+import { isConcluded } from '../known.ts';
 import { prompt } from '../prompt.ts';
 import { memoryOf, overdue, placeIdOf, planOf, type Standing, take } from '../replay.ts';
-import { route } from '../route.ts';
+import { concludeAt, route } from '../route.ts';
 import type { Draft, Entry, GivenParts, Prompt, Reply } from '../schema.ts';
 import { readCommand, readHazard, readLine, saysCant } from '../understand/index.ts';
 import { decideAmend, decideWithdraw } from './amend.ts';
@@ -64,7 +64,7 @@ function following(before: Standing, drafts: readonly Draft[], c: Context): Draf
   // A verdict on the way that is not on the record, or was drawn from answers that have changed since.
   for (let due = nextVerdict(s); due; due = nextVerdict(s)) {
     const { step } = due;
-    add({ kind: 'concluded', body: conclude(planOf(s), due, memoryOf(s)) });
+    add({ kind: 'concluded', body: concludeAt(planOf(s), due, memoryOf(s)) });
     if (step.verb === 'verdict' && step.raises) add({ kind: 'raised', body: { why: step.raises } });
   }
   for (const draft of drafts)

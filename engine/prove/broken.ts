@@ -111,14 +111,14 @@ export const BROKEN: readonly Variant[] = [
     'the wires come off as a matter of words',
     'R1',
     PAGES,
-    'dual-run-capacitor',
+    'run-capacitor',
     step('wires', (s) => ({ ...(s as AskStep), verb: 'confirm', circuit: 'none' }) as Step),
   ),
   page(
     'live figures are called a matter of words',
     'R2',
     PAGES,
-    'fit-and-restart',
+    'restart',
     step('figures', (s) => ({ ...(s as AskStep), circuit: 'none' }) as Step),
   ),
   isolation('power back asks for the line alone', MAKE_DEAD, 'R3', (i) => ({
@@ -155,7 +155,7 @@ export const BROKEN: readonly Variant[] = [
       drafts: [{ kind: 'answered', body: { place, parts: {}, skipped: { ref: 'x', hash: '0'.repeat(64) } } }],
     };
   }),
-  page('a sight of rust condemns', 'R7', PAGES, 'dual-run-capacitor', outcome('sight', 'clean', 'by-sight')),
+  page('a sight of rust condemns', 'R7', PAGES, 'run-capacitor', outcome('sight', 'clean', 'by-sight')),
   page('a leak is called on one reading', 'R7', PAGES, 'dual-capacitor-readings', outcome('shell', 'low', 'leak')),
   page('once outside condemns', 'R8', PAGES, 'dual-capacitor-readings', outcome('compare', 'repeat', 'out')),
   page(
@@ -177,9 +177,9 @@ export const BROKEN: readonly Variant[] = [
     'a question that only leads to itself',
     'R10',
     PAGES,
-    'dual-run-capacitor',
+    'motors',
     step(
-      'marks',
+      'spin',
       (s) => ({ ...(s as AskStep), parts: { ...(s as AskStep).parts, more: { part: 'photo', ask: 'Photo' } } }) as Step,
     ),
   ),
@@ -190,6 +190,6 @@ export const BROKEN: readonly Variant[] = [
     'round',
     step('class', (s) => ({ ...(s as AskStep), body: ['Jumper the pressure switch to see whether it runs.'] }) as Step),
   ),
-  page('an inverter reaches the capacitor', 'R13', MAKE_DEAD, 'round', option('class', 'inverter', 'capacitor')),
-  page('not sure reaches the capacitor', 'R13', MAKE_DEAD, 'round', option('class', 'unsure', 'capacitor')),
+  page('an inverter reaches the capacitor', 'R13', MAKE_DEAD, 'round', option('class', 'inverter', 'block')),
+  page('not sure reaches the capacitor', 'R13', MAKE_DEAD, 'round', option('class', 'unsure', 'block')),
 ];

@@ -1,7 +1,7 @@
 /** What a changed manual would have said: the answers of a finished job, gone over on the pages as they are now. */
 import { TranscriptMismatch } from '../errors.ts';
-import { conclude } from '../known.ts';
 import { begin, memoryOf, placeIdOf, planOf, type Standing, take } from '../replay.ts';
+import { concludeAt } from '../route.ts';
 import type { Conclusion, Entry } from '../schema.ts';
 import { endsTurn } from './asked.ts';
 import { dueVerdict, verdictWords } from './recompute.ts';
@@ -32,7 +32,7 @@ export function impact(machine: Standing['machine'], entries: readonly Entry[]):
     else if (entry.kind !== 'concluded') standing = taken(standing, entry);
     if (!endsTurn(entry, entries[i + 1])) continue;
     for (let due = dueVerdict(standing); due; due = dueVerdict(standing)) {
-      const body = conclude(planOf(standing), due, memoryOf(standing));
+      const body = concludeAt(planOf(standing), due, memoryOf(standing));
       now.set(body.place, verdictWords(body));
       standing = take(standing, drawn(entry, body));
     }

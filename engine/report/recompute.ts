@@ -1,12 +1,13 @@
 /** A record gone over again: is each answer one to the question that stood, each verdict the one that follows? */
+import { canonicalJson } from '../canonical.ts';
 import { TranscriptMismatch } from '../errors.ts';
 import type { Place } from '../flatten.ts';
-import { conclude, isConcluded } from '../known.ts';
+import { isConcluded } from '../known.ts';
 import { begin, memoryOf, placeIdOf, planOf, type Standing, take } from '../replay.ts';
-import { route } from '../route.ts';
+import { concludeAt, route } from '../route.ts';
 import type { Conclusion, Entry } from '../schema.ts';
 import { endsTurn, shownAfter } from './asked.ts';
-import { canonical, type Shown } from './file.ts';
+import type { Shown } from './file.ts';
 
 /** `old` is what the file says, `now` what is computed from its entries. */
 export interface Difference {
@@ -35,7 +36,7 @@ export function recompute(
     if (!endsTurn(entry, entries[i + 1])) continue;
     const due = dueVerdict(standing);
     if (due) {
-      const now = conclude(planOf(standing), due, memoryOf(standing));
+      const now = concludeAt(planOf(standing), due, memoryOf(standing));
       return { at: entry.seq, old: 'no verdict', now: verdictWords(now) };
     }
     const was = asked.get(entry.seq);
@@ -65,8 +66,8 @@ function verdictFits(standing: Standing, entry: Entry): Difference | null {
   const due = dueVerdict(standing);
   const old = verdictWords(entry.body);
   if (!due) return { at: entry.seq, old, now: 'no verdict' };
-  const body = conclude(planOf(standing), due, memoryOf(standing));
-  if (canonical(body) === canonical(entry.body)) return null;
+  const body = concludeAt(planOf(standing), due, memoryOf(standing));
+  if (canonicalJson(body) === canonicalJson(entry.body)) return null;
   const now = verdictWords(body);
   if (old !== now) return { at: entry.seq, old, now };
   const [path, a, b] = firstDifference(entry.body, body, 'verdict');
@@ -88,9 +89,10 @@ export function verdictWords(c: Conclusion): string {
 function firstDifference(a: unknown, b: unknown, path: string): [path: string, a: string, b: string] {
   if (isObject(a) && isObject(b)) {
     for (const key of new Set([...Object.keys(a), ...Object.keys(b)])) {
-      if (JSON.stringify(a[key]) !== JSON.stringify(b[key])) return firstDifference(a[key], b[key], `${path}.${key}`);
+      if (words(a[key]) !== words(b[key])) return firstDifference(a[key], b[key], `${path}.${key}`);
     }
   }
-  return [path, JSON.stringify(a) ?? 'nothing', JSON.stringify(b) ?? 'nothing'];
+  return [path, words(a), words(b)];
 }
+const words = (value: unknown): string => (value === undefined ? 'nothing' : canonicalJson(value));
 const isObject = (v: unknown): v is Record<string, unknown> => typeof v === 'object' && v !== null;

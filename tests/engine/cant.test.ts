@@ -6,15 +6,16 @@ const at = (...lines: string[]): Conversation => new Conversation().types(...lin
 test('"can\'t measure that" leads on, with the words as the reason', () => {
   const c = at(...TO_READINGS).type("can't measure that here");
   expect(c.refusal).toBeNull();
-  expect(c.verdicts).toEqual(['value-undecided']);
   expect(c.texts.at(-1)?.text).toBe("can't measure that here");
+  expect(c.place).toContain('section-ohms');
+  expect(c.type('skip no ohmmeter').verdicts).toEqual(['value-undecided']);
 });
 test('no tool at a gate leaves make-dead unproved and says where the tool is', () => {
   const c = at(...TO_READINGS.slice(0, 7)).type('no tool');
   expect(c.refusal).toBeNull();
   expect(c.place).toContain('residual');
   expect(c.prompt().isolation[0]?.state).toBe('being-proved');
-  expect(c.notices).toContain('resistor lead from the truck');
+  expect(c.notices).toContain('resistor lead and a 9 V battery from the truck');
 });
 test('a gate without another way is not left out', () => {
   const c = at('d', 'psc').type("can't");

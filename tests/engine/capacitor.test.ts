@@ -1,7 +1,7 @@
 /** The dual run capacitor, from the line typed to the verdict. Meter ±(1.9 % + 2 counts): 0.1 µF from 10 µF up, 0.01 below. */
 import { describe, expect, test } from 'vitest';
 import type { Conversation } from '../people.ts';
-import { at, evidence, GOOD, here, typed, WEAK_FAN, WEAK_HERM } from './given.ts';
+import { at, BLOCK, evidence, GOOD, here, typed, WEAK_FAN, WEAK_HERM } from './given.ts';
 
 const part = (print: string, lines: readonly string[], settings = {}): Conversation =>
   typed(at('readings', { look: `clean, 1 cap, ${print}`, settings }), lines);
@@ -183,10 +183,12 @@ describe('given what is seen before a reading', () => {
     ['loose', undefined],
   ])('when it looks %s, then by sight it is %s', (seen, verdict) => {
     const c = at('look').tap({ condition: [seen], count: '1', print: '45+5 6% 440' });
-    expect(typed(c, ['121 / 0 0 0 / 0 0 / 121', '9.3 / 0 0 0 / 9.3', 'done']).verdicts[0]).toBe(verdict);
+    expect(typed(c, ['121 / 0 0 0 / 0 0 / 121', '9.3 / 0 0 0 / 9.3', BLOCK, 'done']).verdicts[0]).toBe(verdict);
   });
   test('when nobody can read the print, then there is no verdict on the value', () => {
-    expect(end(typed(at('marks', { look: 'clean, 1 cap' }), ['marked', 'skip gone']))).toBe('rating-unknown');
+    expect(
+      end(typed(at('readings', { look: 'clean, 1 cap' }), ['skip gone', 'skip not there either', 'herm ol fan ol'])),
+    ).toBe('rating-unknown');
   });
   test('when the wires don’t come off, then no reading counts', () => {
     expect(end(typed(at('wires'), ['They don’t come off']))).toBe('wires-stuck');
@@ -195,13 +197,17 @@ describe('given what is seen before a reading', () => {
 
 describe('common practice, no single source', () => {
   test('C has the most tabs (4), HERM 3, FAN 1, and three readings have to prove it', () => {
-    const c = typed(at('marks'), ['unreadable', '1 4 3']);
-    expect(c.entries.findLast((e) => e.kind === 'answered')?.body).toMatchObject({
-      place: expect.stringMatching(/tabs$/),
-    });
+    const c = typed(at('wires'), ['unreadable', '1 4 3']);
+    expect(here(c)).toBe('pairs');
+    // First FAN, second C, third HERM: FAN to C 5.03, FAN to HERM 4.52, C to HERM 44.6.
+    typed(c, ['5.03 4.52 44.6']);
+    expect([here(c), c.notices]).toEqual([
+      'sections',
+      expect.stringContaining('terminal 2 is C, terminal 3 is HERM, terminal 1 is FAN'),
+    ]);
     expect(here(typed(c, ['herm 44.6 fan 5.03 case ol']))).toBe('third');
     expect(end(typed(c, ['fan 5.03 hf 4.52']))).toBe('capacitor-good');
-    expect(end(typed(at('marks'), ['unreadable', '4 3 3']))).toBe('terminals-unknown');
+    expect(end(typed(at('wires'), ['unreadable', '4 3 3', 'skip no range']))).toBe('terminals-unknown');
   });
   test('25+5 µF ±5 % reads 24.6 and 4.9: both pass', () => {
     const c = part('25+5 uf 5% 370', ['herm 24.6 fan 4.9 case ol']);

@@ -4,8 +4,22 @@ import { may } from '../../engine/desk/rights.ts';
 import { ticket } from '../../engine/desk/ticket.ts';
 import { memoryOf } from '../../engine/replay.ts';
 import type { GivenParts } from '../../engine/schema.ts';
-import type { Conversation, PersonId } from '../people.ts';
-import { at, evidence, GOOD, here, PROVING, RESIDUAL, strip, typed, WEAK_FAN, WEAK_HERM } from './given.ts';
+import { type Conversation, type PersonId, PROVES } from '../people.ts';
+import {
+  at,
+  BLOCK,
+  evidence,
+  GOOD,
+  here,
+  MOTORS,
+  PLATE,
+  PROVING,
+  RESIDUAL,
+  strip,
+  typed,
+  WEAK_FAN,
+  WEAK_HERM,
+} from './given.ts';
 
 const amend = (
   c: Conversation,
@@ -39,7 +53,7 @@ describe('given a verdict, when an answer behind it is changed, then later answe
   test('one reading: the other stays, and the record holds both', () => {
     const c = amend(judgedBad(), '/sections', { herm: '44.6', hf: '4.52' });
     expect([c.kinds, c.verdicts.slice(0, 2)]).toEqual([
-      ['amended', 'concluded', 'concluded', 'raised'],
+      ['amended', 'concluded'],
       ['section-fails-value', 'capacitor-good'],
     ]);
     expect(evidence(c)).toMatch(/HERM reads 44.6[\s\S]*FAN reads 5.02/);
@@ -57,7 +71,7 @@ describe('given a verdict, when an answer behind it is changed, then later answe
     const c = amend(judgedBad(), '/class', { choice: 'three-phase' });
     expect([here(c), stands(c).sections]).toEqual(['what-you-see', 'set-aside']);
     amend(c, '/class', { choice: 'psc' });
-    expect([here(c), stands(c).sections]).toEqual(['fit', 'kept']);
+    expect([here(c), stands(c).sections]).toEqual(['spin', 'kept']);
   });
   test('what is seen: bulged condemns by sight, the readings are set aside', () => {
     const c = amend(judgedBad(), '/look', { condition: ['bulged'] });
@@ -80,7 +94,7 @@ describe('given a proved isolation, when a gate is changed, then it falls unless
     expect(strip(c)).not.toBe('proved');
   });
   test('one capacitor fewer, or another look or print, changes nothing', () => {
-    const two = typed(at('look'), ['clean, 2 caps, 45+5 6% 440', PROVING, '9.3 / 0 0 0 / 0 / 9.3', 'done']);
+    const two = typed(at('look'), ['clean, 2 caps, 45+5 6% 440', PROVING, '9.3 / 0 0 0 / 0 / 9.3', BLOCK, 'done']);
     expect(strip(amend(two, '/look', { count: '1' }))).toBe('proved');
     expect(strip(amend(at('readings'), '/look', { condition: ['rust'], print: '40+5 6% 440' }))).toBe('proved');
   });
@@ -144,7 +158,7 @@ describe('given the words back and take back', () => {
   });
   test('take back: the last answer of one’s own', () => {
     expect(here(typed(at('readings'), [WEAK_FAN, 'take back'])) + here(typed(at('readings'), ['take back']))).toBe(
-      'sectionsmarks',
+      'sectionswires',
     );
   });
 });
@@ -173,15 +187,16 @@ describe('given an answer of Ines, who holds the lock', () => {
     },
   );
   test('the holder changes what another answered, and who answered changes their own', () => {
-    const c = typed(typed(at('marks', { assigned: ['ines', 'tomas'] }), ['marked'], 'tomas'), [WEAK_HERM]);
-    expect(amend(c, '/marks', { choice: 'unreadable' }).kinds).toEqual(['amended']);
-    expect(amend(c, '/marks', { choice: 'marked' }, 'tomas').refusal).toBeNull();
+    const why = at('readings', { assigned: ['ines', 'tomas'] });
+    const c = typed(typed(typed(why, [WEAK_HERM, ...MOTORS]), ['coil'], 'tomas'), ['skip no part here']);
+    expect(amend(c, '/why', { cause: ['fan'] }).kinds).toContain('amended');
+    expect(amend(c, '/why', { cause: ['coil'] }, 'tomas').refusal).toBeNull();
     expect(
       may(['dispatcher'], 'amend', { own: true, holder: false, gate: false, reason: true, participates: true }),
     ).toBe(false);
   });
   test('a signed record is changed by nobody until it is sent back', () => {
-    const c = typed(typed(at('readings'), [GOOD]), ['sign'], 'ruth');
+    const c = typed(typed(at('readings'), [GOOD, ...MOTORS, PLATE, 'closed', PROVES]), ['sign'], 'ruth');
     expect([
       amend(c, '/sections', { herm: '36.1' }).refusal?.code,
       withdraw(c, '/sections', 'ruth', why).refusal?.code,

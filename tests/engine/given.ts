@@ -6,6 +6,12 @@ export const MEANS = 'pull-out, breaker, no other feed, two legs, outlet';
 /** Live-dead-live in one line, and the residuals between two readings of the battery. */
 export const PROVING = '121 / 0.2 0 0.1 / 0 0 / 121';
 export const RESIDUAL = '9.3 / 0.6 0.1 0.5 / 9.3';
+/** Fuses, contactor and loads to ground; the spin and the compressor's windings: all good. */
+export const BLOCK = 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol';
+export const MOTORS = ['spin free', 'cr .9 cs 2.7 sr 3.6 g ol'];
+/** The new part, measured dead and fitted, the wires back. */
+export const REPAIR = ['nothing', 'other 45+5 440 herm 45.3 fan 5.04', 'fitted', 'wires back'];
+export const PLATE = '17.9 96 1.2';
 /** A print of 45+5 µF ±6 %: both sections good, HERM weak, FAN weak. */
 export const GOOD = 'herm 44.6 fan 5.03 hf 4.52 case ol';
 export const WEAK_HERM = 'herm 36.1 fan 5.02 hf 4.4 case ol';
@@ -27,8 +33,8 @@ const STEPS = [
   'look',
   'proving',
   'residual',
+  'block',
   'wires',
-  'marks',
   'readings',
 ] as const;
 export type Step = (typeof STEPS)[number];
@@ -36,13 +42,13 @@ export type Step = (typeof STEPS)[number];
 /** A sound call that has been answered up to this question, which now stands. */
 export function at(step: Step, given: Given = {}): Conversation {
   const { means = MEANS, look = 'clean, 1 cap, 45+5 6% 440', by = 'ines', ...options } = given;
-  const lines = ['d', 'psc', 'yes', means, 'yes', look, PROVING, RESIDUAL, 'done', 'marked'];
+  const lines = ['d', 'psc', 'yes', means, 'yes', look, PROVING, RESIDUAL, BLOCK, 'done'];
   return typed(new Conversation(options), lines.slice(0, STEPS.indexOf(step)), by);
 }
 
 /** After a weak HERM: the new part is in, and the live figures stand to be read. */
 export const atFigures = (given: Given = {}): Conversation =>
-  typed(at('readings', given), [WEAK_HERM, 'done', 'done', 'done', '17.9 96 1.2', 'yes'], given.by);
+  typed(at('readings', given), [WEAK_HERM, ...MOTORS, ...REPAIR, PLATE, 'closed'], given.by);
 
 /** Lines that all have to be taken. */
 export function typed(c: Conversation, lines: readonly string[], by: PersonId = 'ines'): Conversation {

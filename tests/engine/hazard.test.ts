@@ -20,7 +20,7 @@ describe('given any state, when somebody types this, then the emergency card sta
     expect([c.place, strip(c), c.kinds]).toEqual(['!emergency', 'not-proved', ['alarmed']]);
     expect(c.entries.at(-1)?.body).toMatchObject({ hazard });
   });
-  test.each(['observation', 'fit', 'locked', 'proving', 'residual', 'wires', 'marks', 'readings'] as Step[])(
+  test.each(['observation', 'fit', 'locked', 'proving', 'residual', 'block', 'wires', 'readings'] as Step[])(
     'at %s',
     (step) => {
       expect(at(step).type('I got shocked').place).toBe('!emergency');

@@ -168,12 +168,17 @@ describe('given no lock fits', () => {
 });
 
 describe('given a gate, then it is not passed by', () => {
-  test.each(['fit', 'means', 'look', 'proving'] as const)('skip and can’t at %s', (step) => {
+  test.each(['fit', 'means', 'look'] as const)('skip and can’t at %s', (step) => {
     const c = at(step);
     for (const line of ['skip in a hurry', 'can’t measure that', 'skip']) {
       expect(c.type(line).refusal).not.toBeNull();
       expect([here(c), c.kinds.filter((k) => k !== 'noted')]).toEqual([step, []]);
     }
+  });
+  test('without a known source the line stays open, and where another one is found is said', () => {
+    const c = at('proving').type('can’t, no known source here');
+    expect([c.refusal, here(c), strip(c)]).toEqual([null, 'proving', 'being-proved']);
+    expect(c.notices).toContain('an outlet, the line side of the locked means, or a proving unit');
   });
   test('at the lock can’t leads to another way of holding it open, skip leads nowhere', () => {
     expect(at('locked').type('skip in a hurry').refusal?.code).toBe('gate');

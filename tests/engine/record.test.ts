@@ -13,7 +13,7 @@ import { at, atFigures, GOOD, here, PROVING, RESIDUAL, typed, WEAK_HERM } from '
 
 /** Calls in which something of every kind happened. */
 const CALLS: Record<string, () => Conversation> = {
-  'a proven repair, signed': () => typed(typed(atFigures(), ['241 13.1 .9', 'cools']), ['sign'], 'ruth'),
+  'a proven repair, signed': () => typed(typed(atFigures(), ['241 240 comp 13.1 fan .9 split 19']), ['sign'], 'ruth'),
   'a void, an emergency and its release': () =>
     typed(
       typed(at('readings').wait(31), [`yes ${PROVING}`, RESIDUAL, 'I smell smoke']),
@@ -27,7 +27,8 @@ const CALLS: Record<string, () => Conversation> = {
   },
   'a hold and an approval': () =>
     typed(typed(at('residual'), Array(3).fill('9.3 / 31 0 31 / 9.3')), ['approve, go on'], 'otto'),
-  'a stop, a second round': () => typed(atFigures(), ['241 90 .9', 'off', 'stop', 'cover on, no lock', 'go on', 'd']),
+  'a stop, a second round': () =>
+    typed(atFigures(), ['241 comp 90 fan .9', 'off', 'stop', 'cover on, no lock', 'go on', 'd']),
 };
 const bytes = (value: unknown): string => canonicalize(JSON.parse(JSON.stringify(value))) ?? '';
 /** Everything derived: place, facts, and what every person is shown. */

@@ -1,7 +1,7 @@
 /** An isolation ends: by its age, by what somebody reports, by a change of hands, by power. And where it is entered again. */
 import { describe, expect, test } from 'vitest';
 import type { Conversation } from '../people.ts';
-import { at, atFigures, GOOD, here, PROVING, RESIDUAL, strip, typed, WEAK_HERM } from './given.ts';
+import { at, atFigures, GOOD, here, MOTORS, PROVING, RESIDUAL, strip, typed, WEAK_HERM } from './given.ts';
 
 const minutes = (c: Conversation, n: number): string => new Date(c.now + n * 60_000).toISOString();
 const voided = (c: Conversation) => c.entries.findLast((e) => e.kind === 'voided')?.body;
@@ -18,8 +18,8 @@ describe('given a proved isolation, when its holder is silent', () => {
     expect([here(c), strip(c), c.entries.some((e) => e.kind === 'voided')]).toEqual(['proving', 'being-proved', false]);
   });
   test('for 30:00 and answers, then the answer counts and begins another 30:00', () => {
-    const c = at('marks').wait(30);
-    expect(here(typed(c, ['marked']).wait(30))).toBe('sections');
+    const c = at('wires').wait(30);
+    expect(here(typed(c, ['done']).wait(30))).toBe('sections');
     expect(here(c.wait(0, 1))).toBe('proving');
   });
   test('for 31 minutes and then answers, then the void is dated at its deadline and the reading is not taken', () => {
@@ -40,7 +40,7 @@ describe('given a proved isolation, when its holder is silent', () => {
     expect([here(c), strip(c)]).toEqual(['sections', 'proved']);
   });
   test('then one prompt proves it again where no capacitor is wired', () => {
-    const c = typed(at('look'), ['clean, 0 caps, 45+5 6% 440', PROVING, 'done', 'marked']).wait(31);
+    const c = typed(at('look'), ['clean, 0 caps, 45+5 6% 440', PROVING]).wait(31);
     expect(here(c)).toBe('proving');
     expect(strip(typed(c, [`yes ${PROVING}`]))).toBe('proved');
   });
@@ -77,8 +77,9 @@ describe('given a proved isolation, when others write in the 30 minutes, then no
     expect(over(c)).toEqual(['proving', 'proving', 'proving']);
   });
   test('an eyes step that another technician answers does not restart it', () => {
-    const c = typed(at('marks', { assigned: ['ines', 'tomas'] }).wait(29), ['marked'], 'tomas');
-    expect([here(c), here(c.wait(1, 1))]).toEqual(['sections', 'proving']);
+    const ready = typed(at('readings', { assigned: ['ines', 'tomas'] }), [WEAK_HERM, ...MOTORS]).wait(29);
+    const c = typed(ready, ['coil'], 'tomas');
+    expect([here(c), here(c.wait(1, 1))]).toEqual(['part', 'proving']);
   });
 });
 
@@ -120,7 +121,7 @@ describe('given a proved isolation, when this happens, then it is entered again 
       ['pull-out, breaker, no other feed, two legs, outlet', 'yes', 'clean, 1 cap, 45+5 6% 440', PROVING, RESIDUAL],
       'tomas',
     );
-    expect([here(c), strip(c), c.verdicts.at(-1)]).toEqual(['fit', 'proved', 'section-fails-value']);
+    expect([here(c), strip(c), c.verdicts.at(-1)]).toEqual(['spin', 'proved', 'section-fails-value']);
   });
   test('until it is taken over, nobody answers anything', () => {
     const c = typed(at('readings'), ['hand over tomas']);

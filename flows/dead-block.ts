@@ -1,0 +1,218 @@
+import { flow, found, include, judge, measure, ohms, verdict } from '../engine/vocabulary.ts';
+import { anotherCapacitor } from './another-capacitor.ts';
+import { OPEN_QUESTIONS, REPLACED } from './capacitor-verdicts.ts';
+import { LIMITS } from './limits.ts';
+import { motors } from './motors.ts';
+import { runCapacitor } from './run-capacitor.ts';
+import { START_GEAR } from './start-gear.ts';
+
+/** Verdicts of the fan motor that end in another motor. */
+export const MOTOR = ['fan-bearings', 'fan-winding-open', 'fan-to-frame'] as const;
+export const CONTACTOR = ['contactor-coil-open', 'contactor-coil-shorted', 'contactor-contacts'] as const;
+
+/** All dead tests of an outdoor unit in one isolation, finished even when the first fault is found. */
+export const deadBlock = flow({
+  id: 'dead-block',
+  version: 1,
+  title: 'Dead tests',
+  exits: ['repair', 'clean', 'under-load', 'raised'],
+  steps: {
+    line: measure({
+      say: 'Fuses, contactor, loads to ground: one line of ohms.',
+      body: [
+        'Fuses out of their holder. No fuses: leave them out.',
+        'Contactor: each contact with the armature pressed in; its coil with one coil wire off.',
+        'Load side to ground, all loads at once: T1, T2. OL is usual. Type ol for over range.',
+        'The block is finished even when something is found: a second fault is usual.',
+      ],
+      why: 'A blown fuse, a dead coil or a ground explains the call before any part is condemned.',
+      source: ['Fuse under 0.5 Ω, contact at most 1 Ω, 24 V coil 8 to 20 Ω: common practice, no single source'],
+      circuit: 'part',
+      fields: {
+        fuse1: ohms('First fuse', { optional: true, words: ['fuses', 'fuse'] }),
+        fuse2: ohms('Second fuse', { optional: true, words: ['fuses'] }),
+        pole1: ohms('First contact, pressed in', { words: ['contacts', 'contact', 'poles'] }),
+        pole2: ohms('Second contact, pressed in', { optional: true, words: ['contacts', 'poles'] }),
+        coil: ohms('Contactor coil', { optional: true }),
+        t1g: ohms('T1 to ground', { words: ['t1-g', 't1 g', 't1'] }),
+        t2g: ohms('T2 to ground', { optional: true, words: ['t2-g', 't2 g', 't2'] }),
+      },
+      cant: 'line-not-taken',
+      next: 'fuses',
+    }),
+    'line-not-taken': verdict({
+      verdict: 'fuses-contactor-ground-not-taken',
+      title: 'Fuses, contactor and ground were not measured',
+      says: ['What follows is weaker for it. A ground may show only at restart.'],
+      next: ['Go on with the capacitor.'],
+      who: 'junior',
+      judged: [],
+      evidence: ['line'],
+      then: 'any',
+    }),
+    fuses: judge('fuses', {
+      of: { readings: 'line' },
+      limits: LIMITS.fuses,
+      quiet: ['good', 'undecided'],
+      then: { good: 'contactor', blown: 'fuse-blown', between: 'contactor', undecided: 'contactor' },
+    }),
+    'fuse-blown': verdict({
+      verdict: 'fuse-blown',
+      title: 'A fuse is blown: its cause comes first',
+      says: ['A fuse opens because of something behind it.'],
+      next: [
+        'No new fuse before the cause is found.',
+        'Its size is at most the MOP on the nameplate.',
+        'Finish the dead tests.',
+      ],
+      who: 'junior',
+      judged: ['fuses'],
+      evidence: ['line'],
+      then: 'contactor',
+    }),
+    contactor: judge('contactor', {
+      of: { readings: 'line', released: null, rated: null },
+      limits: LIMITS.contactor,
+      quiet: ['good', 'undecided'],
+      then: {
+        good: 'ground',
+        'coil-open': 'coil-open',
+        'coil-shorted': 'coil-shorted',
+        contacts: 'contacts',
+        welded: 'contacts',
+        between: 'ground',
+        undecided: 'ground',
+      },
+    }),
+    'coil-open': verdict({
+      verdict: 'contactor-coil-open',
+      title: 'The contactor’s coil is open: replace the contactor',
+      says: ['OL across the coil with one wire off.'],
+      next: [
+        'Same coil volts, poles and amps.',
+        'Finish the dead tests.',
+        'Not proven until the restart numbers are in.',
+      ],
+      who: 'junior',
+      judged: ['contactor'],
+      evidence: ['line'],
+      then: 'ground',
+    }),
+    'coil-shorted': verdict({
+      verdict: 'contactor-coil-shorted',
+      title: 'The contactor’s coil is shorted: replace the contactor',
+      says: ['Below 4 Ω on a 24 V coil with one wire off. It blows the low-voltage fuse.'],
+      next: [
+        'Same coil volts, poles and amps.',
+        'Check the low-voltage fuse.',
+        'Finish the dead tests.',
+        'Not proven until the restart numbers are in.',
+      ],
+      who: 'junior',
+      judged: ['contactor'],
+      evidence: ['line'],
+      then: 'ground',
+    }),
+    contacts: verdict({
+      verdict: 'contactor-contacts',
+      title: 'The contactor’s contacts are done: replace the contactor',
+      says: ['More than 1 Ω with the armature pressed in, or closed with it up. Pitting alone would condemn nothing.'],
+      next: [
+        'Are the terminals tight?',
+        'Same coil volts, poles and amps.',
+        'Finish the dead tests.',
+        'Not proven until the restart numbers are in.',
+      ],
+      who: 'junior',
+      judged: ['contactor'],
+      evidence: ['line'],
+      then: 'ground',
+    }),
+    ground: judge('loads-to-ground', {
+      of: { readings: 'line', plate: null },
+      limits: LIMITS.loadsToGround,
+      quiet: ['none-found'],
+      then: { 'none-found': 'any', low: 'low', undecided: 'any' },
+    }),
+    low: verdict({
+      verdict: 'low-to-ground',
+      title: 'Something behind the contactor reads low to ground',
+      says: ['All loads at once: which of them is not known yet. The wire comes before the motor.'],
+      next: ['The windings below show whether it is a motor.', 'Nothing is energised until it is found.'],
+      who: 'junior',
+      judged: ['ground'],
+      evidence: ['line'],
+      then: 'any',
+    }),
+    any: judge('capacitors', {
+      of: { look: '@count' },
+      limits: {},
+      quiet: ['none', 'some', 'undecided'],
+      then: { none: 'no-capacitor', some: 'run', undecided: 'run' },
+    }),
+    'no-capacitor': verdict({
+      verdict: 'no-capacitor',
+      title: 'No run capacitor where one is expected',
+      says: ['A PSC motor needs one. A unit without may be inverter or electronically commutated equipment.'],
+      next: ['Close it. A senior decides what it is.'],
+      who: 'senior',
+      judged: ['any'],
+      evidence: ['@count'],
+      raises: 'not-covered',
+      then: '!raised',
+    }),
+    run: include(runCapacitor, { exits: { done: 'second' }, needs: {} }),
+    second: judge('more', {
+      of: { look: '@count' },
+      limits: { than: LIMITS.count.one },
+      quiet: ['more', 'no-more', 'undecided'],
+      then: { more: 'another', 'no-more': 'motors', undecided: 'motors' },
+    }),
+    another: include(anotherCapacitor, { exits: { done: 'third' }, needs: {} }),
+    third: judge('more', {
+      of: { look: '@count' },
+      limits: { than: LIMITS.count.two },
+      quiet: ['more', 'no-more', 'undecided'],
+      then: { more: 'yet-another', 'no-more': 'motors', undecided: 'motors' },
+    }),
+    'yet-another': include(anotherCapacitor, { exits: { done: 'motors' }, needs: {} }),
+    motors: include(motors, { exits: { done: 'sort' }, needs: {} }),
+    sort: found({
+      among: {
+        compressor: {
+          verdicts: ['compressor-grounded', 'winding-open-at-harness', 'all-windings-open', 'common-lead-open'],
+          to: '!raised',
+        },
+        frame: { verdicts: ['fan-to-frame'], to: '!repair' },
+        ground: { verdicts: ['low-to-ground'], to: 'ground-open' },
+        question: { verdicts: [...OPEN_QUESTIONS, 'fan-section-undecided'], to: '!raised' },
+        part: { verdicts: [...REPLACED, ...MOTOR, ...CONTACTOR, ...START_GEAR], to: '!repair' },
+        value: { verdicts: ['value-undecided'], to: '!under-load' },
+        fuse: { verdicts: ['fuse-blown'], to: 'fuse-alone' },
+      },
+      none: '!clean',
+    }),
+    'ground-open': verdict({
+      verdict: 'ground-not-located',
+      title: 'A ground that no motor explains: it stays off',
+      says: ['Low to ground behind the contactor, and the motors read clear. A heater, a wire or a harness is left.'],
+      next: ['A senior splits the branches: leads off one by one until the low one is found.', 'Nothing is energised.'],
+      who: 'senior',
+      judged: ['ground'],
+      evidence: ['line'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    'fuse-alone': verdict({
+      verdict: 'fuse-without-cause',
+      title: 'A blown fuse without a cause found: no new fuse yet',
+      says: ['No ground was found at meter voltage. After a fuse opened, the insulation test decides.'],
+      next: ['A senior decides about the insulation test.', 'It stays off.'],
+      who: 'senior',
+      judged: ['fuses'],
+      evidence: ['line'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+  },
+});

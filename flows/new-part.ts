@@ -1,0 +1,85 @@
+import {
+  flow,
+  judge,
+  label,
+  measure,
+  megohms,
+  microfarads,
+  one,
+  printed,
+  shown,
+  verdict,
+} from '../engine/vocabulary.ts';
+import { LIMITS } from './limits.ts';
+
+const PICKED = { part: 'pick', is: ['first', 'second', 'third', 'other'] } as const;
+const OLD = { old: '@label', diagram: '@round:diagram' } as const;
+
+/** The new run capacitor: picked from what the truck carries, and measured dead before it goes in. */
+export const newPart = flow({
+  id: 'new-part',
+  version: 1,
+  title: 'The right part',
+  exits: ['fits', 'none', 'again'],
+  steps: {
+    rating: label({
+      say: 'The rating to fit: from the old part, the wiring diagram or the nameplate.',
+      body: ['Type it as printed, for example 30+5 µF ±6 % 440 VAC.'],
+      why: 'The same µF within the original’s tolerance, the same or higher volts. Nothing is fitted by guess.',
+      as: 'label',
+      cant: '!none',
+      next: 'part',
+    }),
+    part: measure({
+      say: 'Pick the new part and measure it dead, before it is fitted.',
+      body: [
+        'HERM to C, FAN to C; two singles: each on its own. One section: leave FAN out.',
+        'Type first, second or third for a line of the list, or other and its print.',
+      ],
+      callouts: [{ level: 'warning', text: 'Never the next size up. A start capacitor is no run capacitor.' }],
+      why: 'A new part may be bad or wrong. Measured dead is its proof; under load isn’t routine.',
+      source: [
+        'Same µF, same or higher volts: a maker’s tip reprinted by a trade page (secondary source) and common practice',
+      ],
+      circuit: 'part',
+      shows: [shown('substitutes', { of: OLD, limits: LIMITS.substitutes })],
+      fields: {
+        pick: one('Which part', {
+          first: { label: 'The first of the list', words: ['1st', 'exact'] },
+          second: { label: 'The second', words: ['2nd', 'two singles'] },
+          third: { label: 'The third', words: ['3rd'] },
+          other: { label: 'Another part: its print', words: ['another'] },
+        }),
+        print: printed('Print of that part', { when: { part: 'pick', is: ['other'] } }),
+        herm: microfarads('HERM to C', { words: ['h', 'comp', 'hc', 'h-c'], when: PICKED }),
+        fan: microfarads('FAN to C', { words: ['f', 'fc', 'f-c'], optional: true }),
+        hf: microfarads('HERM to FAN', { words: ['h-f', 'herm-fan'], optional: true }),
+        case: megohms('Terminals to case', { words: ['shell', 'can', 'rim'], optional: true, unitNeeded: true }),
+      },
+      picture: { kind: 'leads', part: 'dual', on: ['herm-c', 'fan-c', 'case'], between: 'capacitance' },
+      cant: '!none',
+      next: 'judged',
+    }),
+    judged: judge('new-part', {
+      of: { ...OLD, part: 'part', earlier: '~part' },
+      limits: LIMITS.newPart,
+      says: {
+        refused: 'That part may not go in here. Pick another one.',
+        'no-choice': 'There is no such line in the list, or its print is missing. Pick again.',
+        out: 'The new part does not read right. Zero the leads, or take another one.',
+        undecided: 'A reading of the new part is missing.',
+      },
+      then: { good: 'right', refused: '!again', 'no-choice': '!again', out: '!again', undecided: '!again' },
+    }),
+    right: verdict({
+      verdict: 'new-part-right',
+      title: 'The new part is right, and reads right',
+      says: ['Measured dead, before it is fitted: that is its proof.'],
+      next: ['Fit it, strap it, wires back as recorded.'],
+      who: 'junior',
+      judged: ['judged'],
+      evidence: ['@label', '@round:diagram', 'part'],
+      then: '!fits',
+    }),
+  },
+});
