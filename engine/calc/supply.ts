@@ -1,5 +1,5 @@
 /** Supply voltage: limits by the nameplate, drop, lost leg and unbalance. */
-import { Exact, type Figure, type Range } from './exact.ts';
+import { Exact, type Figure, type Range, within } from './exact.ts';
 import { aboveZero, notBelowZero } from './refuse.ts';
 
 /**
@@ -17,9 +17,9 @@ export function ratedRangeVolts(ratedVolts: Figure, percent: Figure): Range {
  * Source: a compressor maker's nameplate-voltage bulletin (secondary source) for 208/230; NEMA MG 1-12.44.1 for the rest.
  */
 export function nameplateRangeVolts(ratedVolts: readonly Figure[], percent: Figure, dual: Range): Range | null {
-  const rated = ratedVolts.map((v) => aboveZero(v, 'a rated voltage')).sort((a, b) => a.cmp(b));
-  const [lowest, highest] = [rated.at(0), rated.at(-1)];
-  if (!lowest || !highest) return null;
+  const rated = ratedVolts.map((v) => aboveZero(v, 'a rated voltage'));
+  if (rated.length === 0) return null;
+  const [lowest, highest] = [Exact.min(...rated), Exact.max(...rated)];
   if (lowest.eq(208) && highest.eq(230)) return dual;
   return { low: ratedRangeVolts(lowest, percent).low, high: ratedRangeVolts(highest, percent).high };
 }
@@ -52,8 +52,9 @@ const DERATING = ['1', '1', '0.95', '0.88', '0.82', '0.75'] as const;
 export function deratingShare(unbalance: Figure): Exact | null {
   const exact = notBelowZero(unbalance, 'the unbalance');
   const whole = exact.floor();
-  const [from, to] = [DERATING[whole.toNumber()], DERATING[exact.ceil().toNumber()]];
-  if (from === undefined || to === undefined) return null;
+  const to = DERATING[exact.ceil().toNumber()];
+  if (to === undefined) return null;
+  const from = DERATING[whole.toNumber()] ?? to;
   return new Exact(from).plus(new Exact(to).minus(from).times(exact.minus(whole)));
 }
 
@@ -73,27 +74,30 @@ export function legsOf(l1l2: Exact, l1g: Exact, l2g: Exact, lowVolts: Figure, pr
   return !alive(l1l2) || !alive(l1g) || !alive(l2g) ? 'lost' : 'present';
 }
 
+/** Three readings without sign. */
+export type ThreeVolts = readonly [Exact, Exact, Exact];
+const rising = (volts: ThreeVolts): ThreeVolts => [...volts].sort((a, b) => a.cmp(b)) as [Exact, Exact, Exact];
+
 /**
  * Single-phasing of three lines: one line to line is inside its range and both others are at most this share (%) of it. A
  * motor with one line open halves the voltage over the two windings in series.
  */
-export function isSinglePhased(lineToLineVolts: readonly Exact[], range: Range, atMostPercent: Figure): boolean {
-  const [low, middle, high] = [...lineToLineVolts].sort((a, b) => a.cmp(b));
-  if (!low || !middle || !high || high.lt(range.low) || high.gt(range.high)) return false;
-  return middle.lte(high.times(atMostPercent).div(100));
+export function isSinglePhased(lineToLineVolts: ThreeVolts, range: Range, atMostPercent: Figure): boolean {
+  const [, middle, high] = rising(lineToLineVolts);
+  return within(high, range) && middle.lte(high.times(atMostPercent).div(100));
 }
 
 /**
  * The high leg of a delta with one winding tapped: it reads √3 times what the two others read to ground, and these are
- * alike. Both within a share in %. Null where three volts don't show it. Geometry.
+ * alike. Both within a share in %. Null where three volts don't show it; a share of nothing is no share, so a zero among
+ * them never does. Geometry.
  */
 export function highLegTimes(
-  toGroundVolts: readonly Exact[],
+  toGroundVolts: ThreeVolts,
   withinPercent: Figure,
 ): { readonly volts: Exact; readonly times: Exact } | null {
-  const [low, middle, high] = [...toGroundVolts].sort((a, b) => a.cmp(b));
-  if (!low || !middle || !high || low.lte(0)) return null;
-  const near = (value: Exact, expected: Figure): boolean => dropPercent(expected, value).abs().lte(withinPercent);
+  const [low, middle, high] = rising(toGroundVolts);
+  const near = (value: Exact, expected: Exact): boolean => dropPercent(expected, value).abs().lte(withinPercent);
   const times = high.times(2).div(low.plus(middle));
   return near(middle, low) && near(times, new Exact(3).sqrt()) ? { volts: high, times } : null;
 }

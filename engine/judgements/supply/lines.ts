@@ -6,6 +6,7 @@ import {
   highLegTimes,
   isSinglePhased,
   legsOf,
+  type ThreeVolts,
   unbalancePercent,
 } from '../../calc/supply.ts';
 import type { Finding } from '../../schema.ts';
@@ -77,7 +78,7 @@ export function judgeThree(seen: Seen): SupplyJudged | null {
     return volts ? [{ key, volts }] : [];
   });
   const alive = (volts: Exact): boolean => volts.gte(limits.present.value);
-  const lines = [a, b, c];
+  const lines = [a, b, c] as const;
   const pairs = [
     ...[pair(seen, 'l1l2', a), pair(seen, 'l2l3', b), pair(seen, 'l1l3', c)],
     ...grounds.map(({ key, volts }) => toGround(seen, key, volts)),
@@ -169,7 +170,7 @@ function unbalanceFinding(unbalance: Exact, { limits }: Seen): Finding {
 }
 
 function highLeg(grounds: readonly Exact[], { limits }: Seen): Finding[] {
-  const leg = highLegTimes(grounds, limits.highLeg.value);
+  const leg = areThree(grounds) ? highLegTimes(grounds, limits.highLeg.value) : null;
   if (!leg) return [];
   return [
     finding({
@@ -181,6 +182,8 @@ function highLeg(grounds: readonly Exact[], { limits }: Seen): Finding[] {
     }),
   ];
 }
+
+const areThree = (volts: readonly Exact[]): volts is ThreeVolts => volts.length === 3;
 
 const plain = (name: string, word: string, text: string, source: string | null = null): Finding =>
   finding({ name, reading: word, word, text, source });
