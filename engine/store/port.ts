@@ -146,6 +146,12 @@ export interface Store {
 /** Trouble that is nobody's mistake and nobody's bug: the store could not keep it. The person may send again. */
 export class NotKept extends Error {
   override name = 'NotKept';
+  /** False where the answer of the database was lost: it may have been kept after all. Sent again, it counts once. */
+  readonly certain: boolean;
+  constructor(what: string, options?: ErrorOptions & { readonly certain?: boolean }) {
+    super(what, options);
+    this.certain = options?.certain ?? true;
+  }
 }
 
 /** What is kept can't be read. `job` and `seq` say where, as far as that is known. */

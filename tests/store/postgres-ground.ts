@@ -33,6 +33,7 @@ const TABLES = 'job, entry, words, board, photo, person, settings, sheet, link, 
 const EMPTY = `set session_replication_role = replica; truncate ${TABLES} restart identity`;
 const idle: string[] = [];
 
+/** Without tables. */
 export async function newDatabase(): Promise<string> {
   const server = await postgresServer();
   const name = `g_${randomUUID().replaceAll('-', '')}`;
@@ -40,9 +41,14 @@ export async function newDatabase(): Promise<string> {
   return server + name;
 }
 
+async function withTables(url: string): Promise<string> {
+  await (await openPostgres(url)).close();
+  return url;
+}
+
 /** Databases are made once and emptied after each test: making one takes as long as ten tests. */
 export async function postgresGround(): Promise<PostgresGround> {
-  const url = idle.pop() ?? (await newDatabase());
+  const url = idle.pop() ?? (await withTables(await newDatabase()));
   return {
     url,
     open: () => openPostgres(url, { connections: 4 }),

@@ -19,13 +19,13 @@ export interface PostgresServer {
 /** PostgreSQL doesn't run as root: whoever tests as root has it run as somebody who may do nothing. */
 const NOBODY = { uid: 65_534, gid: 65_534 };
 
-export async function startPostgres(): Promise<PostgresServer> {
+/** @param options.fsync left out: off. What is tested is what is acknowledged when a process dies; a bench wants the disk. */
+export async function startPostgres(options: { fsync?: boolean } = {}): Promise<PostgresServer> {
   const as: Partial<typeof NOBODY> = process.geteuid?.() === 0 ? NOBODY : {};
   const home = mkdtempSync(join(tmpdir(), 'nocool-postgres-'));
   if (as.uid !== undefined) chownSync(home, as.uid, as.gid ?? as.uid);
   const bin = programs(home, as);
   const data = join(home, 'data');
-  // What is tested is what is acknowledged when a process dies, which needs no flush; the bench has a disk of its own.
   const made = spawnSync(
     join(bin, 'initdb'),
     ['-D', data, '-U', 'nocool', '-A', 'trust', '-E', 'UTF8', '--locale=C', '--no-sync'],
@@ -38,7 +38,12 @@ export async function startPostgres(): Promise<PostgresServer> {
   if (made.status !== 0) throw new Error(`initdb: ${made.error?.message ?? made.stderr}`);
   const port = await freePort();
   const settings = [
-    ...['listen_addresses=127.0.0.1', `unix_socket_directories=${home}`, `port=${port}`, 'fsync=off'],
+    ...[
+      'listen_addresses=127.0.0.1',
+      `unix_socket_directories=${home}`,
+      `port=${port}`,
+      `fsync=${options.fsync ? 'on' : 'off'}`,
+    ],
     ...['max_connections=200', 'shared_buffers=32MB', 'autovacuum=off'],
   ];
   const start = async (): Promise<ChildProcess> => {

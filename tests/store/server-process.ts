@@ -2,9 +2,10 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { createHash, randomBytes, randomUUID } from 'node:crypto';
 import { once } from 'node:events';
-import { copyFileSync, cpSync, mkdirSync, rmSync } from 'node:fs';
+import { copyFileSync, cpSync, existsSync, mkdirSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import type { Store } from '../../engine/store/index.ts';
 import { bundle } from '../process.ts';
 import { buildPage } from '../web-chat/browser.ts';
@@ -15,16 +16,16 @@ export interface ServerProgram {
 }
 /** Laid out as `npm run build` does: the server finds the page two folders up. */
 export async function serverProgram(): Promise<ServerProgram> {
-  const [program, page] = await Promise.all([
-    bundle(new URL('../../web-chat/server/main.ts', import.meta.url)),
-    buildPage(),
-  ]);
+  const program = await bundle(new URL('../../web-chat/server/main.ts', import.meta.url));
+  // Any page does; where `npm test` has built one, it isn't built again.
+  const built = fileURLToPath(new URL('../../dist/page', import.meta.url));
+  const page = existsSync(join(built, '.vite')) ? built : await buildPage();
   const home = join(dirname(program), randomUUID());
   const path = join(home, 'web-chat', 'server', 'main.mjs');
   mkdirSync(dirname(path), { recursive: true });
   copyFileSync(program, path);
   cpSync(page, join(home, 'page'), { recursive: true });
-  rmSync(page, { recursive: true });
+  if (page !== built) rmSync(page, { recursive: true });
   return { path, remove: () => rmSync(home, { recursive: true }) };
 }
 

@@ -18,7 +18,12 @@ export function problemOf(error: unknown): Problem {
   if (error instanceof Problem) return error;
   if (error instanceof NotFound) return new Problem(404, 'not-found', error.message || 'There is nothing here.');
   if (error instanceof NoRight) return new Problem(403, 'no-right', error.message || 'This is not yours to do.');
-  if (error instanceof NotKept) return new Problem(503, 'not-kept', 'Nothing was kept. Send it again.');
+  if (error instanceof NotKept) {
+    const what = error.certain
+      ? 'Nothing was kept. Send it again.'
+      : 'It may have been kept. Send it again: it counts once.';
+    return new Problem(503, 'not-kept', what);
+  }
   const { statusCode = 500, validation, message } = error as Partial<FastifyError>;
   if (validation) return new Problem(400, 'bad-request', message ?? 'That is not what is taken here.');
   if (statusCode === 413) return new Problem(413, 'too-large', 'That is too large. Send less at once.');

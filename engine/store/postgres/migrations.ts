@@ -35,7 +35,7 @@ const FIRST = [
   sql`create table board (
     job integer primary key references job (key), last_seq integer not null, updated text collate "C" not null,
     closed integer not null, card text)`,
-  sql`create index board_in_order on board (closed, updated)`,
+  sql`create index board_in_order on board (closed, updated, job)`,
   sql`create table photo (hash text collate "C" primary key, bytes bytea not null)`,
   sql`create trigger photo_is_not_changed before update on photo for each row execute function refuse_change()`,
   sql`create table person (

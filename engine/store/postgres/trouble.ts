@@ -60,4 +60,5 @@ export function asTrouble(error: unknown): unknown {
 export const unknownOutcome = (cause: unknown): NotKept =>
   new NotKept('The database can’t be reached, and whether it was kept is not known. Send it again: it counts once.', {
     cause,
+    certain: false,
   });
