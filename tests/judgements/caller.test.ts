@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Parts } from '../../engine/schema.ts';
 import { choice, parts } from './fixture.ts';
-import { run } from './run.ts';
+import { probed, run } from './run.ts';
 
 const T = '\u2009';
 const thin = (text: string): string => text.replaceAll(/(?<=\d) (?=°F|%|h\b)/g, T);
@@ -220,5 +220,35 @@ describe('urgency', () => {
         expect(order.indexOf(after.outcome)).toBeGreaterThanOrEqual(order.indexOf(before.outcome));
       }),
     );
+  });
+});
+
+describe('the probes stand on both sides of each limit', () => {
+  test('heat index', () => {
+    expect(probed('heat-index')).toEqual([
+      ...['none: 69.5 °F', 'none: 79.9 °F', 'caution: 80.8 °F', 'caution: 89.9 °F', 'extreme-caution: 90.1 °F'],
+      ...['extreme-caution: 102.9 °F', 'danger: 103.1 °F', 'danger: 124.9 °F', 'extreme-danger: 125.2 °F'],
+      ...[
+        'danger: 121 °F',
+        'danger: 107.6 °F',
+        'undecided: no reading',
+        'undecided: 140.1 °F',
+        'undecided: no reading',
+      ],
+    ]);
+  });
+  test('urgency', () => {
+    const both = (plain: string, up: string, times: number): string[] =>
+      Array(times)
+        .fill([`${plain}: none named`, `${up}: infant`])
+        .flat();
+    expect(probed('urgency')).toEqual([
+      ...both('soon', 'today', 4),
+      ...both('today', 'first', 2),
+      ...both('first', 'now', 2),
+      ...both('now', 'now', 1),
+      ...['now: no reading', 'undecided: no reading', 'soon: 41 °F'],
+      ...['first: 41.1 °F', 'first: 41.1 °F', 'first: 41.1 °F', 'undecided: no reading'],
+    ]);
   });
 });

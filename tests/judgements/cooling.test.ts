@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Parts } from '../../engine/schema.ts';
 import { choice, parts } from './fixture.ts';
-import { run } from './run.ts';
+import { probed, run } from './run.ts';
 
 const T = '\u2009';
 const F = (of: Record<string, number | string>): Parts => parts('°F', of);
@@ -465,5 +465,45 @@ describe('cause of a refrigerant pattern', () => {
     const two = { ...pattern('llhl'), ...choice('suction', 'low', 'high') };
     expect(run('refrigerant-cause', { pattern: two, ready }).outcome).toBe('undecided');
     expect(run('refrigerant-cause', {}).outcome).toBe('undecided');
+  });
+});
+
+describe('the probes stand on both sides of each limit', () => {
+  test('split', () => {
+    expect(probed('split')).toEqual([
+      ...['within: 16.9 °F', 'low: 16.8 °F', 'within: 22.9 °F', 'high: 23 °F'],
+      ...['within: 16 °F', 'undecided: 15.9 °F', 'within: 22 °F', 'undecided: 22.1 °F'],
+      ...['undecided: 3.7 °F', 'low: 3.6 °F', 'undecided: 28 °F', 'high: 28.1 °F'],
+      ...['within: 19.9 °F', 'undecided: 19.9 °F', 'within: 25 °F', 'undecided: 25.1 °F', 'within: 16 °F'],
+      ...['undecided: no reading', 'undecided: no reading'],
+    ]);
+  });
+  test('superheat', () => {
+    expect(probed('superheat')).toEqual([
+      ...['normal: 5 °F', 'low: 4.9 °F', 'normal: 15 °F', 'high: 15.1 °F'],
+      ...['normal: 8 °F', 'low: 7.9 °F', 'normal: 12 °F', 'high: 12.1 °F'],
+      ...['normal: 10 °F', 'undecided: 10 °F', 'low: −3 °F', 'undecided: −3.1 °F'],
+      ...['normal: 10 °F', 'normal: 11.2 °F', 'undecided: no reading', 'undecided: no reading'],
+      ...['undecided: no reading', 'undecided: 10 °F', 'undecided: no reading'],
+    ]);
+  });
+  test('subcooling', () => {
+    expect(probed('subcooling')).toEqual([
+      ...['normal: 7 °F', 'low: 6.9 °F', 'normal: 13 °F', 'high: 13.1 °F'],
+      ...['normal: 8 °F', 'low: 7.9 °F', 'normal: 15 °F', 'high: 15.1 °F'],
+      ...['low: −3 °F', 'undecided: −3.1 °F', 'normal: 9.6 °F', 'high: 15.1 °F'],
+      ...['undecided: no reading', 'undecided: no reading', 'undecided: no reading', 'undecided: no reading'],
+    ]);
+  });
+  test('refrigerant cause: every pattern there is, then what is missing', () => {
+    const all = probed('refrigerant-cause');
+    expect(new Set(all.slice(0, 81)).size).toBe(81);
+    expect(all.slice(0, 81).filter((line) => !line.startsWith('undecided'))).toHaveLength(17);
+    const undercharge = 'suction low, head low, superheat high, subcooling low';
+    expect(all.slice(81)).toEqual([
+      ...Array(5).fill(`undecided: ${undercharge}`),
+      'undecided: suction low, head not read, superheat high, subcooling low',
+      'undecided: suction not read, head not read, superheat not read, subcooling not read',
+    ]);
   });
 });

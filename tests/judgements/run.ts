@@ -13,3 +13,12 @@ export function run<Id extends JudgementId>(
   const filled = Object.fromEntries(j.takes.map((name) => [name, given[name]]));
   return j.run(filled, LIMITS[id] as Readonly<Record<string, Limit>>, force);
 }
+
+/** What each line of a judgement's probe comes to: outcome and the last finding's reading, in plain spaces. */
+export function probed(id: JudgementId): string[] {
+  const j = judgements[id] as unknown as Judgement<string, string, string>;
+  return j.probe(LIMITS[id] as Readonly<Record<string, Limit>>).map((given) => {
+    const { outcome, findings } = run(id, given);
+    return `${outcome}: ${findings.at(-1)?.reading ?? ''}`.replaceAll('\u2009', ' ');
+  });
+}

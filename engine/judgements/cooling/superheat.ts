@@ -82,7 +82,7 @@ function probeReadings(limits: SuperheatLimits): Partial<Record<'refrigerant' | 
   return [
     ...both(low, high, label),
     ...both(new Exact(limits.valveLow.value), new Exact(limits.valveHigh.value), valve),
-    { readings: at(new Exact(10)), target: fixed(past(wet, 3)) },
+    { readings: at(new Exact(10)), target: fixed(past(wet, '0.1')) },
     { readings: at(new Exact(10)), target: fixed(past(wet, '-0.1')) },
     { readings: at(new Exact(limits.impossible.value).neg()), target: label },
     { readings: at(new Exact(limits.impossible.value).neg().minus('0.1')), target: label },
