@@ -28,6 +28,12 @@ describe('three readings of an unmarked dual part', () => {
     expect(names(of(30, 30, 15))).toBe('ambiguous XYZ XZY');
     expect(names(of(30, '30.2', '15.1'))).toBe('ambiguous XZY XYZ');
   });
+  test('sections whose doubts only touch can still change places', () => {
+    // ±0.5 µF on every reading.
+    const meter = { ...METER, percent: '0', counts: 5, fine: '0.1', coarse: '0.1' };
+    expect(names(of(31, 30, '15.245', meter))).toBe('ambiguous XYZ XZY');
+    expect(names(of('31.0001', 30, '15.245', meter))).toBe('determined XYZ');
+  });
   test('one section open: the other two readings are one lead and its neighbour', () => {
     expect(names(of(45, '0.02', '0.02'))).toBe('ambiguous XYZ YXZ');
   });
