@@ -118,6 +118,12 @@ describe('insulation', () => {
     ['less than nothing', { reading: at(-1) }, 'undecided'],
     ['an ohmmeter', { test: choice('choice', 'meter'), reading: at(100) }, 'none-found'],
     ['no test volts told', { test: {}, reading: at(100) }, 'none-found'],
+    [
+      'words around a figure are no test volts',
+      { test: choice('choice', 'about-1000'), reading: at(100) },
+      'none-found',
+    ],
+    ['words behind a figure are none', { test: choice('choice', '1000-old'), reading: at(100) }, 'none-found'],
     ['an ohmmeter reads low', { test: choice('choice', 'meter'), reading: at(0.1) }, 'low'],
     ['500 V', { test: choice('choice', '500'), reading: at(100) }, 'good'],
     ['501 V', { test: choice('choice', '501'), reading: at(100) }, 'refused'],
