@@ -10,8 +10,6 @@ const hex64 = z.string().check(z.regex(/^[0-9a-f]{64}$/));
 const id = z.string().check(z.minLength(1), z.maxLength(200));
 const count = z.number().check(z.int(), z.gte(1));
 
-export { canonicalJson as canonical } from '../canonical.ts';
-
 /** Which manual the job was pinned to: its first entry says so, and the file says it again where a person looks. */
 const FlowName = z.strictObject({ manual: id, version: z.number(), fingerprint: z.string(), semantics: z.number() });
 export type FlowName = z.infer<typeof FlowName>;
