@@ -1,6 +1,5 @@
 /** A record gone over again: is each answer one to the question that stood, each verdict the one that follows? */
 import { canonicalJson } from '../canonical.ts';
-import { canonicalJson } from '../canonical.ts';
 import { TranscriptMismatch } from '../errors.ts';
 import type { Place } from '../flatten.ts';
 import { isConcluded } from '../known.ts';
