@@ -27,9 +27,9 @@ export function valueWords(value: Value, spec: PartSpec | undefined, resolve: Re
   }
 }
 
-/** One line per part that was given; what was left out is silent. */
+/** One line per part that was given; a reading that was left out says so, any other part is silent. */
 export function answerWords(step: AskStep, parts: Parts, resolve: Resolve): string[] {
-  const given = Object.entries(parts).filter(([, v]) => v.kind !== 'untaken');
+  const given = Object.entries(parts).filter(([key, v]) => v.kind !== 'untaken' || step.parts[key]?.part === 'field');
   return given.map(([key, value]) => {
     const spec = step.parts[key];
     const words = valueWords(value, spec, resolve);

@@ -97,6 +97,12 @@ describe('asked back', () => {
     '80+75 µF 440',
     'FAN 45 HERM 5 MFD',
     '45+5 440 370',
+    '1/4 HP 1075 RPM 208-230V',
+    'HP 1/4 V 208-230 RPM 1075 CAP 5 MFD 370V',
+    '2 POLE 30 FLA 40 RES 240V COIL 24V',
+    'RLA 17.9 LRA 96 208/230-1-60',
+    '4S+5 µF 440 V',
+    '45+5 µF ±б % 440 VAC',
   ])('%s', (text) => {
     expect(read(text)).toBe('problem');
   });

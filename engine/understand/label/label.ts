@@ -9,6 +9,7 @@ import { decimalString, figure } from '../../quantity.ts';
 import type { CapacitorLabel } from '../../schema.ts';
 import { fold } from '../fold.ts';
 import { lookalikeIn } from '../lookalike.ts';
+import { type PlateKind, readPlate } from '../plate/plate.ts';
 import { markOther } from './other.ts';
 import { LabelPrint } from './print.ts';
 import { readStartLabel } from './start.ts';
@@ -25,6 +26,8 @@ export function readLabel(text: string, asked: { tolerance: string; start?: bool
   const strange = lookalikeIn(fold(text));
   if (strange !== null)
     return { problem: `“${strange}” is not read as a figure. Type it with plain digits. ${EXAMPLE}` };
+  const { kind } = readPlate(text);
+  if (kind !== null && OTHER_PARTS.has(kind)) return { problem: `Type the capacitor’s own print. ${EXAMPLE}` };
   const print = new LabelPrint(text);
   if (asked.start) return readStartLabel(print);
   const tolerance = readTolerance(print);
@@ -47,6 +50,8 @@ export function readLabel(text: string, asked: { tolerance: string; start?: bool
 /** Characters: three times what a capacitor has room for. */
 const LONGEST = 600;
 const EXAMPLE = 'Type it as printed, with units, such as 45+5 µF ±6 % 440 VAC.';
+/** "1/4 HP" is no pair of sections. */
+const OTHER_PARTS: ReadonlySet<PlateKind> = new Set(['motor', 'contactor', 'unit']);
 const SECTION_PROBLEMS = {
   start: 'That is the print of a start capacitor: a range. This asks for the run capacitor, such as 45+5 µF 440 V.',
   'which-unit': '“mF” is not clear. Type µF where the part’s print means microfarads, such as 45+5 µF.',

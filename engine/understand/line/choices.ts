@@ -107,6 +107,7 @@ function answered(line: Line, part: OptionPart, own: readonly Hit[], breaths: Br
 function saidByHalf(line: Line, part: OptionPart, breaths: BreathMap): Hit | null {
   const rest = line.tokens.flatMap((token, i) => (line.isUsed(i) || breaths.namesOther(i, part.key) ? [] : [token]));
   if (rest.some(({ kind, text }) => kind === 'number' || text === '?')) return null;
+  if (line.tokens.some((_, i) => isShared(line.find(i)))) return null;
   const said = new Set(rest.flatMap(({ kind, text }) => (kind === 'word' && !FILLERS.has(text) ? [text] : [])));
   const fitting = part.options.filter(({ label }) => {
     const own = new Set(
@@ -119,6 +120,10 @@ function saidByHalf(line: Line, part: OptionPart, breaths: BreathMap): Hit | nul
     return null;
   return { part: part.key, id: option.id, from: 0, to: line.tokens.length, letter: false, plain: false };
 }
+
+/** A name of two questions: neither is answered by it. */
+const isShared = (found: Found | null): boolean =>
+  found !== null && new Set(optionsOf(found).map(({ part }) => part)).size > 1;
 
 /** "2", or "1 3" where several may be chosen: only where the prompt has one list and no numbers are asked. */
 function byNumber(line: Line): Record<string, string[]> | null {

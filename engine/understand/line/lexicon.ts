@@ -62,13 +62,10 @@ export class Lexicon {
     for (const option of part.options)
       for (const name of [option.id, option.label, withoutLetter(option.label), ...option.words]) {
         const letter = letterOf(name);
-        this.#add(letter ?? name, {
-          kind: 'option',
-          part: part.key,
-          id: option.id,
-          letter: (letter ?? name).length === 1,
-        });
-        if (letter) this.#add(name, { kind: 'option', part: part.key, id: option.id, letter: false });
+        const meaning = { kind: 'option', part: part.key, id: option.id, letter: false } as const;
+        const plain = part.kind === 'choose' && BARE.has(name.toLowerCase()) ? { plain: true } : {};
+        this.#add(letter ?? name, { ...meaning, ...plain, letter: (letter ?? name).length === 1 });
+        if (letter) this.#add(name, meaning);
       }
   }
 
@@ -103,6 +100,9 @@ const same = (a: Meaning, b: Meaning): boolean =>
   a.kind === 'field'
     ? b.kind === 'field' && a.key === b.key
     : b.kind === 'option' && a.part === b.part && a.id === b.id;
+
+/** In a list these answer only alone: "no idea" is no no. */
+const BARE = new Set(['yes', 'no', 'none', 'nothing']);
 
 /** Marks that may stand inside a name: "L1–G", "line, then fan". */
 const INSIDE = '-/+&,()"’';

@@ -1,0 +1,193 @@
+/** Free answers: the plain words of the language for any option of that meaning, the trade's words as the flow gives them. */
+import { describe, expect, test } from 'vitest';
+import type { Part } from '../../engine/schema.ts';
+import { readLine, saysCant } from '../../engine/understand/index.ts';
+import { observation } from './call-parts.ts';
+import { act, choose, confirm, field, option } from './parts.ts';
+
+const given = (text: string, ...parts: Part[]) => readLine(text, parts).given;
+
+describe('what the unit does, by the words of a technician', () => {
+  test.each([
+    ['silent', 'a'],
+    ['outdoor unit dead', 'a'],
+    ['its not doing anything', 'a'],
+    ['nothing runs outside', 'a'],
+    ['Humming', 'b'],
+    ['just hums, wont spin', 'b'],
+    ['condenser fan out', 'c'],
+    ['fan not spinning', 'c'],
+    ['Fan dead.', 'c'],
+    ['comp wont start', 'd'],
+    ['compressor not starting, fan ok', 'd'],
+    ['running not cooling', 'e'],
+    ['kicks on and off', 'f'],
+    ['short cycling', 'f'],
+    ['contactor chattering', 'g'],
+    ['contactor buzzing', 'g'],
+    ['keeps tripping', 'h'],
+    ['blown fuse', 'h'],
+    ['breaker tripped', 'h'],
+    ['blower not running', 'i'],
+    ['frozen coil', 'j'],
+    ['iced up', 'j'],
+    ['float switch tripped', 'k'],
+    ['grinding', 'l'],
+    ["won't shut off", 'm'],
+    ['blowing hot', 'n'],
+    ['flashing light', 'o'],
+    ['blower never stops', 'p'],
+  ])('%s → %s', (text, id) => {
+    expect(given(text, observation)).toEqual({ choice: [id] });
+  });
+  test.each(['not humming', 'is it iced up?', 'maybe frozen', 'no ice, no water', 'hums and blown fuse', 'not sure'])(
+    '%s is none',
+    (text) => {
+      expect(readLine(text, [observation])).toMatchObject({ given: {} });
+    },
+  );
+});
+
+describe('plain answers', () => {
+  const cools = choose('cools', false, [
+    option('yes', 'Runs and cools', 'cold'),
+    option('no', 'Still not', 'not cold'),
+  ]);
+  const feeds = choose('feeds', true, [option('none', 'No other feed'), option('indoor', 'Indoor unit')]);
+  const kind = choose('class', false, [option('psc', 'PSC'), option('unsure', 'Not sure')]);
+  const lock = confirm(
+    'ok',
+    'Lock still yours?',
+    option('yes', 'Yes'),
+    option('no', 'No'),
+    option('cant', 'Can’t say'),
+  );
+
+  test.each<[string, Part, string]>([
+    ['yep', cools, 'yes'],
+    ['Yes.', cools, 'yes'],
+    ['sí', cools, 'yes'],
+    ['nope', cools, 'no'],
+    ['no sir', cools, 'no'],
+    ['not cold', cools, 'no'],
+    ['no cold', cools, 'no'],
+    ['not sure if psc', kind, 'unsure'],
+    ['none', feeds, 'none'],
+    ['None of these', feeds, 'none'],
+    ['nada', feeds, 'none'],
+    ['n/a', feeds, 'none'],
+    ["don't know", kind, 'unsure'],
+    ['I don’t know', kind, 'unsure'],
+    ['idk', kind, 'unsure'],
+    ['no idea', kind, 'unsure'],
+    ['not sure', kind, 'unsure'],
+    ["can't tell", kind, 'unsure'],
+    ['no sé', kind, 'unsure'],
+    ['affirmative', lock, 'yes'],
+    ['sure is', lock, 'yes'],
+    ['impossible', lock, 'cant'],
+    ['hecho', act('ok', 'Wires off'), 'done'],
+    ['all done', act('ok', 'Wires off'), 'done'],
+  ])('%s', (text, part, id) => {
+    expect(given(text, part)).toEqual({ [part.key]: [id] });
+  });
+
+  test.each<[string, Part]>([
+    ['no idea', cools],
+    ['no tool', cools],
+    ['yes and no', cools],
+    ['yes?', cools],
+    ['nothing that I know of yet', feeds],
+    ['none yet', feeds],
+  ])('%s is none of them', (text, part) => {
+    expect(given(text, part)).toEqual({});
+  });
+
+  test('a plain word that two questions could mean is neither’s', () => {
+    expect(given('none', feeds, choose('look', true, [option('none', 'Nothing odd')]))).toEqual({});
+    expect(given('no', cools, confirm('ok', 'Lock still yours?'))).toEqual({});
+  });
+});
+
+describe('it can’t be answered', () => {
+  test.each([
+    "can't",
+    "I can't measure that",
+    'can’t reach it',
+    'cannot read the plate',
+    'no such tool',
+    'no tool',
+    'no meter for that',
+    'sorry, no resistor',
+    "don't have one",
+    'i dont have the tool',
+    'we have no 9v battery',
+    'not sure',
+    "I'm not sure",
+    'idk',
+    'dunno',
+    'no idea',
+    "don't know",
+    'unable',
+    'no access',
+    'my meter died'.slice(3),
+    'no tengo',
+    'No sé',
+    'NO SIGNAL',
+  ])('%s', (text) => {
+    expect(saysCant(text)).toBe(true);
+  });
+  test.each([
+    '',
+    'yes',
+    'no',
+    'the fan can’t turn',
+    'compressor cannot start',
+    'no capacitor here',
+    'no oil',
+    'not bulged',
+    'nothing',
+    'cantilever bracket',
+    'i can measure it',
+    'herm 38.4',
+    'notable rust',
+    'no toolbox left behind',
+  ])('%j says something else', (text) => {
+    expect(saysCant(text)).toBe(false);
+  });
+});
+
+describe('keys of another question', () => {
+  const third = [field('fan', 'µF'), field('hf', 'µF')];
+  test('are never lost', () => {
+    expect(readLine('fan 5.03 hf 4.52 case ol', third)).toEqual({
+      given: { fan: '5.03', hf: '4.52' },
+      unread: ['case ol'],
+    });
+    expect(readLine('case ol fan 5.03 hf 4.52', third)).toEqual({
+      given: { fan: '5.03', hf: '4.52' },
+      unread: ['case ol'],
+    });
+    expect(readLine('fan 5.03 case 12 meg hf 4.52', third)).toEqual({
+      given: { fan: '5.03', hf: '4.52' },
+      unread: ['case 12 meg'],
+    });
+    expect(readLine('herm 44.6 fan 5.03 hf 4.52', third)).toEqual({
+      given: { fan: '5.03', hf: '4.52' },
+      unread: ['herm 44.6'],
+    });
+  });
+  test('are taken where the question has them as optional', () => {
+    const more = [...third, field('case', 'MΩ', { optional: true, unitNeeded: true })];
+    expect(readLine('fan 5.03 hf 4.52 case ol', more)).toEqual({
+      given: { fan: '5.03', hf: '4.52', case: 'ol' },
+      unread: [],
+    });
+    expect(readLine('5.03 4.52', more)).toEqual({ given: { fan: '5.03', hf: '4.52' }, unread: [] });
+    expect(readLine('5.03 4.52 _', more)).toEqual({ given: { fan: '5.03', hf: '4.52', case: '_' }, unread: [] });
+  });
+  test('a field goes by its question too', () => {
+    const named = [field('fan', 'µF', { ask: 'FAN to C' }), field('hf', 'µF', { ask: 'HERM to FAN' })];
+    expect(given('HERM to FAN: 4.52 µF, FAN to C: 5.03 µF', ...named)).toEqual({ fan: '5.03 µF', hf: '4.52 µF' });
+  });
+});
