@@ -1,9 +1,9 @@
 /**
  * `npm run bench`: how fast the store is, as ratios within one run. `ENTRIES=1000000 npm run bench` fills that many; the
- * median decides, against the gate beside it. Prints a table and writes `data/bench.json`.
+ * median decides, against the gate beside it. Prints a table and writes `data/bench-store.json`.
  */
 import { randomBytes } from 'node:crypto';
-import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import pg from 'pg';
@@ -18,7 +18,8 @@ import { PEOPLE } from '../people.ts';
 import { type PostgresServer, startPostgres } from '../store/postgres-server.ts';
 import { record, written } from '../store/written.ts';
 import { fill } from './fill.ts';
-import { milliseconds, perSecond, type Ratio, ratio, row } from './ratio.ts';
+import { milliseconds, perSecond, type Ratio, ratio } from './ratio.ts';
+import { judge, report } from './report.ts';
 
 const ENTRIES = Number(process.env.ENTRIES ?? 100_000);
 const ROUNDS = { rounds: 9, ms: 400, warmMs: 4_000 };
@@ -31,15 +32,8 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   await rm(folder, { recursive: true, force: true });
-  await writeFile('data/bench.json', `${JSON.stringify(done, null, 2)}\n`);
-  process.stdout.write(
-    `\n| ratio | median (quartiles) | gate | subject / base |\n|---|---|---|---|\n${done.map(row).join('\n')}\n\n`,
-  );
+  await report('store', done);
 });
-const judge = (result: Ratio): void => {
-  done.push(result);
-  expect(result.passed, row(result)).toBe(true);
-};
 
 /** Each of so many clients appends to a job of its own, and to the next one when that has 40 entries. */
 function clients(append: Store['append'], create: Store['create'], name: string): (i: number) => Promise<void> {
@@ -87,6 +81,7 @@ test.each([
   );
   const gathered = clients(group.append, group.create, 'g');
   judge(
+    done,
     await ratio({
       name: `SQLite: group commit / commit per request, ${connections} connections`,
       unit: 'appends/s',
@@ -147,6 +142,7 @@ test('PostgreSQL, append under 64 clients / plain pool of 16', async () => {
     );
     const ours = clients(store.append, store.create, 's');
     judge(
+      done,
       await ratio({
         name: 'PostgreSQL: append under 64 clients / plain pool of 16',
         unit: 'appends/s',
@@ -186,12 +182,13 @@ test(`a shop of ${ENTRIES} entries / one of 10,000`, async () => {
     const job = jobs[30 + ((count * 7919) % (jobs.length - 30))] ?? '';
     expect((await store.read(job)).entries).toHaveLength(40);
   };
+  const results: Ratio[] = [];
   for (const [what, one] of [
     ['turn', turn],
     ['board page', board],
     ['reading one old record', cold],
   ] as const)
-    done.push(
+    results.push(
       await ratio({
         name: `SQLite: ${what} at ${ENTRIES.toLocaleString('en')} entries / at 10,000`,
         unit: 'ms',
@@ -204,5 +201,5 @@ test(`a shop of ${ENTRIES} entries / one of 10,000`, async () => {
     );
   await small.store.close();
   await large.store.close();
-  for (const result of done.slice(-3)) expect(result.passed, row(result)).toBe(true);
+  judge(done, ...results);
 });

@@ -1,0 +1,166 @@
+/** The whole turn over HTTP against the same server with the engine left out, and going over records from the store. */
+import { randomBytes } from 'node:crypto';
+import { mkdir, mkdtemp, rm } from 'node:fs/promises';
+import { Agent, request } from 'node:http';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { compile } from '../../engine/compile.ts';
+import { createDesk, type Desk, type Turn } from '../../engine/desk/index.ts';
+import { begin, replay, take } from '../../engine/replay.ts';
+import { openSqlite, type Store } from '../../engine/store/index.ts';
+import { SHELF } from '../../flows/index.ts';
+import { personOf } from '../desk/shop.ts';
+import { PEOPLE } from '../people.ts';
+import { written } from '../store/written.ts';
+import { buildPage } from '../web-chat/browser.ts';
+import { type Serving, serve } from '../web-chat/serve.ts';
+import { fill } from './fill.ts';
+import { perSecond, type Ratio, ratio } from './ratio.ts';
+import { judge, report } from './report.ts';
+
+const ROUNDS = { rounds: 9, ms: 700, warmMs: 4_000 };
+const done: Ratio[] = [];
+let folder = '';
+let page = '';
+beforeAll(async () => {
+  await mkdir('data', { recursive: true });
+  folder = await mkdtemp(join('data', 'bench-'));
+  page = await buildPage();
+});
+afterAll(async () => {
+  for (const each of [folder, page]) await rm(each, { recursive: true, force: true });
+  await report('turn', done);
+});
+
+const random = (n: number): string => randomBytes(n).toString('hex');
+async function shop(name: string): Promise<{ store: Store; desk: Desk }> {
+  const store = await openSqlite(join(folder, `${name}.db`));
+  for (const person of Object.values(PEOPLE)) await store.savePerson(personOf(person));
+  return { store, desk: createDesk({ store, shelf: SHELF, clock: () => new Date(), random }) };
+}
+
+/** The same answers from the same store, with nothing thought about in between. */
+function withoutEngine({ store, desk }: { store: Store; desk: Desk }, like: Turn): Desk {
+  const ends = new Map<string, ReturnType<typeof written>['entries'][number]>();
+  return {
+    ...desk,
+    async open() {
+      const job = random(16);
+      const { entries, texts } = written(job, undefined);
+      await store.create(job, entries, texts);
+      if (entries[0]) ends.set(job, entries[0]);
+      return { ...like, entries, view: { ...like.view, job } };
+    },
+    async reply(by, job, reply) {
+      const { entries, texts } = written(job, ends.get(job), { by, client: reply.client });
+      await store.append(job, (entries[0]?.seq ?? 1) - 1, entries, texts);
+      if (entries[0]) ends.set(job, entries[0]);
+      return { ...like, entries, view: { ...like.view, job } };
+    },
+  };
+}
+
+/** Each connection writes notes on a call of its own, and opens the next after forty. */
+function people(serving: Serving, cookie: string, slow: number[]): (i: number) => Promise<void> {
+  const agent = new Agent({ keepAlive: true, maxSockets: 64 });
+  const calls = new Map<number, { job: string; turns: number }>();
+  let count = 0;
+  const post = (path: string, body: object): Promise<Turn> =>
+    new Promise((resolve, reject) => {
+      const began = performance.now();
+      const headers = { cookie, 'content-type': 'application/json', 'x-nocool': '1' };
+      const sent = request(`${serving.url}${path}`, { method: 'POST', agent, headers }, (answer) => {
+        let text = '';
+        answer.setEncoding('utf8');
+        answer.on('data', (piece) => {
+          text += piece;
+        });
+        answer.on('end', () => {
+          slow.push(performance.now() - began);
+          if ((answer.statusCode ?? 500) < 300) resolve(JSON.parse(text) as Turn);
+          else reject(new Error(text));
+        });
+      });
+      sent.on('error', reject);
+      sent.end(JSON.stringify(body));
+    });
+  return async (i) => {
+    const call = calls.get(i);
+    const client = `b${++count}`;
+    if (!call || call.turns >= 40) {
+      const { view } = await post('/api/jobs', { title: 'No cool', client });
+      calls.set(i, { job: view.job, turns: 1 });
+      return;
+    }
+    call.turns++;
+    const note = { kind: 'command', name: 'note', text: 'Rust under the fan leads.', client };
+    const { entries } = await post(`/api/jobs/${call.job}/replies`, note);
+    expect(entries).toHaveLength(1);
+  };
+}
+const p99 = (values: number[]): number => values.sort((a, b) => a - b)[Math.floor(values.length * 0.99)] ?? 0;
+
+test('a full turn / the same server with the engine left out, 64 connections', async () => {
+  const [whole, bare] = [await shop('whole'), await shop('bare')];
+  const like = await bare.desk.open('ines', { title: 'No cool', client: 'like' });
+  const servings = [
+    await serve({ ...bare, desk: withoutEngine(bare, like), pageFolder: page }),
+    await serve({ ...whole, pageFolder: page }),
+  ] as const;
+  const [slowBare, slowWhole]: [number[], number[]] = [[], []];
+  const floor = people(servings[0], await servings[0].cookieFor('ines'), slowBare);
+  const full = people(servings[1], await servings[1].cookieFor('ines'), slowWhole);
+  const turns = await ratio({
+    name: 'full turn over HTTP / engine left out, 64 connections',
+    unit: 'turns/s',
+    base: (ms) => perSecond(ms, 64, floor),
+    subject: (ms) => perSecond(ms, 64, full),
+    atLeast: 0.65,
+    ...ROUNDS,
+  });
+  const slow = await ratio({
+    name: 'its p99 / the p99 with the engine left out',
+    unit: 'ms',
+    base: async (ms) => {
+      slowBare.length = 0;
+      await perSecond(ms, 64, floor);
+      return p99(slowBare);
+    },
+    subject: async (ms) => {
+      slowWhole.length = 0;
+      await perSecond(ms, 64, full);
+      return p99(slowWhole);
+    },
+    atMost: 2.5,
+    ...ROUNDS,
+  });
+  for (const serving of servings) await serving.close();
+  for (const { store } of [whole, bare]) await store.close();
+  judge(done, turns, slow);
+});
+
+test('going over records from the store / over the same entries in memory', async () => {
+  const { store, desk } = await shop('records');
+  const jobs = (await fill(store, desk, 40_000)).slice(30);
+  const machine = compile(SHELF[0]);
+  const memory = await Promise.all(jobs.slice(0, 200).map(async (job) => (await store.read(job)).entries));
+  let [a, b] = [0, 0];
+  judge(
+    done,
+    await ratio({
+      name: 'a record of 40 entries read, verified and gone over / gone over in memory',
+      unit: 'records/s',
+      base: (ms) =>
+        perSecond(ms, 1, async () => {
+          (memory[a++ % memory.length] ?? []).reduce(take, begin(machine, 'job'));
+        }),
+      subject: (ms) =>
+        perSecond(ms, 1, async () => {
+          replay(machine, (await store.read(jobs[b++ % jobs.length] ?? '')).entries);
+        }),
+      atLeast: 0.65,
+      ...ROUNDS,
+    }),
+  );
+  await store.close();
+});
