@@ -1,10 +1,12 @@
 /**
- * The demo: an invented shop with three people, two jobs under way and one finished. Every job is typed through the desk
+ * The demo: an invented shop with three people and a truck, two jobs under way and one finished. Every job is typed through the desk
  * as its people would type it, so a seed that no longer fits the manual fails instead of lying.
  */
 import { createDesk, type DeskParts, type Person } from '../engine/desk/index.ts';
+import { createSheets } from '../engine/desk/sheets.ts';
 import type { Store } from '../engine/store/port.ts';
 import { DEMO_JOBS, type DemoJob } from './jobs.ts';
+import { DEMO_TRUCK, TRUCK, units } from './lists.ts';
 
 const METER = { percent: '1.9', counts: 2, fine: '0.01', coarse: '0.1', split: '10', known: true };
 /** Nobody here exists. */
@@ -16,6 +18,7 @@ export const DEMO_PEOPLE: readonly Person[] = [
     roles: ['technician'],
     certified: false,
     meter: METER,
+    truck: DEMO_TRUCK,
     active: true,
   },
   {
@@ -45,6 +48,9 @@ export async function loadDemo(store: Store, parts: Omit<DeskParts, 'store'>): P
   for (const person of DEMO_PEOPLE) await store.savePerson(person);
   let minute = 0;
   const now = parts.clock().getTime();
+  const sheets = createSheets(store);
+  await sheets.saveTruck(DEMO_TRUCK, TRUCK);
+  for (const [id, unit] of Object.entries(units(now))) await sheets.saveEquipment(id, unit);
   const desk = createDesk({ ...parts, store, clock: () => new Date(now + minute * 60_000) });
   for (const job of DEMO_JOBS) {
     minute = -job.minutesAgo;
@@ -57,7 +63,8 @@ export async function loadDemo(store: Store, parts: Omit<DeskParts, 'store'>): P
 }
 
 async function play(desk: ReturnType<typeof createDesk>, job: DemoJob, tick: () => void): Promise<void> {
-  let turn = await desk.open('dana', { title: job.title, assign: 'ines', client: job.client });
+  const { title, client, equipment } = job;
+  let turn = await desk.open('dana', { title, assign: 'ines', client, ...(equipment ? { equipment } : {}) });
   for (const [i, [by, text]] of job.lines.entries()) {
     tick();
     const { prompt } = turn.view;

@@ -4,6 +4,8 @@ export interface DemoJob {
   readonly title: string;
   readonly client: string;
   readonly minutesAgo: number;
+  /** The unit's own record, where the shop has one. */
+  readonly equipment?: string;
   readonly lines: readonly Line[];
 }
 const ines = (...lines: string[]): Line[] => lines.map((text) => ['ines', text]);
@@ -17,8 +19,8 @@ const toReadings = (label: string): Line[] =>
     `clean, 1 cap, ${label}`,
     '120.6 / 0.1 0 0.1 / 0 0 / 120.5',
     '9.2 / 0.4 0.1 0.3 / 9.2',
-    'done',
-    'marked',
+    'fuses 0.1 0.1 contacts .1 .2 coil 12.4 t1g ol t2g ol',
+    'wires off',
   );
 
 export const DEMO_JOBS: readonly DemoJob[] = [
@@ -26,18 +28,20 @@ export const DEMO_JOBS: readonly DemoJob[] = [
     title: 'Alder Court 14, unit 3: fan runs, no cold air',
     client: 'demo-1',
     minutesAgo: 150,
+    equipment: 'alder-court-14-3',
     lines: [
       ...ines('d'),
       ...toReadings('40+7.5 µF ±6 % 440 VAC'),
       ...ines(
         'herm 33.2 fan 7.41 hf 6.06 case ol',
-        'done',
-        'done',
-        'done',
-        'rla 14.7 lra 80 fla 1.1',
-        'yes',
-        '238 10.9 0.9',
-        'runs and cools',
+        'spin free',
+        'cr 1.1 cs 3.4 sr 4.5 g ol',
+        'coil dirty',
+        'first herm 40.3 fan 7.55 hf 6.36 case ol',
+        'fitted',
+        'wires back',
+        'closed',
+        '238 237 comp 10.9 fan 0.9 split 18',
       ),
     ],
   },
@@ -45,6 +49,7 @@ export const DEMO_JOBS: readonly DemoJob[] = [
     title: 'Mill Lane 2: compressor runs, fan still',
     client: 'demo-2',
     minutesAgo: 14,
+    equipment: 'mill-lane-2',
     lines: [...ines('c'), ...toReadings('35+5 µF ±6 % 370 VAC')],
   },
   {
