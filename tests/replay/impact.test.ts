@@ -42,10 +42,10 @@ describe('given a second version', () => {
 });
 
 test('a step that got another name: its answer is dropped, and the job would stand there', () => {
-  const renamed = JSON.parse(JSON.stringify(FIRST).replaceAll('"marks"', '"markings"')) as Manual;
+  const renamed = JSON.parse(JSON.stringify(FIRST).replaceAll('"sections"', '"both-sections"')) as Manual;
   const { changes, dropped, ends } = impact(compile({ ...renamed, version: 2 }), finished);
   expect(dropped).toBeGreaterThan(0);
-  expect(ends).toMatch(/\/markings$/);
+  expect(ends).toMatch(/\/both-sections$/);
   expect(changes.every((c) => c.old !== null && c.now === null)).toBe(true);
   expect(changes.length).toBe(finished.filter((e) => e.kind === 'concluded').length);
 });

@@ -50,9 +50,9 @@ test('typed again through the desk, a job is the same to the byte, but for the s
 
 describe('each proves what its name says', () => {
   test('weak-fan-section-replaced-and-proven', () => {
-    const [first, last] = verdicts('weak-fan-section-replaced-and-proven');
+    const [first, , last] = verdicts('weak-fan-section-replaced-and-proven');
     expect(first).toContain('FAN fail');
-    expect(last).toBe('L1–L2 in, Compressor running, Fan in');
+    expect(last).toMatch(/^L1–L2 in, .*Compressor running, Fan in/);
   });
   test('the same reading, by two rules, gets two words', () => {
     expect(verdicts('by-the-plain-rule-a-close-reading-passes')[0]).toMatch(/^HERM pass, FAN pass/);

@@ -32,7 +32,8 @@ export interface Play {
 const says = (by: PersonId, ...texts: string[]): Line[] => texts.map((text) => ({ by, text, after: 1 }));
 const ines = (...texts: string[]): Line[] => says('ines', ...texts);
 const WEAK_FAN = 'herm 44.6 fan 2.9 hf 2.72 case ol';
-const FITTED = ['done', 'done', 'done', 'rla 14.7 lra 80 fla 1.1', 'yes'];
+const MOTORS = ['spin free', 'cr .9 cs 2.7 sr 3.6 g ol', 'coil dirty'];
+const FITTED = ['other 45+5 440 herm 45.3 fan 5.04', 'fitted', 'wires back', 'rla 17.9 lra 96 fla 1.2', 'closed'];
 const MEANS = 'pull-out, breaker, no other feed, two legs, outlet';
 const LOOK = 'clean, 1 cap, 45+5 6% 440';
 const PROVING = '121 / 0.2 0 0.1 / 0 0 / 121';
@@ -41,7 +42,7 @@ const RESIDUAL = '9.3 / 0.6 0.1 0.5 / 9.3';
 /** By the name of the file, which says what the record proves. */
 export const PLAYS: Readonly<Record<string, Play>> = {
   'weak-fan-section-replaced-and-proven': {
-    lines: ines(...TO_READINGS, WEAK_FAN, ...FITTED, '238 10.9 0.9', 'runs and cools'),
+    lines: ines(...TO_READINGS, WEAK_FAN, ...MOTORS, ...FITTED, '241 240 comp 13.1 fan .9 split 19'),
   },
   'by-the-plain-rule-a-close-reading-passes': {
     settings: { rule: 'plain' },
