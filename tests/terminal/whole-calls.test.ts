@@ -1,6 +1,6 @@
 /** Whole calls by typing, through the running program and a real database. Label 45+5 µF ±6 %: 42.30–47.70, 4.70–5.30. */
 import { describe, expect, test, vi } from 'vitest';
-import { TO_READINGS } from '../people.ts';
+import { PROVES, TO_FIGURES, TO_READINGS } from '../people.ts';
 import { at, Program, strip, type Told, verdicts } from './program.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
@@ -16,10 +16,12 @@ const upToProving = TO_READINGS.slice(0, 6);
 const textOf = ({ prompt }: Told): string => prompt.notices.map((n) => n.text).join('\n');
 
 describe('a call from the observation to the verdict', () => {
-  test('both sections good, and what is not asked yet goes to a senior', async () => {
+  test('both sections good, the block finished, and it runs: no part is at fault', async () => {
     const terminal = await atReadings();
-    const told = await terminal.types('herm 44.6 fan 5.02 hf 4.51 case ol');
-    expect(verdicts(told)).toEqual(['capacitor-good', 'dead-tests-not-finished']);
+    const good = await terminal.types('herm 44.6 fan 5.02 hf 4.51 case ol');
+    await terminal.types('spin free', 'cr .9 cs 2.7 sr 3.6 g ol', 'rla 17.9 lra 96 fla 1.2', 'closed');
+    const told = await terminal.types(PROVES);
+    expect(verdicts(good, told)).toEqual(['capacitor-good', 'runs-nothing-found']);
     expect(told.prompt.kind).toBe('finished');
     expect(await terminal.end()).toBe(0);
   });
@@ -40,9 +42,9 @@ describe('a call from the observation to the verdict', () => {
     const terminal = await atReadings();
     const weak = await terminal.types('herm 36.1 fan 5.02 hf 4.4 case ol');
     expect(verdicts(weak)).toEqual(['section-fails-value']);
-    const live = await terminal.types('done', 'done', 'done', 'rla 17.9 lra 96 fla 1.2', 'yes');
+    const live = await terminal.types(...TO_FIGURES);
     expect(strip(live)).not.toContain('DEAD');
-    const proven = await terminal.types('241 13.1 .9', 'yes');
+    const proven = await terminal.types(PROVES);
     expect(verdicts(proven)).toEqual(['repair-proven']);
     expect(proven.prompt.kind).toBe('finished');
     expect(await terminal.end()).toBe(0);
@@ -50,14 +52,14 @@ describe('a call from the observation to the verdict', () => {
 
   // The series of a good HERM and a good FAN section: 45 · 5 / (45 + 5) = 4.5.
   test.each<[string, string[], string[]]>([
-    ['FAN read again is good', ['fan 5.02 hf 4.5'], ['capacitor-good', 'dead-tests-not-finished']],
+    ['FAN read again is good', ['fan 5.02 hf 4.5'], ['capacitor-good']],
     ['FAN read again is as low', ['fan 4.5 hf 4.1'], ['section-fails-value']],
     ['there is no third reading', ['skip leads too short'], ['fan-section-undecided']],
   ])('FAN 4.5, which is what HERM to FAN would read: %s', async (_, lines, expected) => {
     const terminal = await atReadings();
     const asked = await terminal.types('herm 45.1 fan 4.5 case ol');
     expect(verdicts(asked)).toEqual([]);
-    expect(asked.prompt.parts.map((p) => p.key)).toEqual(['fan', 'hf']);
+    expect(asked.prompt.parts.map((p) => p.key)).toEqual(['fan', 'hf', 'case']);
     expect(verdicts(await terminal.types(...lines))).toEqual(expected);
     expect(await terminal.end()).toBe(0);
   });

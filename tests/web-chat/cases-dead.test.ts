@@ -101,6 +101,6 @@ test('three residual lines over a void hold the job; a senior opens three more, 
 
   await cases.tell('otto', job, 'approve, once more');
   await ines.sees(DISCHARGE);
-  await typed(ines, RESIDUAL, 'Record the wiring');
+  await typed(ines, RESIDUAL, 'Fuses, contactor, loads to ground');
   expect(await strip(ines)).toBe('PROVED DEAD');
 }, 60_000);

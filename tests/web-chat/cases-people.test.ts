@@ -18,6 +18,7 @@ import {
 const cases = new Cases();
 const REPLACE = 'The run capacitor is out of its label: replace it';
 const IS_GOOD = 'The run capacitor is good';
+const SPIN = 'Spin the fan by hand';
 
 test('hand-over: nothing that was proved counts for the new holder, what was found does', async () => {
   const job = await cases.brought([...toReadings(), WEAK_HERM]);
@@ -45,7 +46,7 @@ test('hand-over: nothing that was proved counts for the new holder, what was fou
     await cases.tell('tomas', job, line);
   await tomas.sees('Discharge every capacitor');
   await tomas.type(RESIDUAL);
-  await tomas.sees('Fit the new part.');
+  await tomas.sees(SPIN);
   expect([await strip(tomas), (await verdicts(tomas))[0]]).toEqual(['PROVED DEAD', REPLACE]);
 }, 60_000);
 
@@ -69,7 +70,7 @@ test('the label is changed after the readings: they are judged anew, and nothing
   await ines.sees('Cover off, eyes only');
   await ines.page.getByLabel('Print of the dual run capacitor').fill('35+5 6% 440');
   await ines.send();
-  await ines.sees('With a senior');
+  await ines.sees(SPIN);
   expect((await verdicts(ines))[0]).toBe(IS_GOOD);
   expect(await shown(ines)).toContain('pass HERM reads 36.1 µF, +3.1 % off the rated 35 µF');
   expect(await strip(ines)).toBe('PROVED DEAD');
@@ -84,7 +85,7 @@ test('a reading is taken back: its verdict is gone, it is asked again, and the n
   const fallen = ines.page.locator('.lines li[data-standing="fallen"]', { hasText: READINGS });
   expect(await fallen.first().textContent()).toContain('no longer counts');
   await ines.type(GOOD);
-  await ines.sees('With a senior');
+  await ines.sees(SPIN);
   expect((await verdicts(ines))[0]).toBe(IS_GOOD);
 });
 
@@ -102,7 +103,7 @@ test('two windows send at the same moment: one reading is kept, the other is tol
   const [winner, loser] = oneWon ? [one, two] : [two, one];
   await loser.refusal.waitFor();
   for (const window of [winner, loser]) {
-    await window.sees(oneWon ? 'With a senior' : 'Fit the new part.');
+    await window.sees(SPIN);
     expect((await verdicts(window))[0]).toBe(oneWon ? IS_GOOD : REPLACE);
   }
   const { ticket } = await cases.shop.desk.look('ines', job);

@@ -8,8 +8,8 @@ const REPLACE = 'The run capacitor is out of its label: replace it';
 const IS_GOOD = 'The run capacitor is good';
 const NEAR = 'The run capacitor passes, near its limit';
 const NONE = null;
-const FIT = 'Fit the new part.';
-const SENIOR = 'With a senior';
+/** The block is finished, whatever the capacitor was found to be. */
+const ON = 'Spin the fan by hand, power locked off.';
 const THIRD = 'FAN to C again with one lead on C, then HERM to FAN.';
 
 /** A line, the question it leads to, the first verdict, and words beside it. */
@@ -37,18 +37,18 @@ describe('45+5 µF ±6 %', () => {
     'A lead may sit on HERM instead of C.',
   ];
   test.each<readonly [string, readonly Typed[]]>([
-    ['both sections are good', [[GOOD, SENIOR, IS_GOOD, 'HERM44.6 µF', 'pass HERM reads 44.6', '42.30–47.70 µF']]],
+    ['both sections are good', [[GOOD, ON, IS_GOOD, 'HERM44.6 µF', 'pass HERM reads 44.6', '42.30–47.70 µF']]],
     [
       'FAN is weak',
-      [['herm 44.6 fan 2.9 hf 2.72 case ol', FIT, REPLACE, 'pass HERM reads', 'fail FAN reads 2.9 µF, −42.0 %']],
+      [['herm 44.6 fan 2.9 hf 2.72 case ol', ON, REPLACE, 'pass HERM reads', 'fail FAN reads 2.9 µF, −42.0 %']],
     ],
     [
       '4.5 on FAN was HERM to FAN',
-      [FIRST, ['fan 5.03 hf 4.52', SENIOR, IS_GOOD, 'pass FAN reads 5.03 µF', 'The three fit within the doubt.']],
+      [FIRST, ['fan 5.03 hf 4.52', ON, IS_GOOD, 'pass FAN reads 5.03 µF', 'The three fit within the doubt.']],
     ],
     [
       '4.5 on FAN truly is weak',
-      [FIRST, ['fan 4.5 hf 4.09', FIT, REPLACE, 'fail FAN reads 4.5 µF, −10.0 %', 'The three fit within the doubt.']],
+      [FIRST, ['fan 4.5 hf 4.09', ON, REPLACE, 'fail FAN reads 4.5 µF, −10.0 %', 'The three fit within the doubt.']],
     ],
     [
       '4.5 on FAN and no third reading',
@@ -56,7 +56,7 @@ describe('45+5 µF ±6 %', () => {
         FIRST,
         [
           'skip no third hand',
-          SENIOR,
+          ON,
           'HERM is judged, FAN is undecided',
           'pass HERM reads 44.6',
           'undecided FAN reads 4.5',
@@ -67,19 +67,14 @@ describe('45+5 µF ±6 %', () => {
       'swapped, then right',
       [
         ['herm 5.02 fan 44.8 case ol', READINGS, NONE, 'HERM and FAN look exchanged: leads or terminals are mixed up.'],
-        [GOOD, SENIOR, IS_GOOD],
+        [GOOD, ON, IS_GOOD],
       ],
     ],
     [
       'swapped twice',
       [
         ['herm 5.02 fan 44.8 case ol', READINGS, NONE],
-        [
-          'herm 5.02 fan 44.8 case ol',
-          SENIOR,
-          'The readings contradict each other: undecided',
-          'Nothing is condemned on',
-        ],
+        ['herm 5.02 fan 44.8 case ol', ON, 'The readings contradict each other: undecided', 'Nothing is condemned on'],
       ],
     ],
   ])('%s', (_, lines) => typedInPage('45+5 6% 440', lines));
@@ -91,21 +86,21 @@ describe('80+5 µF ±6 %', () => {
       '4.71 on FAN was HERM to FAN',
       [
         ['herm 80.1 fan 4.71 case ol', THIRD, NONE, 'A good FAN section reads 4.44–4.97 µF'],
-        ['fan 5.00 hf 4.706', SENIOR, IS_GOOD, 'pass FAN reads 5 µF'],
+        ['fan 5.00 hf 4.706', ON, IS_GOOD, 'pass FAN reads 5 µF'],
       ],
     ],
     [
       '4.71 truly is FAN',
       [
         ['herm 80.1 fan 4.71 case ol', THIRD, NONE],
-        ['fan 4.71 hf 4.45', SENIOR, NEAR, 'conditional pass FAN reads 4.71 µF', 'P(in tolerance) 55 %'],
+        ['fan 4.71 hf 4.45', ON, NEAR, 'conditional pass FAN reads 4.71 µF', 'P(in tolerance) 55 %'],
       ],
     ],
     [
       '4.883 is what a good 5.20 gives on HERM to FAN',
       [
         ['herm 80.1 fan 4.883 case ol', THIRD, NONE, 'A good FAN section reads 4.44–4.97 µF'],
-        ['fan 5.20 hf 4.883', SENIOR, NEAR, 'conditional pass FAN reads 5.2 µF'],
+        ['fan 5.20 hf 4.883', ON, NEAR, 'conditional pass FAN reads 5.2 µF'],
       ],
     ],
   ])('%s', (_, lines) => typedInPage('80+5 6% 440', lines));
@@ -122,22 +117,17 @@ describe('40+5 µF ±6 %', () => {
   test.each<readonly [string, readonly Typed[]]>([
     [
       'conditional pass',
-      [['herm 38.4 fan 4.95 hf 4.38 case ol', SENIOR, NEAR, 'conditional pass HERM reads 38.4', '93 %']],
+      [['herm 38.4 fan 4.95 hf 4.38 case ol', ON, NEAR, 'conditional pass HERM reads 38.4', '93 %']],
     ],
     [
       'conditional fail, out again',
-      [OUT, ['herm 37.3', FIT, REPLACE, 'conditional fail HERM reads 37.3', 'Out twice: the try before read 37.4 µF.']],
+      [OUT, ['herm 37.3', ON, REPLACE, 'conditional fail HERM reads 37.3', 'Out twice: the try before read 37.4 µF.']],
     ],
     [
       'conditional fail, in on the repeat',
       [
         OUT,
-        [
-          'herm 37.9 fan 4.91 hf 4.35 case ol',
-          SENIOR,
-          NEAR,
-          'The try before read 37.4 µF, outside. Both are recorded.',
-        ],
+        ['herm 37.9 fan 4.91 hf 4.35 case ol', ON, NEAR, 'The try before read 37.4 µF, outside. Both are recorded.'],
       ],
     ],
     [
@@ -145,7 +135,7 @@ describe('40+5 µF ±6 %', () => {
       [
         [
           'herm 36.2 fan 4.91 hf 4.33 case ol',
-          FIT,
+          ON,
           REPLACE,
           'fail HERM reads 36.2',
           'The ±10 % habit (36.00–44.00 µF) would keep it. The label decides.',
@@ -155,7 +145,7 @@ describe('40+5 µF ±6 %', () => {
     ...['37.6 µF', '37600 nF', '0.0376 mF', '37,6'].map((herm) => {
       const line = `herm ${herm} fan 4.91 hf 4.34 case ol`;
       const words = 'conditional pass HERM reads 37.6 µF, −6.0 % off the rated 40 µF. The label allows 37.60–42.40';
-      return [`${herm} is on the limit, so it is in`, [[line, SENIOR, NEAR, words] as Typed]] as const;
+      return [`${herm} is on the limit, so it is in`, [[line, ON, NEAR, words] as Typed]] as const;
     }),
     [
       '37.59 is a hundredth beyond, so it is out',

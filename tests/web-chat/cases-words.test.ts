@@ -87,7 +87,7 @@ describe('given text that no question expects, when it is sent, then nothing is 
     expect(await ines.page.title()).not.toBe('y');
     expect(await ines.page.locator('.lines b, .lines script').count()).toBe(0);
     await ines.type(GOOD);
-    await ines.sees('With a senior');
+    await ines.sees('Spin the fan by hand');
   });
   test('a note with an emoji stands on the ticket as it was typed', async () => {
     const ines = await reading();

@@ -87,7 +87,7 @@ test('an answer that was kept, whose confirmation got lost, counts once when it 
   // Before the feed tells, so that the page believes it lost.
   await ines.page.route('**/feed**', (route) => route.abort());
   const before = await last(job);
-  await ines.tap('PSC, one dual run capacitor (three terminals)');
+  await ines.tap('PSC with a run capacitor of two or three terminals');
   await ines.page.locator('.not-sent').waitFor();
   const kept = await last(job);
   expect(kept).toBeGreaterThan(before);
@@ -204,7 +204,7 @@ test('the strip counts down by itself, and on its deadline is not proved before 
 }, 40_000);
 
 test('an answer is changed in its own controls; one that is not trusted is taken back', async () => {
-  const { ines, job } = await under([...TO_INSIDE, 'done', 'marked']);
+  const { ines, job } = await under(TO_READINGS);
   await ines.page.locator('summary', { hasText: 'Earlier lines' }).click();
   const line = ines.page.locator('.lines li', { hasText: 'Cover off, eyes only' });
   await line.getByRole('button').click();
