@@ -122,7 +122,10 @@ function partLines(part: Part, { mark, width, headed }: Manner): string[] {
 /** How it may be typed. */
 function hints(prompt: Prompt, { me, names }: Surroundings): string[] {
   const { kind, parts, line, holder, skippable, amends } = prompt;
-  if (kind === 'finished' || kind === 'signed') return ['Notes are still taken: note and the words. quit leaves.'];
+  if (kind === 'finished' || kind === 'signed')
+    return [
+      'Notes are still taken: note and the words. summary shows the call for the customer and the shop. quit leaves.',
+    ];
   if (holder !== null && holder !== me) return [`Only ${names(holder)} answers here, whose lock it is.`];
   const typed = parts.filter((p) => p.kind !== 'photo');
   const options = typed.filter((p) => 'options' in p);

@@ -1,7 +1,7 @@
 /** The terminal for people: a question, a line, the next question. */
 import { createInterface, type Interface } from 'node:readline';
 import type { Readable, Writable } from 'node:stream';
-import type { Turn } from '../../engine/desk/index.ts';
+import type { JobView, Turn } from '../../engine/desk/index.ts';
 import type { Conclusion, GivenParts, Part, Prompt } from '../../engine/index.ts';
 import { paint, wrap } from './layout.ts';
 import { EXIT } from './options.ts';
@@ -66,6 +66,11 @@ export async function talk({ session, input, output, tty, colour, hello, goodbye
     const line = next.value;
     if (!tty) output.write(`${visible(line)}\n`);
     if (/^\s*(quit|exit)\s*$/i.test(line)) break;
+    if (/^\s*summary\s*$/i.test(line)) {
+      say(summaryLines(session.view.summary));
+      lines.prompt();
+      continue;
+    }
     await alone(() => answer(line));
     lines.prompt();
   }
@@ -75,6 +80,13 @@ export async function talk({ session, input, output, tty, colour, hello, goodbye
   say(['', ...goodbye.map(visible)]);
   return code;
 }
+
+function summaryLines(summary: JobView['summary']): string[] {
+  if (summary === null) return ['  The summary is there once the call has ended.'];
+  const { customer, shop } = summary;
+  return ['For the customer:', ...customer.map(indented), '', 'For the shop:', ...shop.map(indented)];
+}
+const indented = (line: string): string => `  ${visible(line)}`;
 
 /** Runs one work after another: what somebody else writes may not come between a line and its answer. */
 function createTurns(): <T>(work: () => Promise<T>) => Promise<T> {

@@ -9,6 +9,7 @@ import { begin, memoryOf, type Standing, take } from '../replay.ts';
 import { sha256 } from '../report/digest.ts';
 import { exportJob } from '../report/export.ts';
 import type { ShopKey } from '../report/key.ts';
+import { closeOut } from '../report/summary.ts';
 import type { Draft, Entry, Prompt, Reply } from '../schema.ts';
 import { type BoardRow, NotKept, type Store } from '../store/port.ts';
 import type { Manual } from '../vocabulary.ts';
@@ -58,15 +59,17 @@ export function createDesk(parts: DeskParts): Desk {
       (await store.people()).map((p) => [p.id, { name: p.name, initials: p.initials }]),
     );
     const words = (ref: { ref: string }): string => file.texts.get(ref.ref) ?? '(removed)';
+    const name = (id: string): string => people[id]?.name ?? id;
     const memory = memoryOf(file.standing);
     return {
       job,
       title: memory.title === null ? '' : words(memory.title),
       training: memory.training,
       prompt: shown,
-      ticket: ticket(file.standing, file.entries, words, (id) => people[id]?.name ?? id),
+      ticket: ticket(file.standing, file.entries, words, name),
       people,
       question: memory.question === null ? null : words(memory.question.text),
+      summary: closeOut(file.standing, file.entries, words, name),
       now: at,
     };
   };

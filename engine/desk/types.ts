@@ -41,6 +41,8 @@ export interface JobView {
   people: Record<string, { name: string; initials: string }>;
   /** Words behind the prompt's question, if one is open. */
   question: string | null;
+  /** A finished job in plain words for the customer, and with all evidence for the shop; null until it is at an ending. */
+  summary: { customer: string[]; shop: string[] } | null;
   /** Server's clock when this was made; countdowns are relative to it. */
   now: string;
 }

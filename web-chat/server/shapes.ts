@@ -24,6 +24,7 @@ export const JobView = z.object({
   ticket: z.array(TicketLine),
   people: Names,
   question: z.nullable(z.string()),
+  summary: z.nullable(z.object({ customer: z.array(z.string()), shop: z.array(z.string()) })),
   now: z.string(),
 });
 

@@ -26,7 +26,7 @@ const line = (seq: number, standing: TicketLine['standing'], title: string, ...s
 });
 const TICKET = [
   line(1, 'event', 'Call opened', 'No cool, two-storey house at the corner <script>alert(1)</script>'),
-  line(2, 'kept', 'What kind of unit is it?', 'PSC, one dual run capacitor (three terminals)'),
+  line(2, 'kept', 'What kind of unit is it?', 'PSC with a run capacitor of two or three terminals'),
   line(3, 'fallen', 'Prove the meter, prove it dead, prove the meter again.', 'Known source, before: 121\u2009V'),
   line(4, 'set-aside', 'Count the tabs on each terminal, clockwise from the one you choose.', 'First terminal: 4'),
   line(5, 'kept', 'What does the unit do?', 'Compressor runs, fan still'),
@@ -43,6 +43,10 @@ export const viewOf = (name: string, last?: number): JobView | null => {
     ticket: TICKET,
     people: Object.fromEntries(CREW.map(({ id, name, initials }) => [id, { name, initials }])),
     question: prompt.question === null ? null : 'Which colour was on C?',
+    summary:
+      prompt.kind === 'finished' || prompt.kind === 'signed'
+        ? { customer: ['Found: The run capacitor is good.'], shop: ['Crew: Ines Vale.', 'Not signed.'] }
+        : null,
     now: NOW,
   };
 };

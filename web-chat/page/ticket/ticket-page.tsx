@@ -8,6 +8,7 @@ import { PartsForm } from '../parts/parts-form.tsx';
 import { questionKey, spelledOut } from '../parts/values.ts';
 import { isSenior, type TicketState } from '../state.ts';
 import { Answer, Change } from './change.tsx';
+import { CloseOut } from './close-out.tsx';
 import type { CommandKey } from './commands.ts';
 import { Dock } from './dock.tsx';
 import { Lines } from './lines.tsx';
@@ -115,6 +116,7 @@ export function TicketPage({ me, view: first }: TicketState) {
           )}
           <NotSent job={job} />
         </PromptCard>
+        <CloseOut summary={view.summary} />
         <Conditions />
       </main>
       <p class="unseen" role="status">

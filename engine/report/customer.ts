@@ -1,0 +1,103 @@
+/** A finished call in words for whoever pays for it: what was found, what was fitted, that it runs, what is still open. */
+import type { Finding } from '../schema.ts';
+import { type Closed, type Drawn, day, newPartOf, sentence } from './closed.ts';
+
+/** Findings that a customer is told of, by the name that the judgement gives them. */
+const PLAIN: Readonly<Record<string, string>> = {
+  HERM: 'HERM',
+  FAN: 'FAN',
+  'L1–L2': 'Supply voltage',
+  Compressor: 'Compressor current',
+  Fan: 'Fan current',
+  Split: 'Air is cooled by',
+  'Start capacitor': 'Start capacitor',
+};
+const TERMS = 'HERM is the part of the capacitor that serves the compressor, FAN the part that serves the fan.';
+/** Words of a judgement that say how a reading lies to its limits. */
+const LIES: Readonly<Record<string, string>> = {
+  pass: 'inside',
+  in: 'inside',
+  'conditional pass': 'inside, close to the limit',
+  'conditional fail': 'outside, close to the limit',
+  fail: 'outside',
+  undecided: 'not decided',
+};
+
+export function customerLines(of: Closed): string[] {
+  const parts = of.fitted.map((f) => f.part);
+  const last = of.verdicts.at(-1);
+  // A new part that was measured and not fitted was not found on the unit.
+  const found = of.verdicts.filter((v) => v !== atEnd(of) && !newPartOf(v.body));
+  return explained([
+    `Visit of ${day(of.entries[0]?.at ?? '')}, by ${of.memory.assigned.map(of.name).join(' and ') || 'nobody assigned'}.`,
+    ...found.flatMap((v) => [sentence(`Found: ${v.body.title}`), ...readings(v)]),
+    ...(of.fitted.length === 0 ? ['Nothing was fitted.'] : []),
+    ...of.fitted.flatMap((f) => [
+      sentence(`Fitted: ${newPart(f.part) ?? f.words}`),
+      ...(f.part ? beforeAndAfter(f.part, found) : []),
+    ]),
+    ...(last && last === atEnd(of) && !parts.includes(last)
+      ? [sentence(`At the end: ${last.body.title}`), ...readings(last)]
+      : []),
+    of.proven
+      ? 'It ran while these figures were read.'
+      : 'Not proven: the visit ended without readings that prove that it runs as it should.',
+    sentence(`How it was left: ${of.ending.title}`),
+    ...open(of),
+  ]);
+}
+
+/** The last verdict, where it says how the visit ended and not what was found. */
+function atEnd(of: Closed): Drawn | undefined {
+  const last = of.verdicts.at(-1);
+  return last && (of.proven || last.body.findings.length === 0 || of.fitted.length > 0) ? last : undefined;
+}
+const newPart = (part: Drawn | null): string | null => {
+  const found = part ? newPartOf(part.body) : undefined;
+  return found ? `run capacitor, ${found.reading}` : null;
+};
+
+const readings = ({ body }: Drawn): string[] => body.findings.flatMap(reading);
+function reading(f: Finding): string[] {
+  const name = PLAIN[f.name];
+  if (name === undefined) return [];
+  const lies = LIES[f.word];
+  // Where the judgement does not say how it lies to them, the limits are no limits of this reading.
+  return [
+    lies === undefined || f.limits === null
+      ? `${name}: ${f.reading}.`
+      : `${name}: ${f.reading}, allowed ${f.limits}: ${lies}.`,
+  ];
+}
+
+/** A section of the old part beside the same section of the new one. */
+function beforeAndAfter(part: Drawn, found: readonly Drawn[]): string[] {
+  return part.body.findings.flatMap((now) => {
+    if (now.figures?.kind !== 'scale' || PLAIN[now.name] === undefined) return [];
+    const { rated } = now.figures;
+    const was = found
+      .filter((v) => v.place.round === part.place.round)
+      .flatMap((v) => v.body.findings)
+      .find((f) => f.name === now.name && f.figures?.kind === 'scale' && f.figures.rated === rated);
+    const before = was ? `before ${was.reading}, ` : '';
+    return [`${now.name}: ${before}new part ${now.reading}, allowed ${now.limits ?? '–'}.`];
+  });
+}
+
+/** What somebody else still has to say. */
+function open(of: Closed): string[] {
+  if (of.signed) return [`Read and signed by ${of.name(of.signed.by)} on ${day(of.signed.at)}.`];
+  const waits = of.verdicts.filter((v) => v.body.who !== 'junior');
+  return [
+    ...waits.map((v) =>
+      sentence(`Not yet confirmed by ${v.body.who === 'senior' ? 'a senior' : 'a certified person'}: ${v.body.title}`),
+    ),
+    'Not signed yet: a senior reads the record first.',
+  ];
+}
+
+/** The two words of the trade are explained before the first line that has one. */
+function explained(lines: readonly string[]): string[] {
+  const first = lines.findIndex((line) => /\b(HERM|FAN)\b/.test(line));
+  return first < 0 ? [...lines] : [...lines.slice(0, first), TERMS, ...lines.slice(first)];
+}
