@@ -13,7 +13,7 @@ import { openSqlite } from '../../engine/store/index.ts';
 import type { Manual } from '../../engine/vocabulary.ts';
 import { SHELF } from '../../flows/index.ts';
 import { personOf } from '../desk/shop.ts';
-import { PEOPLE, type PersonId, PROVES, TO_FIGURES, TO_READINGS } from '../people.ts';
+import { PEOPLE, type PersonId, TO_READINGS } from '../people.ts';
 
 interface Line {
   readonly by: PersonId;
