@@ -20,7 +20,20 @@ const pathsNamed = (page: string): string[] =>
 /** What a README may call by its name: the trade's terms, open standards, and the tools it runs on. */
 const NAMES = new Set([
   ...['Node', 'Chromium', 'Debian', 'Linux', 'Slack', 'Biome', 'Vite', 'Vitest', 'TypeScript', 'Fastify', 'Preact'],
-  ...['PostgreSQL', 'SQLite', 'English', 'Ed25519', 'Hyperlegible', 'Atkinson', 'Ohm', 'Code', 'Food', 'Bolt', 'Python', 'Kysely'],
+  ...[
+    'PostgreSQL',
+    'SQLite',
+    'English',
+    'Ed25519',
+    'Hyperlegible',
+    'Atkinson',
+    'Ohm',
+    'Code',
+    'Food',
+    'Bolt',
+    'Python',
+    'Kysely',
+  ],
 ]);
 /** Capitalised words inside a sentence are names; headings, tables and code are left out. */
 function namesIn(page: string): string[] {
