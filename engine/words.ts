@@ -1,5 +1,6 @@
 /** Answers and readings in words, for the ticket, the terminal and the findings' neighbours. */
 import { labelWords } from './prompt.ts';
+import { sayUnit } from './say-unit.ts';
 import type { Parts, TextRef, Value } from './schema.ts';
 import type { AskStep, PartSpec } from './vocabulary.ts';
 
@@ -13,7 +14,7 @@ export function valueWords(value: Value, spec: PartSpec | undefined, resolve: Re
       return value.chosen.map((id) => options[id]?.label ?? id).join(', ');
     }
     case 'figure':
-      return value.unit === 'count' ? value.value : `${value.value}\u2009${value.unit}`;
+      return value.unit === 'count' ? value.value : `${value.value}\u2009${sayUnit(value.unit)}`;
     case 'over':
       return 'OL';
     case 'untaken':

@@ -1,5 +1,5 @@
 /** Prompt → text. Every kind of prompt and of part has its words here; a missing one does not compile. */
-import type { Callout, Part, Prompt } from '../../engine/index.ts';
+import { type Callout, type Part, type Prompt, sayUnit } from '../../engine/index.ts';
 import { stripLine, type Wall, wallTime } from './isolation.ts';
 import { numbered } from './options-by-number.ts';
 import { visible } from './safe-text.ts';
@@ -101,7 +101,7 @@ function partLines(part: Part, { mark, width, headed }: Manner): string[] {
         ...part.options.map((o) => `  ${mark(part.key, o.id).padStart(3)} ${o.label}`),
       ];
     case 'field': {
-      const unit = part.unit === 'count' ? '' : `, ${part.unit}`;
+      const unit = part.unit === 'count' ? '' : `, ${sayUnit(part.unit)}`;
       const needed = part.unitNeeded ? ', type the unit' : '';
       const over = part.over ? ', or ol' : '';
       const was = part.remembered === null ? '' : `, last time ${part.remembered}`;

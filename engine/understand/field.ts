@@ -6,6 +6,7 @@
  */
 import { Decimal } from 'decimal.js';
 import { DIGITS, decimalString } from '../quantity.ts';
+import { sayUnit } from '../say-unit.ts';
 import type { Part, Unit, Value } from '../schema.ts';
 import { fold, lower } from './fold.ts';
 import { scanNumber } from './number.ts';
@@ -87,7 +88,7 @@ function readAmount(plain: string, part: FieldPart): Amount | Exclude<FieldReadi
   if (unit.of !== measuredBy(part.unit))
     return {
       problem: 'which-quantity',
-      text: `“${plain}” is in ${unit.of}. This asks for ${part.unit}. ${typeThis(part)}`,
+      text: `“${plain}” is in ${unit.of}. This asks for ${sayUnit(part.unit)}. ${typeThis(part)}`,
     };
   return convert(number.value, unit, part);
 }
@@ -111,12 +112,12 @@ function inRange({ value, bare }: Amount, typed: string, part: FieldPart): Field
   if (bare && LIKE_VOLTS.has(part.unit) && size.gte(LOWEST_VOLTS) && size.lte(HIGHEST_VOLTS))
     return {
       problem: 'which-quantity',
-      text: `“${typed}” looks like volts. Is that the voltage? If it is the reading, type it with its unit: ${value}${THIN}${part.unit}.`,
+      text: `“${typed}” looks like volts. Is that the voltage? If it is the reading, type it with its unit: ${value}${THIN}${sayUnit(part.unit)}.`,
     };
   if (size.gte(part.from) && size.lte(part.to)) return { value: { kind: 'figure', value, unit: part.unit, typed } };
   return {
     problem: 'out-of-range',
-    text: `That reads as ${value}${THIN}${part.unit}. Here ${part.from} to ${part.to}${THIN}${part.unit} is taken. Read the meter again.`,
+    text: `That reads as ${value}${THIN}${sayUnit(part.unit)}. Here ${part.from} to ${part.to}${THIN}${sayUnit(part.unit)} is taken. Read the meter again.`,
   };
 }
 
@@ -128,7 +129,10 @@ function overAbove({ value }: Amount, typed: string, part: FieldPart): FieldRead
 const over = (typed: string, part: FieldPart): FieldReading =>
   part.over
     ? { value: { kind: 'over', typed } }
-    : { problem: 'not-a-number', text: `“${typed}” is no figure. This reading must be a number, in ${part.unit}.` };
+    : {
+        problem: 'not-a-number',
+        text: `“${typed}” is no figure. This reading must be a number, in ${sayUnit(part.unit)}.`,
+      };
 
 const untaken = (part: FieldPart): FieldReading =>
   part.optional ? { value: { kind: 'untaken' } } : notANumber('This reading cannot be left out.', part);
@@ -158,7 +162,7 @@ const whichUnit = (why: string, part: FieldPart) => ({
 });
 
 const typeThis = (part: FieldPart): string =>
-  `Type the reading in ${part.unit === 'count' ? 'whole numbers' : part.unit}${part.over ? ', or OL' : ''}${part.optional ? ', or _ to leave it out' : ''}.`;
+  `Type the reading in ${part.unit === 'count' ? 'whole numbers' : sayUnit(part.unit)}${part.over ? ', or OL' : ''}${part.optional ? ', or _ to leave it out' : ''}.`;
 
 const UNITS_TO_TYPE: Partial<Record<Unit, string>> = {
   Ω: 'Type it with Ω, kΩ or MΩ.',

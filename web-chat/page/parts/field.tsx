@@ -17,6 +17,9 @@ interface FieldProps {
 const OHMS = ['Ω', 'kΩ', 'MΩ'];
 const UNITS: Readonly<Record<string, readonly string[]>> = { Ω: OHMS, MΩ: OHMS, µF: ['µF', 'nF', 'pF'] };
 
+/** As `sayUnit` of the engine says them, which is not loaded here. */
+const SHOWN: Partial<Record<FieldPart['unit'], string>> = { count: '', 'Δ°F': '°F' };
+
 /** One reading: what, number, unit; keys for what a number pad lacks. */
 export function Field({ part, name, value, unit, wrong, describedBy, onValue, onUnit }: FieldProps) {
   const id = `${name}-${part.key}`;
@@ -43,7 +46,7 @@ export function Field({ part, name, value, unit, wrong, describedBy, onValue, on
           onInput={(event) => onValue(event.currentTarget.value)}
           onKeyDown={onwards}
         />
-        <span class="unit">{part.unitNeeded || part.unit === 'count' ? '' : part.unit}</span>
+        <span class="unit">{part.unitNeeded ? '' : (SHOWN[part.unit] ?? part.unit)}</span>
         {signed && (
           <button
             type="button"

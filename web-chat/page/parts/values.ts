@@ -35,7 +35,7 @@ export function tappedPart({
   if (!only || needed.length > 1 || !('options' in only)) return null;
   if (only.kind === 'choose' && only.several) return null;
   const spare = parts.filter((part) => part !== only);
-  if (!spare.every((part) => part.kind === 'note' || part.kind === 'photo')) return null;
+  if (!spare.every((part) => part.kind === 'note' || part.kind === 'photo' || part.kind === 'label')) return null;
   return amends !== null && spare.some(isShown) ? null : only;
 }
 
