@@ -9,7 +9,7 @@ import type { JudgementId, LimitsOf, OutcomeOf, TakesOf } from './judgements/ind
 import type { Limit } from './judgements/judgement.ts';
 import type { Leads } from './picture/data.ts';
 import type { Circuit, Quantity } from './quantity.ts';
-import type { Callout } from './schema.ts';
+import type { Callout, Equipment } from './schema.ts';
 
 export type { Limit };
 
@@ -148,6 +148,19 @@ export type Step<T extends string = string, R extends string = string> =
   | ApprovalStep<T>
   | IncludeStep<T, R>;
 
+/** A worked call, typed as a technician would, that runs as a test and is printed with its page. */
+export interface Example {
+  readonly title: string;
+  /** What the unit's own record says, where the call hangs on it. */
+  readonly unit?: Partial<Equipment>;
+  /** Each reply, from the observation on. */
+  readonly lines: readonly string[];
+  /** Ids of the verdicts on the record, in their order. */
+  readonly then: readonly string[];
+  /** The manual's ending that it reaches; none where it goes on. */
+  readonly ends?: string;
+}
+
 /** A page of the manual. X its exits, N the facts it needs from outside, S its steps. */
 export interface Flow<X extends string = string, N extends string = string, S extends string = string> {
   readonly id: string;
@@ -156,6 +169,8 @@ export interface Flow<X extends string = string, N extends string = string, S ex
   readonly exits: readonly X[];
   readonly needs: readonly N[];
   readonly steps: Readonly<Record<S, Step>>;
+  /** They show and prove the page, and change no prompt and no verdict: no part of the fingerprint. */
+  readonly examples?: readonly Example[];
 }
 
 /** A page: first step first, every target further down. */
@@ -166,6 +181,7 @@ export function flow<const S extends string, const X extends string, const N ext
   readonly exits: readonly X[];
   readonly needs?: readonly N[];
   readonly steps: { readonly [K in S]: Step<Target<NoInfer<S>, NoInfer<X>>, Ref<NoInfer<S>, NoInfer<N>>> };
+  readonly examples?: readonly Example[];
 }): Flow<X, N, S> {
   return { ...page, needs: page.needs ?? [] } as unknown as Flow<X, N, S>;
 }

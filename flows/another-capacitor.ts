@@ -1,4 +1,5 @@
 import { act, choose, flow, include, label, noted, pictured, verdict } from '../engine/vocabulary.ts';
+import { ANOTHER } from './examples/second.ts';
 import { singleReadings } from './single-readings.ts';
 import { currentRelay, potentialRelay, ptc } from './start-gear.ts';
 
@@ -17,6 +18,7 @@ export const anotherCapacitor = flow({
   version: 1,
   title: 'Another capacitor',
   exits: ['done'],
+  examples: ANOTHER,
   steps: {
     kind: choose({
       say: 'The other capacitor: what is it?',

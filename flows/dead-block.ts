@@ -1,6 +1,7 @@
 import { flow, found, include, judge, measure, ohms, verdict } from '../engine/vocabulary.ts';
 import { anotherCapacitor } from './another-capacitor.ts';
 import { OPEN_QUESTIONS, REPLACED } from './capacitor-verdicts.ts';
+import { DEAD_BLOCK } from './examples/block.ts';
 import { LIMITS } from './limits.ts';
 import { motors } from './motors.ts';
 import { runCapacitor } from './run-capacitor.ts';
@@ -16,6 +17,7 @@ export const deadBlock = flow({
   version: 1,
   title: 'Dead tests',
   exits: ['repair', 'clean', 'under-load', 'raised'],
+  examples: DEAD_BLOCK,
   steps: {
     line: measure({
       say: 'Fuses, contactor, loads to ground: one line of ohms.',

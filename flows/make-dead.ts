@@ -15,6 +15,7 @@ import {
   sure,
   volts,
 } from '../engine/vocabulary.ts';
+import { MAKE_DEAD } from './examples/start.ts';
 import { LIMITS } from './limits.ts';
 
 const gateVolts = (ask: string, words: readonly string[]) => volts(ask, { over: false, words });
@@ -42,6 +43,7 @@ export const makeDead = flow({
     'residual',
     'no-resistor',
   ],
+  examples: MAKE_DEAD,
   steps: {
     fit: confirm({
       say: 'Are you and your meter fit for this?',

@@ -1,4 +1,5 @@
 import { act, flow, include, judge, verdict } from '../engine/vocabulary.ts';
+import { MOTORS_EXAMPLES } from './examples/start.ts';
 import { compressorWindings, fanWindings } from './windings.ts';
 
 /** Fan spin and the windings that the observation asks for, from the harness ends. */
@@ -7,6 +8,7 @@ export const motors = flow({
   version: 1,
   title: 'Motors',
   exits: ['done'],
+  examples: MOTORS_EXAMPLES,
   steps: {
     spin: act('spin', {
       say: 'Spin the fan by hand, power locked off.',

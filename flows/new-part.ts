@@ -10,6 +10,7 @@ import {
   shown,
   verdict,
 } from '../engine/vocabulary.ts';
+import { PART } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
 
 const PICKED = { part: 'pick', is: ['first', 'second', 'third', 'other'] } as const;
@@ -21,6 +22,7 @@ export const newPart = flow({
   version: 1,
   title: 'The right part',
   exits: ['fits', 'none', 'again'],
+  examples: PART,
   steps: {
     rating: label({
       say: 'The rating to fit: from the old part, the wiring diagram or the nameplate.',

@@ -1,5 +1,6 @@
 import { choose, flow, include, judge, manual, note, verdict } from '../engine/vocabulary.ts';
 import { deadBlock } from './dead-block.ts';
+import { ROOT, ROUND } from './examples/start.ts';
 import { LIMITS } from './limits.ts';
 import { dead } from './make-dead.ts';
 import { repair } from './repair.ts';
@@ -16,6 +17,7 @@ const round = flow({
   version: 1,
   title: 'Observe and classify',
   exits: ['done', 'raised', 'left', 'again'],
+  examples: ROUND,
   steps: {
     observation: choose({
       say: 'What does the unit do?',
@@ -200,6 +202,7 @@ const root = flow({
   version: 1,
   title: 'No-cool call',
   exits: ['done', 'raised', 'left'],
+  examples: ROOT,
   steps: {
     round: include(round, {
       exits: { done: '!done', raised: '!raised', left: '!left' },

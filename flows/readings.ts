@@ -1,5 +1,6 @@
 import { confirm, flow, judge, measure, megohms, microfarads, ohms, verdict } from '../engine/vocabulary.ts';
 import { capacitorVerdicts } from './capacitor-verdicts.ts';
+import { SECTIONS } from './examples/sections.ts';
 import { LIMITS } from './limits.ts';
 
 const LABEL_GOVERNS =
@@ -21,6 +22,7 @@ export const readings = flow({
   version: 1,
   title: 'Both sections',
   exits: ['done', 'again'],
+  examples: SECTIONS,
   steps: {
     sections: measure({
       say: 'Measure both sections and the case, wires off.',

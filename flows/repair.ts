@@ -1,6 +1,7 @@
 import { act, flow, form, found, include, judge, printed, several, verdict } from '../engine/vocabulary.ts';
 import { REPLACED } from './capacitor-verdicts.ts';
 import { CONTACTOR, MOTOR } from './dead-block.ts';
+import { REPAIR } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
 import { newPart } from './new-part.ts';
 import { START_GEAR } from './start-gear.ts';
@@ -12,6 +13,7 @@ export const repair = flow({
   version: 1,
   title: 'Why, and the right part',
   exits: ['fitted', 'left'],
+  examples: REPAIR,
   steps: {
     why: form({
       say: 'Why did it fail? A part that failed is a symptom too.',

@@ -13,6 +13,7 @@ import {
 } from '../engine/vocabulary.ts';
 import { REPLACED } from './capacitor-verdicts.ts';
 import { CONTACTOR, MOTOR } from './dead-block.ts';
+import { RESTART } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
 import { START_GEAR } from './start-gear.ts';
 import { UNDER_LOAD } from './under-load.ts';
@@ -30,6 +31,7 @@ export const restart = flow({
   version: 1,
   title: 'Restart and prove',
   exits: ['done', 'again', 'raised', 'left'],
+  examples: RESTART,
   steps: {
     plate: form({
       say: 'From the nameplate: RLA, LRA, fan FLA.',

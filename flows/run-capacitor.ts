@@ -11,6 +11,7 @@ import {
   printed,
   verdict,
 } from '../engine/vocabulary.ts';
+import { RUN_CAPACITOR } from './examples/block.ts';
 import { LIMITS } from './limits.ts';
 import { readings } from './readings.ts';
 import { singleReadings } from './single-readings.ts';
@@ -24,6 +25,7 @@ export const runCapacitor = flow({
   version: 1,
   title: 'Run capacitor',
   exits: ['done'],
+  examples: RUN_CAPACITOR,
   steps: {
     wires: act('wires off', {
       say: 'Record the wiring, then take the wires off the run capacitor.',

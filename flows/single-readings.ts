@@ -1,5 +1,6 @@
 import { confirm, flow, judge, measure, megohms, microfarads, ohms, verdict } from '../engine/vocabulary.ts';
 import { capacitorVerdicts } from './capacitor-verdicts.ts';
+import { SINGLE } from './examples/sections.ts';
 import { LIMITS } from './limits.ts';
 
 const inputs = {
@@ -20,6 +21,7 @@ export const singleReadings = flow({
   title: 'One section',
   exits: ['done', 'again'],
   needs: ['label'],
+  examples: SINGLE,
   steps: {
     sections: measure({
       say: 'Measure the capacitor and its case, wires off.',

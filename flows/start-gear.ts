@@ -1,4 +1,5 @@
 import { confirm, flow, judge, measure, microfarads, ohms, verdict } from '../engine/vocabulary.ts';
+import { CURRENT, POTENTIAL, PTC } from './examples/second.ts';
 import { LIMITS } from './limits.ts';
 
 /** Verdicts that end in another start capacitor, its resistor or its relay. */
@@ -99,6 +100,7 @@ export const potentialRelay = flow({
   title: 'Start capacitor, potential relay',
   exits: ['done', 'again'],
   needs: ['label'],
+  examples: POTENTIAL,
   steps: {
     readings: measure({
       say: 'Start capacitor, its resistor, and the relay at rest, wires off.',
@@ -139,6 +141,7 @@ export const currentRelay = flow({
   title: 'Start capacitor, current relay',
   exits: ['done', 'again'],
   needs: ['label'],
+  examples: CURRENT,
   steps: {
     readings: measure({
       say: 'Start capacitor, its resistor, and the relay at rest, held upright.',
@@ -179,6 +182,7 @@ export const ptc = flow({
   title: 'Start assist with a PTC',
   exits: ['done', 'again'],
   needs: ['label'],
+  examples: PTC,
   steps: {
     readings: measure({
       say: 'Start capacitor, its resistor, and the PTC, cold.',

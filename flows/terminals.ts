@@ -1,4 +1,5 @@
 import { count, flow, judge, measure, microfarads, verdict } from '../engine/vocabulary.ts';
+import { TERMINALS } from './examples/block.ts';
 
 /** Which terminal is which, where the marks can't be read: the tabs as a clue, three readings as the proof. */
 export const terminals = flow({
@@ -6,6 +7,7 @@ export const terminals = flow({
   version: 1,
   title: 'Unmarked terminals',
   exits: ['known', 'unknown', 'again'],
+  examples: TERMINALS,
   steps: {
     tabs: measure({
       say: 'Count the tabs on each terminal, clockwise from the one you choose.',

@@ -1,4 +1,5 @@
 import { amps, confirm, flow, judge, measure, verdict, volts } from '../engine/vocabulary.ts';
+import { LOAD_CALLS } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
 
 const LOAD = {
@@ -16,6 +17,7 @@ export const underLoad = flow({
   version: 1,
   title: 'Under load',
   exits: ['replace', 'good', 'raised'],
+  examples: LOAD_CALLS,
   steps: {
     qualified: confirm({
       say: 'The value can still be found under load: live work for a qualified person. Do you take it?',

@@ -1,4 +1,5 @@
 import { choose, flow, judge, measure, ohms, verdict } from '../engine/vocabulary.ts';
+import { COMPRESSOR_WINDINGS, FAN_WINDINGS } from './examples/windings.ts';
 import { LIMITS } from './limits.ts';
 
 const VENT = {
@@ -13,6 +14,7 @@ export const compressorWindings = flow({
   version: 1,
   title: 'Compressor windings',
   exits: ['done', 'again'],
+  examples: COMPRESSOR_WINDINGS,
   steps: {
     pairs: measure({
       say: 'Compressor windings in ohms, from the harness ends.',
@@ -147,6 +149,7 @@ export const fanWindings = flow({
   version: 1,
   title: 'Fan motor windings',
   exits: ['done', 'again'],
+  examples: FAN_WINDINGS,
   steps: {
     pairs: measure({
       say: 'Fan motor windings in ohms: its three leads in pairs, then any of them to the frame.',

@@ -1,0 +1,114 @@
+/** Worked calls from the cause to the proof: the right part, readings under load, the restart. */
+import type { Example } from '../../engine/vocabulary.ts';
+import { again, CLOSED, GOOD, MOTORS, NEW_PART, RUNS, WEAK, wiresOff } from './lines.ts';
+
+const WEAK_HERM = [...wiresOff(), WEAK, ...MOTORS];
+
+export const REPAIR: readonly Example[] = [
+  {
+    title: 'A coil full of dirt cooked the capacitor',
+    lines: [...WEAK_HERM, 'coil dirty', ...NEW_PART, ...RUNS],
+    then: ['section-fails-value', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The second one in a season: a senior looks at why',
+    unit: {
+      history: [
+        {
+          at: '2026-06-02T14:00:00.000Z',
+          job: 'earlier',
+          what: 'fitted',
+          item: 'run capacitor',
+          herm: '45.2',
+          fan: '5.02',
+        },
+      ],
+    },
+    lines: [...WEAK_HERM, 'replaced recently', ...NEW_PART, ...RUNS],
+    then: ['section-fails-value', 'second-in-a-season', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The wrong part was in: the diagram decides',
+    lines: [
+      ...[...WEAK_HERM, 'nothing, 35+5 370', 'other 35+5 440 herm 35.2 fan 5.02', 'fitted', 'wires back', ...RUNS],
+    ],
+    then: ['section-fails-value', 'wrong-part-fitted', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'No such part on the truck: it stays off',
+    lines: [...WEAK_HERM, 'nothing', 'skip no such part'],
+    then: ['section-fails-value', 'no-part'],
+    ends: 'left',
+  },
+];
+
+export const PART: readonly Example[] = [
+  {
+    title: 'The next size up is refused, the same size is fitted',
+    lines: [...WEAK_HERM, 'nothing', 'other 55+5 440 herm 55.1 fan 5.02', ...NEW_PART, ...RUNS],
+    then: ['section-fails-value', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+];
+
+const NO_METER = [...wiresOff(), 'skip no capacitance range', 'herm ol fan ol', ...MOTORS];
+export const LOAD_CALLS: readonly Example[] = [
+  {
+    title: 'Inside its label under load',
+    lines: [...NO_METER, 'yes', 'herm 6.1 across 360', ...RUNS],
+    then: ['value-undecided', 'section-good-under-load', 'runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'Out of its label under load: dead again, and replaced',
+    lines: [
+      ...[...NO_METER, 'yes', 'herm 4.2 across 360', 'nothing'],
+      ...[...again().slice(1, 5), ...NEW_PART, ...RUNS],
+    ],
+    then: ['value-undecided', 'section-fails-under-load', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Nobody qualified for it: a senior decides',
+    lines: [...NO_METER, 'not qualified'],
+    then: ['value-undecided', 'value-left-open'],
+    ends: 'raised',
+  },
+];
+
+const GOOD_UNIT = [...wiresOff(), GOOD, ...MOTORS, ...CLOSED];
+const restart = (title: string, lines: readonly string[], then: readonly string[], ends: string): Example => ({
+  title,
+  lines: [...GOOD_UNIT, ...lines],
+  then: ['capacitor-good', ...then],
+  ends,
+});
+export const RESTART: readonly Example[] = [
+  restart(
+    'Within its figures, the split a quarter of an hour later',
+    ['240 239 comp 13.1 fan .9', 'split 19'],
+    ['runs-nothing-found'],
+    'done',
+  ),
+  restart('The supply out of its limits', ['190 comp 13.1 fan .9'], ['supply-out'], 'raised'),
+  restart('Restarted without a clamp meter', ['skip no clamp meter'], ['restart-not-proven'], 'raised'),
+  restart(
+    'Volts lost between L and T, not in the poles',
+    ['241 236 comp 13.1 fan .9 split 19', '.1 .1'],
+    ['drop-in-the-wiring'],
+    'raised',
+  ),
+  restart(
+    'A pole drops too much: the next round fits the contactor',
+    [
+      ...['241 236 comp 13.1 fan .9 split 19', '2.4 .1', 'off'],
+      ...[...again().slice(0, 5), 'fuses .1 .1 contacts 3.2 .1 coil 12.6 t1g ol t2g ol', 'done', GOOD, ...MOTORS],
+      ...['contactor', 'contactor fitted', 'wires back', 'closed', '240 239 comp 13.1 fan .9 split 19'],
+    ],
+    ['contact-drop', 'contactor-contacts', 'capacitor-good', 'repair-proven'],
+    'done',
+  ),
+];

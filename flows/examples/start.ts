@@ -1,0 +1,69 @@
+/** Worked calls that begin the manual: what is seen decides, and make-dead proves. */
+import type { Example } from '../../engine/vocabulary.ts';
+import { again, CLOSED, COMPRESSOR, GOOD, LINE, MEANS, MOTORS, RESIDUAL, RUNS, wiresOff } from './lines.ts';
+
+export const ROUND: readonly Example[] = [
+  {
+    title: 'The outdoor unit is silent: noted for a senior',
+    lines: ['a', 'thermostat blank, breaker on, blower off'],
+    then: ['not-covered'],
+    ends: 'raised',
+  },
+  {
+    title: 'An electronic fan stands still: over to a senior',
+    lines: ['c', 'ecm', 'no code, connector dry, blade turns freely'],
+    then: ['electronic-fan-handed-over'],
+    ends: 'raised',
+  },
+  {
+    title: 'A mini-split is handed over closed',
+    lines: ['d', 'mini-split', 'no code, label asks for a wait'],
+    then: ['inverter-handed-over'],
+    ends: 'raised',
+  },
+];
+
+const FAN_HIGH = '240 239 comp 13.1 fan 1.6';
+export const ROOT: readonly Example[] = [
+  {
+    title: 'Three rounds without a proven repair',
+    lines: [
+      ...wiresOff(),
+      ...[GOOD, ...MOTORS, ...CLOSED, FAN_HIGH, 'off'],
+      ...[...again(), GOOD, ...MOTORS, 'closed', FAN_HIGH, 'off'],
+      ...[...again(), GOOD, ...MOTORS, 'closed', FAN_HIGH, 'off'],
+    ],
+    then: ['capacitor-good', 'capacitor-good', 'capacitor-good', 'rounds-spent'],
+    ends: 'raised',
+  },
+];
+
+export const MAKE_DEAD: readonly Example[] = [
+  {
+    title: 'Induced volts collapse under the tool, a charged section is discharged again',
+    lines: [
+      ...['d', 'psc', 'yes', MEANS, 'yes', 'clean, 1 cap, 45+5 6% 440'],
+      ...['121 / 0 14 0 / 0 0 / 121', '121 / 0.6 / 121', '9.3 / 0.4 31 30 / 9.3', RESIDUAL],
+      ...[LINE, 'wires off', GOOD, ...MOTORS, ...RUNS],
+    ],
+    then: ['capacitor-good', 'runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'Live with a lost leg: closed up, back to the means',
+    lines: ['d', 'psc', 'yes', MEANS, 'yes', 'clean, 1 cap, 45+5 6% 440', '121 / 2 118 119 / 118 118 / 121'],
+    then: [],
+  },
+];
+
+export const MOTORS_EXAMPLES: readonly Example[] = [
+  {
+    title: 'The fan binds: its motor and a new capacitor',
+    lines: [
+      ...[...wiresOff(), GOOD, 'stiff, scrapes', COMPRESSOR, 'nothing', 'motor fitted'],
+      ...['other 45+5 440 herm 45.2 fan 5.01', 'fitted', 'wires back', ...RUNS],
+    ],
+    then: ['capacitor-good', 'fan-bearings', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+];

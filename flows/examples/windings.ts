@@ -1,0 +1,79 @@
+/** Worked calls of the compressor's and the fan motor's windings. */
+import type { Example } from '../../engine/vocabulary.ts';
+import { GOOD, RUNS, wiresOff } from './lines.ts';
+
+const compressor = (title: string, lines: readonly string[], then: readonly string[], ends: string): Example => ({
+  title,
+  lines: [...wiresOff(), GOOD, 'spin free', ...lines],
+  then: ['capacitor-good', ...then],
+  ends,
+});
+export const COMPRESSOR_WINDINGS: readonly Example[] = [
+  compressor('Low to ground: it stays off', ['cr .9 cs 2.7 sr 3.6 g 900'], ['compressor-grounded'], 'raised'),
+  compressor(
+    'C open on a hot shell: the overload, left to cool',
+    ['cr ol cs ol sr 3.6 g ol', 'hot', '17.9 96 1.2', 'stays off'],
+    ['overload-open', 'left-off'],
+    'left',
+  ),
+  compressor(
+    'C open on a cold shell: lead or plug',
+    ['cr ol cs ol sr 3.6 g ol', 'cold'],
+    ['common-lead-open'],
+    'raised',
+  ),
+  compressor('The start winding open', ['cr .9 cs ol sr ol g ol'], ['winding-open-at-harness'], 'raised'),
+  compressor('All three pairs open', ['cr ol cs ol sr ol g ol'], ['all-windings-open'], 'raised'),
+  compressor(
+    'A sum that does not fit, twice',
+    ['cr .9 cs 2.7 sr 9 g ol', 'cr .9 cs 2.7 sr 9 g ol', ...RUNS],
+    ['compressor-windings-undecided', 'runs-nothing-found'],
+    'done',
+  ),
+  compressor(
+    'Not measured, and it runs',
+    ['skip no room for the leads', ...RUNS],
+    ['compressor-windings-not-taken', 'runs-nothing-found'],
+    'done',
+  ),
+];
+
+const fan = (title: string, lines: readonly string[], then: readonly string[], ends: string): Example => ({
+  title,
+  lines: [...wiresOff('c'), GOOD, 'spin free', ...lines],
+  then: ['capacitor-good', ...then],
+  ends,
+});
+const MOTOR = ['nothing', 'motor fitted', 'other 45+5 440 herm 45.2 fan 5.01', 'fitted', 'wires back', ...RUNS];
+export const FAN_WINDINGS: readonly Example[] = [
+  fan(
+    'Open on a cool motor: the motor',
+    ['fan 15 ol ol frame ol', 'cool', ...MOTOR],
+    ['fan-winding-open', 'new-part-right', 'repair-proven'],
+    'done',
+  ),
+  fan(
+    'Open on a hot motor: its protector, cooled and read again',
+    ['fan ol ol ol frame ol', 'hot', '17.9 96 1.2', 'cooled', 'closed', '240 239 comp 13.1 fan .9 split 19'],
+    ['fan-protector-open', 'runs-nothing-found'],
+    'done',
+  ),
+  fan(
+    'Low to its frame: the motor',
+    ['fan 15 33 48 frame 900', ...MOTOR],
+    ['fan-to-frame', 'new-part-right', 'repair-proven'],
+    'done',
+  ),
+  fan(
+    'A sum that does not fit, twice',
+    ['fan 15 33 90 frame ol', 'fan 15 33 90 frame ol', ...RUNS],
+    ['fan-windings-undecided', 'runs-nothing-found'],
+    'done',
+  ),
+  fan(
+    'Not measured, and it runs',
+    ['skip leads spliced', ...RUNS],
+    ['fan-windings-not-taken', 'runs-nothing-found'],
+    'done',
+  ),
+];
