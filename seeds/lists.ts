@@ -2,10 +2,10 @@
 import type { EquipmentSheet, TruckSheet } from '../engine/desk/sheets.ts';
 import type { Past, StockItem, Value } from '../engine/schema.ts';
 
-/** A run capacitor: "40+7.5" has two sections. */
-const run = (sections: string, volts: string, count: number, low = 1): StockItem => ({
+/** A run capacitor: "40+7.5" has two sections. `name` says where it lies. */
+const run = (name: string, sections: string, volts: string, count: number, low = 1): StockItem => ({
   id: `run-${sections.replace('+', '-').replace('.', 'p')}-${volts}`,
-  name: `Run capacitor ${sections}`,
+  name,
   kind: 'run',
   sections: sections.split('+'),
   volts,
@@ -15,30 +15,29 @@ const run = (sections: string, volts: string, count: number, low = 1): StockItem
   count,
   low,
 });
-const OTHER = { sections: [], volts: null, range: null, protection: null, life: null } as const;
+const OTHER = { sections: [] as string[], volts: null, range: null, protection: null, life: null };
 
 export const DEMO_TRUCK = 'truck-2';
 export const TRUCK: Omit<TruckSheet, 'applied'> = {
   name: 'Truck 2',
   items: [
-    run('35+5', '440', 2),
-    run('40+5', '440', 3),
-    run('40+7.5', '440', 2),
-    run('45+5', '440', 1, 2),
-    run('35', '440', 1),
-    run('40', '440', 1),
-    run('5', '440', 4, 2),
-    run('7.5', '440', 2),
+    run('Drawer A', '35+5', '440', 2),
+    run('Drawer A', '40+5', '440', 3),
+    run('Drawer B', '40+7.5', '440', 2),
+    run('Drawer B', '45+5', '440', 1, 2),
+    run('Drawer C', '35', '440', 1),
+    run('Drawer C', '40', '440', 1),
+    run('Drawer D', '5', '440', 4, 2),
+    run('Drawer D', '7.5', '440', 2),
     {
       ...OTHER,
       id: 'start-161-193-250',
-      name: 'Start capacitor 161–193',
+      name: 'Drawer E',
       kind: 'start',
       volts: '250',
       range: { low: '161', high: '193' },
       count: 1,
       low: 1,
-      sections: [],
     },
     {
       ...OTHER,
@@ -47,7 +46,6 @@ export const TRUCK: Omit<TruckSheet, 'applied'> = {
       kind: 'other',
       count: 2,
       low: 1,
-      sections: [],
     },
   ],
 };

@@ -2,6 +2,8 @@
 import { rm } from 'node:fs/promises';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { createSheets } from '../../engine/desk/sheets.ts';
+import { PROVES, stocked } from '../people.ts';
 import { buildPage, launch, phone } from './browser.ts';
 import { PersonAtPhone } from './person.ts';
 import { type Serving, serve } from './serve.ts';
@@ -14,6 +16,9 @@ let folder: string;
 
 beforeAll(async () => {
   [folder, shop, browser] = await Promise.all([buildPage(), openShop(), launch()]);
+  await createSheets(shop.store).saveTruck('van-1', { name: 'Van 1', items: [stocked('45+5', '440')] });
+  const ines = (await shop.store.people()).find(({ id }) => id === 'ines');
+  if (ines) await shop.store.savePerson({ ...ines, truck: 'van-1' });
   serving = await serve({ ...shop, pageFolder: folder });
 });
 afterAll(async () => {
@@ -32,7 +37,7 @@ test('from the observation to the signed record, by taps alone', async () => {
   await ines.sees('What does the unit do?');
   await ines.tap('Fan runs, compressor hums, clicks off or is silent');
   await ines.sees('What kind of unit is it?');
-  await ines.tap('PSC, one dual run capacitor (three terminals)');
+  await ines.tap('PSC with a run capacitor of two or three terminals');
   await ines.sees('Are you and your meter fit for this?');
   await ines.tap('Yes, all of it');
   await ines.sees('What opens this unit');
@@ -57,12 +62,15 @@ test('from the observation to the signed record, by taps alone', async () => {
   for (const [label, value] of Object.entries({ ...residual, 'Battery, after': '9.3' })) await ines.fill(label, value);
   await ines.send();
 
-  await ines.sees('Record the wiring');
+  await ines.sees('Fuses, contactor, loads to ground');
   await expect.poll(() => ines.strip.textContent()).toMatch(/PROVED DEAD\s*(30|29)\s?min left/);
+  await ines.fill('First contact, pressed in', '0.1');
+  await ines.fill('Contactor coil may be left out', '12.6');
+  for (const side of ['T1', 'T2']) await ines.tap(`${side} to ground: OL, over range`);
+  await ines.send();
+  await ines.sees('Record the wiring');
   await ines.page.getByLabel('Colours: C, HERM, FAN').fill('C red, HERM yellow, FAN brown');
-  await ines.tap('Recorded, wires off');
-  await ines.sees('Can you read the terminal marks?');
-  await ines.tap('C, HERM and FAN are marked');
+  await ines.tap('Recorded, wires off, marks readable');
   await ines.sees('Measure both sections');
   for (const [label, value] of Object.entries({
     'HERM to C': '36.1',
@@ -73,30 +81,47 @@ test('from the observation to the signed record, by taps alone', async () => {
   await ines.tap('Terminals to case, the lowest: OL, over range');
   await ines.send();
 
+  await ines.sees('Spin the fan by hand');
+  expect(await ines.page.locator('.lines', { hasText: 'Verdict:' }).textContent()).toContain('replace');
+  await ines.tap('Spins free, silent, no play');
+  await ines.sees('Compressor windings in ohms');
+  for (const [label, value] of Object.entries({ 'C to R': '0.9', 'C to S': '2.7', 'S to R': '3.6' }))
+    await ines.fill(label, value);
+  await ines.tap('To ground, the lowest: OL, over range');
+  await ines.send();
+  await ines.sees('Why did it fail?');
+  await ines.pick('Coil dirty');
+  await ines.send();
+  // What the truck carries is a numbered list; a line is picked and measured in one answer.
+  await ines.sees('Pick the new part');
+  expect(await ines.page.locator('.card .numbered').first().textContent()).toMatch(/^1\.\s*Bin 45\+5[\s\S]*1 left/);
+  await ines.pick('The first of the list');
+  await ines.fill('HERM to C may be left out', '45.3');
+  await ines.fill('FAN to C may be left out', '5.04');
+  await ines.send();
   await ines.sees('Fit the new part.');
-  const [verdict] = await ines.page.locator('.lines details', { hasText: 'Verdict:' }).allTextContents();
-  expect(verdict).toContain('replace');
-  await ines.page.locator('summary', { hasText: 'Verdict:' }).click();
-  expect(await ines.page.locator('.verdict table').first().textContent()).toMatch(/HERM[\s\S]*36\.1\s?µF[\s\S]*fail/);
-  await ines.tap('Measured, fitted, strapped');
+  await ines.tap('Fitted, strapped');
   await ines.sees('Put the wires back');
-  await ines.tap('Wires back as recorded');
-  await ines.sees('Tug each connector.');
-  await ines.tap('All tight');
+  await ines.tap('Wires back as recorded, all tight');
   await ines.sees('From the nameplate');
   await ines.page.getByLabel('RLA').first().fill('17.9');
   await ines.send();
   await ines.sees('Close up and clear the unit.');
   await ines.tap('Closed, clear, qualified for the live readings');
   await ines.sees('All live figures in one sitting.');
+  await expect.poll(() => ines.strip.textContent()).not.toContain('PROVED DEAD');
   for (const [label, value] of Object.entries({ 'L1 to L2': '241', Compressor: '13.1', Fan: '0.9' }))
     await ines.fill(label, value);
+  const split = ines.page.locator('.field', { hasText: 'Split, return minus supply' });
+  expect(await split.locator('.unit').textContent()).toBe('°F');
   await ines.send();
-  await ines.sees('Both motors run and the air gets cold?');
-  await expect.poll(() => ines.strip.textContent()).not.toContain('PROVED DEAD');
-  await ines.tap('Runs and cools');
+  await ines.sees('After 10 to 15 minutes');
+  await ines.fill('Split, return minus supply', '19');
+  await ines.send();
   await ines.sees('Proven');
-  expect(await ines.page.locator('.card .verdict').count()).toBe(2);
+  const shown = await ines.page.locator('.card .verdict').allTextContents();
+  expect(shown.join()).toMatch(/HERM[\s\S]*36\.1\s?µF[\s\S]*fail[\s\S]*The repair is proven/);
+  expect((await createSheets(shop.store).truck('van-1'))?.items[0]?.count).toBe(0);
 
   const ruth = await signedIn('ruth');
   await ruth.goto(url);
@@ -119,16 +144,18 @@ test('the same call typed line by line, in the line that takes anything', async 
     ['Cover off, eyes only', 'clean, 1 cap, 45+5 6% 440'],
     ['Prove the meter', '121 / 0.2 0 0.1 / 0 0 / 121'],
     ['Discharge every capacitor', '9.3 / 0.6 0.1 0.5 / 9.3'],
-    ['Record the wiring', 'done'],
-    ['Can you read the terminal marks?', 'marked'],
+    ['Fuses, contactor', 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol'],
+    ['Record the wiring', 'wires off'],
     ['Measure both sections', 'herm 36.1 fan 5.02 hf 4.4 case ol'],
-    ['Fit the new part.', 'done'],
-    ['Put the wires back', 'done'],
-    ['Tug each connector.', 'done'],
+    ['Spin the fan', 'spin free'],
+    ['Compressor windings', 'cr .9 cs 2.7 sr 3.6 g ol'],
+    ['Why did it fail', 'nothing'],
+    ['Pick the new part', 'other 45+5 440 herm 45.3 fan 5.04'],
+    ['Fit the new part.', 'fitted'],
+    ['Put the wires back', 'wires back'],
     ['From the nameplate', '17.9 96 1.2'],
-    ['Close up and clear', 'yes'],
-    ['All live figures', '241 13.1 0.9'],
-    ['Both motors run', 'cools'],
+    ['Close up and clear', 'closed'],
+    ['All live figures', PROVES],
   ];
   for (const [title, line] of lines) {
     await ines.sees(title);

@@ -14,6 +14,17 @@ const CLASS = {
   live: 'line voltage present',
 } as const;
 
+/** A line of a numbered list hangs on its number, so that it is found again where it is picked. */
+function Line({ text }: { text: string }) {
+  const [, number, words] = /^(\d+\.) (.*)$/s.exec(text) ?? [];
+  if (number === undefined) return <p>{text}</p>;
+  return (
+    <p class="numbered">
+      <strong>{number}</strong> <span>{words}</span>
+    </p>
+  );
+}
+
 interface CardProps {
   readonly prompt: Prompt;
   readonly view: JobView;
@@ -40,7 +51,7 @@ export function PromptCard({ prompt, view, heading, children }: CardProps) {
       {prompt.body.length > 0 && (
         <div class="body">
           {prompt.body.map((text, i) => (
-            <p key={i}>{text}</p>
+            <Line key={i} text={text} />
           ))}
         </div>
       )}
