@@ -96,7 +96,7 @@ export interface Store {
    * also name, initials, meter, links and sessions; the id stays, since it is in the entries. How many texts went.
    */
   forget(whose: Whose): Promise<number>;
-  /** Calls back after the commit with each entry, in the order they were kept. Returns the unsubscribe. */
+  /** Calls back after the commit with each entry, those of a job in their order. Returns the unsubscribe. */
   watch(onEntry: (job: string, entry: Entry) => void): () => void;
 
   people(): Promise<Person[]>;

@@ -78,6 +78,33 @@ describe('several processes on one PostgreSQL database', () => {
     expect(heard).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9]);
   });
 
+  test('two that write on the same jobs in opposite order: one wins each, nobody waits for ever, nothing is refused', async () => {
+    const [here, there] = [await open(), await open()];
+    const jobs = Array.from({ length: 20 }, (_, i) => `job-${i}`);
+    const lasts = new Map(jobs.map((job) => [job, record(job, 1)]));
+    await Promise.all(jobs.map((job) => here.create(job, lasts.get(job)?.entries ?? [], [])));
+    for (let seq = 1; seq < 8; seq++) {
+      const write = async (store: Store, job: string): Promise<[string, string]> => {
+        const first = lasts.get(job)?.entries[0];
+        const next = written(job, first && { ...first, seq });
+        const outcome = await store.append(job, seq, next.entries, next.texts);
+        return [job, outcome];
+      };
+      const outcomes = await Promise.all([
+        ...jobs.map((job) => write(here, job)),
+        ...jobs.toReversed().map((job) => write(there, job)),
+      ]);
+      for (const job of jobs)
+        expect(
+          outcomes
+            .filter(([of]) => of === job)
+            .map(([, outcome]) => outcome)
+            .sort(),
+        ).toEqual(['conflict', 'kept']);
+    }
+    for (const job of jobs) expect((await here.read(job)).entries.map((e) => e.seq)).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
+  });
+
   test('two that open an empty database at one moment both find it in order', async () => {
     const url = await newDatabase();
     const both = await Promise.all([open(url), open(url), open(url)]);

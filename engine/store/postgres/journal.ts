@@ -51,8 +51,9 @@ export function createJournal(link: Link, feed: Feed, watchers: Watchers): Journ
       await told(outcomes);
       for (const [i, one] of batch.entries()) answer(one, outcomes[i] ?? 'conflict');
     } catch (error) {
-      // A race or a bug of one is no matter of the others; neither is a lost connection of what never was sent.
-      if (isTrouble(error) && !isLost(error)) for (const one of batch) one.reject(asTrouble(error));
+      // A race or a bug of one is no matter of the others: each is tried by itself. So is what a lost connection or a
+      // deadlock of two batches has left undone.
+      if (isTrouble(error) && !isLost(error) && !isRace(error)) for (const one of batch) one.reject(asTrouble(error));
       else await Promise.all(batch.map((one) => alone(one, isLost(error))));
     }
   }

@@ -21,7 +21,8 @@ export const SQL = {
     join job on job.id = asked`,
   /**
    * A whole batch of appends: one statement is one commit. New jobs, the entries in their order, words, the lines of the
-   * list; then a word to those who listen, which goes out with the commit.
+   * list; then a word to those who listen, which goes out with the commit. By job, so that of two batches on the same jobs
+   * one waits for the other, and not each for the other.
    */
   append: `with
     born as (insert into job (id) select unnest($1::text[]) returning key, id),
@@ -31,17 +32,17 @@ export const SQL = {
       from unnest($3::text[], $4::int[], $5::int[], $6::text[], $7::text[], $8::text[], $9::text[], $10::text[],
         $11::text[], $12::text[], $13::text[])
         with ordinality as e (id, seq, v, kind, "by", at, said, client, body, prev, hash, nr)
-      join named on named.id = e.id order by e.nr),
+      join named on named.id = e.id order by named.key, e.nr),
     worded as (insert into words (job, seq, ${WORDS_COLUMNS})
       select named.key, w.seq, w.ref, w.salt, w.text
       from unnest($14::text[], $15::int[], $16::text[], $17::text[], $18::text[])
         with ordinality as w (id, seq, ref, salt, text, nr)
-      join named on named.id = w.id order by w.nr),
+      join named on named.id = w.id order by named.key, w.nr),
     listed as (insert into board (job, last_seq, updated, closed, card)
       select named.key, b.last_seq, b.updated, b.closed, b.card
       from unnest($19::text[], $20::int[], $21::text[], $22::int[], $23::text[])
         as b (id, last_seq, updated, closed, card)
-      join named on named.id = b.id
+      join named on named.id = b.id order by named.key
       on conflict (job) do update set last_seq = excluded.last_seq, updated = excluded.updated,
         closed = excluded.closed, card = excluded.card)
     select pg_notify($24, '')`,
