@@ -95,7 +95,7 @@ const verdict: Prompt['verdicts'][number] = {
   next: ['Measure the new part dead before you fit it.', 'Not proven until the restart numbers are in.'],
   who: 'senior',
   findings: ['pass', 'conditional pass', 'conditional fail', 'fail', 'undecided', 'confirmed'].map((word, i) => ({
-    name: i % 2 ? 'FAN' : 'HERM',
+    name: ['HERM', 'FAN', 'Compressor'][i % 3] ?? '',
     reading: '36.1\u2009µF',
     limits: '42.30–47.70\u2009µF',
     doubt: '35.21–36.99\u2009µF',
@@ -272,7 +272,12 @@ export const PROMPTS: Readonly<Record<string, Prompt>> = {
     kind: 'hazard-question',
     title: 'Is this happening now, or is somebody hurt?',
     callouts: [{ level: 'warning', text: 'If it is happening now: get away first, answer later.' }],
-    parts: [choose('choice', 'Which is it?', false, ['Happening now, or someone is hurt', 'An old mark on a part'])],
+    parts: [
+      choose('choice', 'Which is it?', false, [
+        'Happening now, or someone is hurt',
+        'An old mark, long ago, or elsewhere',
+      ]),
+    ],
   }),
   stopping: of({
     kind: 'stopping',
@@ -306,7 +311,13 @@ export const PROMPTS: Readonly<Record<string, Prompt>> = {
   }),
   'readings with pictures': of({
     class: 'inside',
-    title: 'Measure both sections and the case, wires off.',
+    title: 'Pick the new part and measure it dead, before it is fitted.',
+    body: [
+      'HERM to C, FAN to C.',
+      '1. Drawer A: 40+5\u2009µF 440\u2009V, 3 left. HERM gets 40\u2009µF, 0.0\u2009% off the rated 40\u2009µF.',
+      '2. Drawer C: 40\u2009µF 440\u2009V, 1 left. Drawer D: 5\u2009µF 440\u2009V, 4 left. Two parts with a jumper between both C.',
+      '35+5\u2009µF 440\u2009V: HERM −12.5\u2009%, below the label’s limits.',
+    ],
     isolation: [STRIPS.proved],
     holder: 'jo',
     line: 'herm fan',
