@@ -1,5 +1,6 @@
 import { energyJoules, holdSeconds, peakVolts, peakWatts, secondsTo, tauSeconds } from '../calc/discharge.ts';
 import { Exact } from '../calc/exact.ts';
+import { pictured } from './figures.ts';
 import { judgement } from './judgement.ts';
 import { print, read } from './probing.ts';
 import { figureOf, printOf } from './read.ts';
@@ -48,7 +49,7 @@ export const hold = judgement({
         word: 'computed',
         text: `Hold ${say(seconds, 's')} on each pair: ${say(microfarads, 'µF')} falls from ${say(from, 'V', 1)} to ${say(residual.value, 'V')} in ${say(exact, 's', 2, 2)}.`,
         source: `RC·ln(V0/V), physics; V0 is √2 × the part’s rating; ${ohms.source}`,
-        figures: {
+        ...pictured({
           kind: 'decay',
           fromVolts: from.toFixed(4),
           limitVolts: residual.value,
@@ -56,7 +57,7 @@ export const hold = judgement({
           ohms: ohms.value,
           limitSeconds: exact.toFixed(2),
           holdSeconds: seconds.toFixed(),
-        },
+        }),
       }),
       finding({
         name: 'Stored energy',

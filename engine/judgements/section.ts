@@ -3,7 +3,7 @@ import { plainWord, shareInside, type Word, windowMicrofarads, wordOf } from '..
 import { Exact, type Range, within } from '../calc/exact.ts';
 import { deviationPercent, limitsMicrofarads } from '../calc/tolerance.ts';
 import type { CapacitorLabel, Finding, Meter } from '../schema.ts';
-import { scaleFigures } from './figures.ts';
+import { pictured, scaleFigures } from './figures.ts';
 import type { Force, Limit } from './judgement.ts';
 import { digits, finding, say, sayRange, sayShare, saySigned } from './say.ts';
 
@@ -57,11 +57,13 @@ export function sectionFinding(
     doubt: `±${say(half, 'µF', 2, 2)} (${sayRange(window, 'µF', 2)})`,
     word,
     text: text.join(' '),
-    figures: scaleFigures({
-      ...{ name, unit: 'µF', word, rated, limits, reading },
-      doubt: force.settings.rule === 'plain' ? null : window,
-      habit: habitDiffers(section, habit) ? { percent: habit.value, range: habitRange(section, habit) } : null,
-    }),
+    ...pictured(
+      scaleFigures({
+        ...{ name, unit: 'µF', word, rated, limits, reading },
+        doubt: force.settings.rule === 'plain' ? null : window,
+        habit: habitDiffers(section, habit) ? { percent: habit.value, range: habitRange(section, habit) } : null,
+      }),
+    ),
     source: `${sayTolerance(label)} ${label.printed ? 'printed on the part' : 'where none is printed, common practice'}; ${ruleWords(force)}`,
   });
 }

@@ -66,7 +66,7 @@ describe.each(all)('%s', (id, j) => {
         expect(j.outcomes).toContain(outcome);
         for (const finding of findings) checkWords(finding);
       }),
-      { numRuns: 300 },
+      { numRuns: fc.readConfigureGlobal()?.numRuns ?? 300 },
     );
   });
 

@@ -1,7 +1,7 @@
 import { Exact, type Range } from '../../calc/exact.ts';
 import type { Scale } from '../../picture/data.ts';
 import type { Finding, Parts } from '../../schema.ts';
-import { scaleFigures } from '../figures.ts';
+import { pictured, scaleFigures } from '../figures.ts';
 import { type Force, judgement } from '../judgement.ts';
 import { chose, over, past, print, read, untaken } from '../probing.ts';
 import { confirmed, printOf, readingOf } from '../read.ts';
@@ -64,7 +64,7 @@ export const startCapacitor = judgement({
         word: now.odd === null ? now.word : outcome === 'open' ? 'open' : 'no verdict',
         text: [...textOf(now, outcome), ...twice(now, was, outcome)].join(' '),
         source: now.odd === null ? startRule(force) : limits.openShare.source,
-        ...(now.odd === null ? { figures: scaleOf(now, range, force) } : {}),
+        ...(now.odd === null ? pictured(scaleOf(now, range, force)) : {}),
       }),
     ];
     return { outcome, findings };

@@ -10,7 +10,7 @@ import {
   unbalancePercent,
 } from '../../calc/supply.ts';
 import type { Finding } from '../../schema.ts';
-import { scaleFigures } from '../figures.ts';
+import { pictured, scaleFigures } from '../figures.ts';
 import { figureOf, leftOpen } from '../read.ts';
 import { digits, finding, say, sayRange } from '../say.ts';
 import type { Seen } from './range.ts';
@@ -118,14 +118,16 @@ function pair({ range }: Seen, key: string, volts: Exact): Finding {
   const said = sayRange(range.range, 'V', 1, 0);
   const where = is === 'inside' ? `inside ${said}` : `${is} ${said}`;
   const assumed = range.assumed === null ? '' : ` A ${range.assumed}\u2009V nameplate is assumed.`;
+  const of = { name: nameOf(key), unit: 'V', word: is } as const;
+  const scale = scaleFigures({ ...of, limits: range.range, reading: volts, doubt: null });
   return finding({
-    name: nameOf(key),
+    name: of.name,
     reading: say(volts, 'V'),
     limits: said,
     word: is,
     text: `${nameOf(key)} reads ${say(volts, 'V')}, ${where}.${assumed}`,
     source: range.source,
-    figures: scaleFigures({ name: nameOf(key), unit: 'V', word: is, limits: range.range, reading: volts, doubt: null }),
+    ...pictured(scale),
   });
 }
 const nameOf = (key: string): string => NAMES[key] ?? key;

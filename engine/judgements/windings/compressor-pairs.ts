@@ -12,6 +12,7 @@ import {
 } from '../../calc/windings.ts';
 import type { Windings } from '../../picture/data.ts';
 import type { Finding, Parts } from '../../schema.ts';
+import { pictured } from '../figures.ts';
 import type { Limit } from '../judgement.ts';
 import type { Reading } from '../read.ts';
 import { finding, say } from '../say.ts';
@@ -113,7 +114,7 @@ export function pairsFinding(
     text: whole ? readText(is, whole, limits, again) : openText(is, shell),
     source: is === 'equal' ? limits.equal.source : `${DOUBT_SOURCE}; ${limits.percent.source}`,
     // Three equal pairs have no C, R and S to draw.
-    ...(is === 'equal' || is === 'missing' ? {} : { figures: triangle(is, three, rule?.doubtOhms ?? null) }),
+    ...(is === 'equal' || is === 'missing' ? {} : pictured(triangle(is, three, rule?.doubtOhms ?? null))),
   });
 }
 
