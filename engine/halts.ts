@@ -25,12 +25,12 @@ export function haltCard(halt: Halt, plan: Plan, memory: Memory): Card {
       return {
         kind: 'hazard-question',
         title: 'Is this happening now, or is somebody hurt?',
-        body: ['Your words may mean danger or an old mark on a part.'],
+        body: ['Your words may mean danger here and now, or an old mark, long ago, or elsewhere.'],
         callouts: [{ level: 'warning', text: 'If it is happening now: get away first, answer later.' }],
         parts: [
           pick('Which is it?', [
             option('happening', 'Happening now, or someone is hurt', ['happening', 'now', 'hurt']),
-            option('old-mark', 'An old mark on a part', ['old mark', 'old']),
+            option('old-mark', 'An old mark, long ago, or elsewhere', ['old mark', 'old', 'long ago', 'elsewhere']),
           ]),
         ],
         why: 'Some words of the trade for old marks are also words for fire and shock.',

@@ -27,7 +27,7 @@ describe('given a proved isolation, when somebody types', () => {
   });
   test.each([
     ['Happening now, or someone is hurt', EMERGENCY, 'ENERGIZED OR NOT PROVED'],
-    ['An old mark on a part', READINGS, 'PROVED DEAD'],
+    ['An old mark, long ago, or elsewhere', READINGS, 'PROVED DEAD'],
   ])('burnt terminal: one tap tells, "%s"', async (tap, title, state) => {
     const ines = await reading();
     await ines.type('burnt terminal');
