@@ -2,6 +2,7 @@
 import { rm } from 'node:fs/promises';
 import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { TO_READINGS } from '../people.ts';
 import { buildPage, launch, phone } from './browser.ts';
 import { PersonAtPhone } from './person.ts';
 import { type Serving, serve } from './serve.ts';
