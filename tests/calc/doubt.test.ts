@@ -102,6 +102,10 @@ describe('the share inside', () => {
       '1.00',
     ]);
   });
+  test('of no doubt at all is all or nothing', () => {
+    const at = (r: number): string => shareInside({ low: new Exact(r), high: new Exact(r) }, limits).toFixed();
+    expect([at(38), at(30), at(50)]).toEqual(['1', '0', '0']);
+  });
   test('of a doubt wider than the limits is less than all', () => {
     expect(shareInside({ low: new Exact(30), high: new Exact(50) }, limits).toFixed(2)).toBe('0.24');
   });
