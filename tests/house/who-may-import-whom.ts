@@ -51,7 +51,7 @@ const ZONES: readonly Zone[] = [
     name: 'desk',
     holds: /^engine\/desk\//,
     files: [/^engine\//, /^flows\/index\.ts$/],
-    packages: [NODE, ...withoutXstate, ...named(['pino', 'sharp', 'file-type'])],
+    packages: [NODE, ...withoutXstate, ...named(['pino', 'sharp', 'file-type', '@dagrejs/dagre'])],
   },
   {
     name: 'report',

@@ -1,70 +1,63 @@
 /**
- * npm run pages: every page of every manual on the shelf as a reviewer reads it: each step with its derived class, what it
- * asks, where each answer leads, and every limit with its unit and source. `npm run -s pages > file` keeps it.
- * Exit codes: 0 printed · 1 a manual is not sound (its faults are listed) · 2 wrong usage.
+ * npm run pages: every manual on the shelf as a reviewer reads it, page by page: what each step says and asks with its
+ * derived class, where each answer leads, every limit with its unit and source, and the worked calls. One page: its id.
+ * `--draw DIR` draws each page as SVG into a folder.
+ * Exit codes: 0 printed · 1 a manual is not sound (its faults are listed) · 2 wrong usage · 3 can't be written.
  */
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
 import { SHELF } from '../../../flows/index.ts';
 import { check } from '../../check.ts';
 import { fingerprint } from '../../fingerprint.ts';
-import { flatten, type Place } from '../../flatten.ts';
+import { printCover, printPage } from '../manual/printed.ts';
+import { pagesOf } from '../manual/ways.ts';
 
 const say = (line = ''): void => void process.stdout.write(`${line}\n`);
-if (process.argv.length > 2) {
-  process.stderr.write('usage: npm run pages\n');
+const wrong = (why: string): never => {
+  process.stderr.write(`${why}\nusage: npm run -s pages [-- PAGE…] [-- --draw FOLDER]\n`);
   process.exit(2);
-}
+};
+
+// Whoever reads only the beginning (`| head`) has read enough.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 3));
+const { draw, wanted } = asked();
+const known = SHELF.flatMap(pagesOf).map(({ flow }) => flow.id);
+const unknown = wanted.find((id) => !known.includes(id));
+if (unknown !== undefined) wrong(`There is no page "${unknown}". Pages: ${known.join(', ')}.`);
+
 let sound = true;
 for (const manual of SHELF) {
-  say(`# ${manual.title} (${manual.id} ${manual.version}, ${fingerprint(manual).slice(0, 12)})`);
-  const seen = new Set<string>();
-  let page = '';
-  for (const place of flatten(manual).places.values()) {
-    const name = `${place.page}/${place.name}`;
-    if (seen.has(name)) continue;
-    seen.add(name);
-    if (place.page !== page) say(`\n## ${place.title} (${place.page})`);
-    page = place.page;
-    print(place);
+  const pages = pagesOf(manual).filter(({ flow }) => wanted.length === 0 || wanted.includes(flow.id));
+  if (draw !== undefined) await drawAll(draw, pages);
+  else {
+    if (wanted.length === 0) say(`${printCover(manual)}\nFingerprint ${fingerprint(manual)}\n`);
+    for (const page of pages) say(printPage(page));
   }
   const faults = check(manual);
   for (const f of faults) say(`FAULT ${f.place}: ${f.what}`);
   sound &&= faults.length === 0;
 }
-process.exit(sound ? 0 : 1);
+process.exitCode = sound ? 0 : 1;
 
-function print(place: Place): void {
-  const { step } = place;
-  const short = (id: string): string => id.replace(/~\d+/g, '');
-  if (step.verb === 'judge') {
-    say(`\n${place.name} — decides by ${step.judgement}`);
-    for (const [outcome, to] of Object.entries(place.to)) say(`  ${outcome} → ${short(to)}`);
-    for (const [limit, l] of Object.entries(step.limits)) say(`  limit ${limit}: ${l.value} ${l.unit} (${l.source})`);
-    return;
+function asked(): { draw: string | undefined; wanted: string[] } {
+  try {
+    const { values, positionals } = parseArgs({ options: { draw: { type: 'string' } }, allowPositionals: true });
+    return { draw: values.draw, wanted: positionals };
+  } catch (error) {
+    return wrong(error instanceof Error ? error.message : String(error));
   }
-  if (step.verb === 'found') {
-    say(`\n${place.name} — sorts by what was found`);
-    for (const [group, to] of Object.entries(place.to))
-      say(`  ${group}${group === 'none' ? '' : ` (${step.among[group]?.join(', ')})`} → ${short(to)}`);
-    return;
+}
+
+/** The layout is a tool of the author's, not installed where the product only runs: so it is loaded here. */
+async function drawAll(folder: string, pages: ReturnType<typeof pagesOf>): Promise<void> {
+  const { drawPage } = await import('../manual/drawn.ts');
+  try {
+    await mkdir(folder, { recursive: true });
+    for (const page of pages) await writeFile(join(folder, `${page.flow.id}.svg`), `${drawPage(page).svg}\n`);
+  } catch (error) {
+    process.stderr.write(`Can’t write to ${folder}: ${error instanceof Error ? error.message : String(error)}\n`);
+    process.exit(3);
   }
-  if (step.verb === 'verdict') {
-    say(`\n${place.name} — VERDICT ${step.verdict} (${step.who}): ${step.title}`);
-    for (const line of [...step.says, ...step.next]) say(`  ${line}`);
-    return;
-  }
-  say(`\n${place.name} — [${place.class}] ${step.verb}: ${step.say}`);
-  for (const c of step.callouts ?? []) say(`  ${c.level.toUpperCase()}: ${c.text}`);
-  for (const line of step.body ?? []) say(`  ${line}`);
-  if ('parts' in step) {
-    for (const [key, part] of Object.entries(step.parts)) {
-      const options = 'options' in part ? Object.keys(part.options ?? {}).join(', ') : '';
-      say(
-        `  asks ${key}: ${part.ask}${part.part === 'field' ? ` [${part.quantity}]` : ''}${options === '' ? '' : ` (${options})`}${part.optional ? ', may be left out' : ''}`,
-      );
-    }
-    for (const [option, to] of Object.entries(place.to)) say(`  ${option} → ${short(to)}`);
-  }
-  if (place.next !== null) say(`  next → ${short(place.next)}`);
-  if (place.cant !== null) say(`  can’t → ${short(place.cant)}`);
-  for (const source of step.source ?? []) say(`  source: ${source}`);
+  say(`${pages.length} pages drawn in ${folder}`);
 }
