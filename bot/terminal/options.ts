@@ -29,6 +29,7 @@ export const HELP = `A no-cool call at the terminal, line by line.
 
 A database without people gets a small invented crew.
 Type answers as on the screen, or stop, back, why, where, help. Enter alone shows the question again.
+summary tells a finished call for the customer and the shop.
 quit or ctrl-D leaves; the job stays.
 
 With --json, stdout carries one JSON object a line and nothing else:

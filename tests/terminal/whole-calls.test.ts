@@ -1,7 +1,7 @@
 /** Whole calls by typing, through the running program and a real database. Label 45+5 µF ±6 %: 42.30–47.70, 4.70–5.30. */
 import { describe, expect, test, vi } from 'vitest';
 import { PROVES, TO_FIGURES, TO_READINGS } from '../people.ts';
-import { at, Program, strip, type Told, verdicts } from './program.ts';
+import { at, Program, run, strip, type Told, verdicts } from './program.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
 
@@ -107,4 +107,11 @@ describe('what must not pass for dead', () => {
     expect((await terminal.set('--as Nell').say('breaker, none, two legs, outlet')).refusal?.code).toBe('not-holder');
     expect(await terminal.end()).toBe(0);
   });
+});
+
+test('the word summary tells a finished call for the customer and the shop, and nothing before its end', async () => {
+  const { stdout, code } = await run([], 'summary\na\nbreaker on, nothing runs\nsummary\nquit\n');
+  expect(code).toBe(0);
+  expect(stdout).toContain('The summary is there once the call has ended.');
+  expect(stdout).toMatch(/For the customer:[\s\S]*Nothing was fitted\.[\s\S]*For the shop:[\s\S]*Not signed\./);
 });
