@@ -39,6 +39,12 @@ describe('absence of voltage', () => {
     expect(of(line)).toBe(expected);
   });
 
+  test('each finding says which reading it is of', () => {
+    const { findings } = run('absence', { line: V(dead), means: outlet });
+    const pairs = ['L1–L2', 'L1–ground', 'L2–ground', 'T1–ground', 'T2–ground'];
+    expect(findings.map((f) => f.name)).toEqual(['Known source, before', ...pairs, 'Known source, after']);
+  });
+
   test.each([
     ['line240', 238, 'dead'],
     ['line240', 215, 'first-proving'],

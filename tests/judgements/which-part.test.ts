@@ -1,12 +1,16 @@
 /** Small questions that choose the pages of the part: how many, which print, whose windings. */
 import { describe, expect, test } from 'vitest';
 import { choice, labelled, parts } from './fixture.ts';
-import { run } from './run.ts';
+import { probed, run } from './run.ts';
 
 const THIN = '\u2009';
 
 describe('more capacitors than one', () => {
   const of = (count: number | string) => run('more', { look: parts('count', { count }) });
+  test('its probe stands on the limit, past it and at nothing', () => {
+    const nobody = 'undecided: no count';
+    expect(probed('more')).toEqual(['no-more: 1', 'more: 2', 'no-more: 0', nobody, nobody]);
+  });
   test.each([
     [2, 'more', '2', 'more than 1', 'Capacitors seen: 2, more than 1.'],
     [1, 'no-more', '1', 'not more than 1', 'Capacitors seen: 1, not more than 1.'],
