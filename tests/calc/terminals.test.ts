@@ -24,6 +24,11 @@ describe('three readings of an unmarked dual part', () => {
     expect(names(of(45, 5, '4.5', ASSUMED))).toBe('ambiguous XYZ YXZ');
     expect(name(of(45, 5, '4.5', ASSUMED).nearest)).toBe('XYZ');
   });
+  test('the naming that fits best stands first, whatever the terminals are called', () => {
+    const found = of('4.5', 45, 5, ASSUMED);
+    expect(names(found)).toBe('ambiguous ZXY XZY');
+    expect(name(found.nearest)).toBe('ZXY');
+  });
   test('two equal sections: C is known, HERM from FAN isn’t', () => {
     expect(names(of(30, 30, 15))).toBe('ambiguous XYZ XZY');
     expect(names(of(30, '30.2', '15.1'))).toBe('ambiguous XZY XYZ');
