@@ -13,7 +13,6 @@ import {
 import { PART } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
 
-const PICKED = { part: 'pick', is: ['first', 'second', 'third', 'other'] } as const;
 const OLD = { old: '@label', diagram: '@round:diagram' } as const;
 
 /** The new run capacitor: picked from what the truck carries, and measured dead before it goes in. */
@@ -53,7 +52,7 @@ export const newPart = flow({
           other: { label: 'Another part: its print', words: ['another'] },
         }),
         print: printed('Print of that part', { when: { part: 'pick', is: ['other'] } }),
-        herm: microfarads('HERM to C', { words: ['h', 'comp', 'hc', 'h-c'], when: PICKED }),
+        herm: microfarads('HERM to C', { words: ['h', 'comp', 'hc', 'h-c'] }),
         fan: microfarads('FAN to C', { words: ['f', 'fc', 'f-c'], optional: true }),
         hf: microfarads('HERM to FAN', { words: ['h-f', 'herm-fan'], optional: true }),
         case: megohms('Terminals to case', { words: ['shell', 'can', 'rim'], optional: true, unitNeeded: true }),
