@@ -98,7 +98,7 @@ export const repair = flow({
       say: 'Fit the new part.',
       body: [
         'Strapped, upright where the maker asks for it, clear of the fan and of sharp edges.',
-        'Two singles: a jumper between both C.',
+        'Two singles: a lead joins both C.',
       ],
       yes: 'Fitted, strapped',
       words: ['fitted'],
