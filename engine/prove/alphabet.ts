@@ -83,20 +83,21 @@ export function detours(state: State): Turn[][] {
 }
 
 /** Ways of a sound technician through make-dead, told apart by what they see under the cover. */
-export const LOOKS = 3;
+export const LOOKS = 5;
 export function plainAnswer(state: State, look: number): Turn | null {
   const all = answers(state);
   if (!placeIdOf(state.standing).endsWith('/look')) return all[0] ?? null;
+  const is = (p: GivenParts, condition: string, count: string): boolean =>
+    String(p.condition) === condition && p.count === count;
+  const [dual, single] = labelsOf(planOf(state.standing));
   const wanted = [
-    (p: GivenParts): boolean => String(p.condition) === 'clean' && p.print !== undefined,
-    (p: GivenParts): boolean => String(p.condition) === 'clean' && p.print === undefined,
-    (p: GivenParts): boolean => String(p.condition) === 'bulged',
+    (p: GivenParts): boolean => is(p, 'clean', '1') && p.print === dual,
+    (p: GivenParts): boolean => is(p, 'clean', '1') && p.print === undefined,
+    (p: GivenParts): boolean => is(p, 'bulged', '1'),
+    (p: GivenParts): boolean => is(p, 'clean', '1') && p.print === single,
+    (p: GivenParts): boolean => is(p, 'clean', '2'),
   ][look];
-  return (
-    all.find((t) => t.reply.kind === 'answer' && t.reply.parts.count === '1' && (wanted?.(t.reply.parts) ?? true)) ??
-    all[0] ??
-    null
-  );
+  return all.find((t) => t.reply.kind === 'answer' && (wanted?.(t.reply.parts) ?? true)) ?? all[0] ?? null;
 }
 
 type Asks = (spec: PartSpec, answer: Parts) => boolean;
@@ -152,7 +153,7 @@ function samplesOf(plan: Plan, spec: PartSpec): Given[] {
     case 'act':
       return Object.keys(spec.options ?? {});
     case 'label':
-      return [labelOf(plan)];
+      return spec.start ? [START_LABEL] : labelsOf(plan);
     case 'note':
       return ['seen'];
     case 'photo':
@@ -178,16 +179,19 @@ function samplesOf(plan: Plan, spec: PartSpec): Given[] {
   }
 }
 
-/** One label throughout: that of the probes. */
-function labelOf(plan: Plan): string {
+/** The range that the probes of start capacitors are about. */
+const START_LABEL = '189-227 MFD 330 VAC';
+/** Two labels throughout: that of the probes of both sections, and the same HERM alone. */
+function labelsOf(plan: Plan): string[] {
   for (const p of plan.places.values()) {
-    if (p.step.verb !== 'judge' || p.step.of.label !== '@label') continue;
-    for (const probe of judgementOf(p.step.judgement).probe(p.step.limits)) {
+    if (p.step.verb !== 'judge' || p.step.judgement !== 'section-values') continue;
+    for (const probe of judgementOf('section-values').probe(p.step.limits)) {
       const print = probe.readings && probe.label?.print;
-      if (print && print.kind === 'label') return labelWords(print.label);
+      if (print?.kind === 'label' && print.label.fan !== null)
+        return [labelWords(print.label), labelWords({ ...print.label, fan: null })];
     }
   }
-  return '45+5 µF ±6 % 440 VAC';
+  return ['45+5 µF ±6 % 440 VAC', '45 µF ±6 % 440 VAC'];
 }
 
 /** Answers that the probes of a judge hold for the place whose facts it reads. */

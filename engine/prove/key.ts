@@ -1,7 +1,8 @@
 /** What makes two states of the walk the same. */
 
-import type { Place, Plan } from '../flatten.ts';
-import { judged } from '../known.ts';
+import { jobName, type Place, type Plan } from '../flatten.ts';
+import { judged, judgementOf } from '../known.ts';
+import { ASSUMED_METER, DEFAULT_SETTINGS } from '../memory.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
 import type { Parts } from '../schema.ts';
@@ -36,13 +37,16 @@ export function keyOf({ state, evidence: e }: Node, composed: boolean): string {
     return [p.step.verb === 'judge' ? `${p.id}=${judged(p, memory).outcome}` : p.id];
   });
   const ahead = sortedAhead(plan, at, passed);
-  const wires = onPage.some((p) => p.name === 'wires' && p.id.includes('readings'));
+  const wires = onPage.some((p) => p.name === 'wires' && p.page.endsWith('readings'));
   const linesLeft = 3 * (1 + memory.triesOpened) - memory.failed.length;
   const held = Object.values(memory.isolations).map((i) => [i.holder === null, i.holder === e.holder, i.again]);
   const halts = [memory.stop, memory.alarm !== null, memory.hazard !== null, memory.handover !== null, memory.signed];
   // What is seen under the cover decides only later; within make-dead's own walk the gates hold it.
   const kept = isProved(standing) || composed ? memory.job : { class: memory.job.class };
-  const job = Object.entries(kept).flatMap(([k, f]) => (f ? [`${k} ${valueKey(f.value)}`] : []));
+  const read = readAhead(plan, at, passed);
+  const job = Object.entries(kept).flatMap(([k, f]) =>
+    f && (!composed || read.has(k) || k === 'class') ? [`${k} ${factKey(k, f.value)}`] : [],
+  );
   if (planOf(standing).endings.includes(here)) return JSON.stringify([here]);
   if (composed && at?.gate) return JSON.stringify(['make-dead', trail, wires, job, passed.at(-1)?.round ?? 1, ahead]);
   if (composed) {
@@ -97,6 +101,36 @@ export function sortedAhead(plan: Plan, at: Place | undefined, passed: readonly 
   );
   return [...new Set(groups)].sort();
 }
+/** Names of facts of the job that a place further down in this round still reads; the others change nothing any more. */
+function readAhead(plan: Plan, at: Place | undefined, passed: readonly Place[]): ReadonlySet<string> {
+  const last = passed.at(-1);
+  const [round, order] = at && !at.gate ? [at.round, at.order] : [last?.round ?? 1, last?.order ?? 0];
+  const known = reading.get(plan) ?? new Map<string, ReadonlySet<string>>();
+  reading.set(plan, known);
+  const key = `${round} ${order}`;
+  const before = known.get(key);
+  if (before) return before;
+  const names = new Set<string>();
+  for (const p of plan.places.values()) {
+    if (!p.gate && (p.round !== round || p.order < order)) continue;
+    for (const ref of Object.values(p.refs).flat())
+      if (ref.startsWith('@')) for (const name of namesIn(ref)) names.add(name);
+    if ('parts' in p.step && !p.gate)
+      for (const part of Object.values(p.step.parts)) if (part.as !== undefined) names.add(jobName(part.as, p.round));
+  }
+  known.set(key, names);
+  return names;
+}
+const reading = new WeakMap<Plan, Map<string, ReadonlySet<string>>>();
+/** `@name`, or `@+part:name+part:name`. */
+const namesIn = (ref: string): string[] =>
+  ref.startsWith('@+')
+    ? ref
+        .slice(2)
+        .split('+')
+        .map((one) => one.split(':')[1] ?? '')
+    : [ref.slice(1)];
+
 interface Sorting {
   readonly round: number;
   readonly order: number;
@@ -117,9 +151,24 @@ function sortsOf(plan: Plan): Sorting[] {
 const folderOf = (id: string): string => id.slice(0, id.lastIndexOf('/') + 1);
 /** All tries of a page are one page. */
 const pageOf = (id: string): string => folderOf(id).replace(/(\/[^/]*)~\d+\/$/, '$1/');
+/** Of what was seen at first only one thing counts further down: whose windings are measured. */
+export function factKey(name: string, value: Kept | undefined): string {
+  if (value === undefined) return '';
+  if (!name.startsWith('round:observation')) return valueKey(value);
+  const force = { settings: DEFAULT_SETTINGS, meter: ASSUMED_METER, truck: null, equipment: null };
+  return judgementOf('motors').run({ seen: { choice: value } }, {}, force).outcome;
+}
 type Kept = Parts[string];
-const valueKey = (v: Kept): string =>
-  v.kind === 'choice' ? v.chosen.join('+') : v.kind === 'label' ? v.label.herm : v.kind;
+export const valueKey = (v: Kept | undefined): string =>
+  v === undefined
+    ? ''
+    : v.kind === 'choice'
+      ? v.chosen.join('+')
+      : v.kind === 'label'
+        ? `${v.label.herm}+${v.label.fan ?? ''}`
+        : v.kind === 'figure' && v.unit === 'count'
+          ? v.value
+          : v.kind;
 
 /** Of a gate's answer, what other questions or judges look at. Figures count by what they prove, which the monitor holds. */
 function gateKey(parts: Parts): string {

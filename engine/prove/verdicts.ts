@@ -1,5 +1,5 @@
 /** R7 and R8: a verdict against the figures on the record, recomputed here by the rule with plain arithmetic. */
-import type { CapacitorLabel, Conclusion, Entry, Parts } from '../schema.ts';
+import type { CapacitorLabel, Conclusion, Entry, Parts, Value } from '../schema.ts';
 import { chosen, figure } from './evidence.ts';
 
 interface Section {
@@ -14,8 +14,8 @@ const wholly = (s: Section): boolean => s.read + s.doubt < s.low - 1e-9 || s.rea
 /** A sentence where the record does not carry the verdict, else null. */
 export function unproven(c: Conclusion, record: readonly Entry[]): string | null {
   const answers = standing(record);
-  const tries = answers.filter((a) => a.place.endsWith('/sections') && sameRound(a.place, c.place));
-  const label = answers.findLast((a) => a.parts.print?.kind === 'label')?.parts.print;
+  const tries = answers.filter((a) => a.place.endsWith('/sections') && sameTries(a.place, c.place));
+  const label = answers.findLast((a) => a.parts.print?.kind === 'label' && isOf(a.place, c.place))?.parts.print;
   const now = tries.at(-1);
   const read = (at: Answer): Section[] => (label?.kind === 'label' ? sections(at, answers, label.label) : []);
   const outNow = now ? read(now) : [];
@@ -28,13 +28,14 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
     }
     case 'capacitor-good':
       return good(
+        label,
         outNow,
         answers,
         c,
         (s) => !out(s) && s.read - s.doubt >= s.low - 1e-9 && s.read + s.doubt <= s.high + 1e-9,
       );
     case 'capacitor-conditional-pass':
-      return good(outNow, answers, c, (s) => !out(s));
+      return good(label, outNow, answers, c, (s) => !out(s));
     case 'section-too-high':
       return outNow.some((s) => s.read > s.high && wholly(s)) && outBefore.some((s) => s.read > s.high)
         ? null
@@ -44,9 +45,9 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
         ? null
         : 'called open without the wires checked or above 2 %';
     case 'section-shorted': {
-      const ohms = answers.findLast((a) => a.place.endsWith('/section-ohms'))?.parts ?? {};
+      const ohms = answers.findLast((a) => /\/(section-ohms|unrated)$/.test(a.place))?.parts ?? {};
       const low = ['hermc', 'fanc'].some((k) => (figure(ohms[k]) ?? 99) < 2 + 1e-9);
-      return low && wiresAsked(answers) ? null : 'called shorted without steady ohms near zero, wires off';
+      return low && wiresOff(answers, c) ? null : 'called shorted without steady ohms near zero, wires off';
     }
     case 'leak-to-case': {
       const low = answers.filter((a) => sameRound(a.place, c.place) && (figure(a.parts.case) ?? 99) <= 20);
@@ -64,6 +65,22 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
       return volts !== null && figure(f.comp) !== null && figure(f.fan) !== null && volts >= 187 && volts <= 264
         ? null
         : 'proven without its restart figures';
+    }
+    case 'fan-bearings':
+      return chosen(spin(answers, c)).includes('no') ? null : 'bearings called without a spin by hand';
+    case 'overload-open':
+      return said(answers, c, 'shell').includes('hot') ? null : 'an overload called open on a shell that is not hot';
+    case 'fan-winding-open':
+      return said(answers, c, 'warm').includes('cool') ? null : 'a winding called open on a motor that is not cool';
+    case 'fuse-blown': {
+      const line = answers.findLast((a) => a.place.endsWith('/line') && sameRound(a.place, c.place))?.parts ?? {};
+      return ['fuse1', 'fuse2'].some((k) => line[k]?.kind === 'over')
+        ? null
+        : 'a fuse called blown that did not read OL';
+    }
+    case 'new-part-right': {
+      const part = answers.findLast((a) => a.place.endsWith('/part') && sameRound(a.place, c.place))?.parts ?? {};
+      return (figure(part.herm) ?? 0) > 0 ? null : 'a new part called right without a reading';
     }
     default:
       return null;
@@ -91,6 +108,21 @@ function standing(record: readonly Entry[]): Answer[] {
   }
   return answers;
 }
+/** Which print a verdict is about: the other capacitor has its own; the new part's is none of the old one's. */
+function isOf(place: string, verdict: string): boolean {
+  if (/\/(part|why)$/.test(place)) return false;
+  const other = /^.*\/(another|yet-another)\//.exec(verdict)?.[0];
+  return other === undefined ? !/\/(another|yet-another)\//.test(place) : place.startsWith(other);
+}
+/** Tries of the same page in the same round. */
+const sameTries = (a: string, b: string): boolean => pageOf(a) === pageOf(b);
+const pageOf = (place: string): string => place.slice(0, place.lastIndexOf('/')).replace(/(.*)~\d+$/, '$1');
+const wiresOff = (answers: readonly Answer[], c: Conclusion): boolean =>
+  answers.some((a) => /\/wires$/.test(a.place) && sameRound(a.place, c.place) && !chosen(a.parts.ok).includes('cant'));
+const spin = (answers: readonly Answer[], c: Conclusion) =>
+  answers.findLast((a) => a.place.endsWith('/spin') && sameRound(a.place, c.place))?.parts.ok;
+const said = (answers: readonly Answer[], c: Conclusion, name: string): readonly string[] =>
+  chosen(answers.findLast((a) => a.place.endsWith(`/${name}`) && sameRound(a.place, c.place))?.parts.choice);
 const roundOf = (place: string): string => /^round~(\d+)/.exec(place)?.[1] ?? '';
 const sameRound = (a: string, b: string): boolean => roundOf(a) === roundOf(b);
 const wiresAsked = (answers: readonly Answer[]): boolean =>
@@ -118,13 +150,17 @@ function sections(at: Answer, answers: readonly Answer[], label: CapacitorLabel)
   });
 }
 
+/** How many sections the label has; two where nobody knows it. */
+const rated = (label: Value | undefined): number => (label?.kind === 'label' && label.label.fan === null ? 1 : 2);
+
 function good(
+  label: Value | undefined,
   now: readonly Section[],
   answers: readonly Answer[],
   c: Conclusion,
   fits: (s: Section) => boolean,
 ): string | null {
-  if (now.length < 2 || !now.every(fits)) return 'called good with a section outside, near, or not read';
+  if (now.length < rated(label) || !now.every(fits)) return 'called good with a section outside, near, or not read';
   const shell = answers
     .filter((a) => sameRound(a.place, c.place) && a.parts.case && a.parts.case.kind !== 'untaken')
     .at(-1)?.parts.case;

@@ -11,7 +11,7 @@ import type { Entry } from '../schema.ts';
 import { answers, detours, LOOKS, plainAnswer } from './alphabet.ts';
 import { instant, open, type State, type Subject, type Turn, turn } from './bench.ts';
 import { type Evidence, follow, isDead, isInside, NOTHING } from './evidence.ts';
-import { isProved, keyOf, type Node } from './key.ts';
+import { factKey, isProved, keyOf, type Node, sortedAhead, valueKey } from './key.ts';
 import { unproven } from './verdicts.ts';
 
 export type Rule = 'R1' | 'R2' | 'R3' | 'R4' | 'R5' | 'R6' | 'R7' | 'R8' | 'R10' | 'R12' | 'R13' | 'opinion';
@@ -46,6 +46,7 @@ export function walk(subject: Subject, scope: Scope): Walked {
   const places = new Set<string>();
   const breaches: Breach[] = [];
   const leadsOn = new Map<string, Set<string>>();
+  const tried = new Set<string>();
   let edges = 0;
   const first = open(subject);
   const queue: Node[] = [{ state: first, evidence: first.entries.reduce(follow, NOTHING), history: [] }];
@@ -69,7 +70,7 @@ export function walk(subject: Subject, scope: Scope): Walked {
     }
     let accepted = false;
     const own = answersAt(subject, node, scope);
-    for (const [i, steps] of [...own, ...(isTriedHere(scope, node) ? detours(node.state) : [])].entries()) {
+    for (const [i, steps] of [...own, ...(isTriedHere(scope, node, tried) ? detours(node.state) : [])].entries()) {
       const next = run(subject, node, steps, report);
       edges++;
       if (i < own.length && next.changed) accepted = true;
@@ -89,18 +90,47 @@ export function walk(subject: Subject, scope: Scope): Walked {
 
 /**
  * What may come at any time is tried at every state of make-dead on the usual supply and source, which it doesn't look
- * at, and at every state of the first round; the rounds after it are copies of the same pages.
+ * at; and at every step of the first round, in whatever try it stands, once with the isolation proved and once without.
+ * The rounds after it are copies of the same pages.
  */
-function isTriedHere(scope: Scope, { state, evidence: e }: Node): boolean {
+function isTriedHere(scope: Scope, { state, evidence: e }: Node, tried: Set<string>): boolean {
   const here = placeIdOf(state.standing);
   if (!scope.composed) return !e.means || (e.stated === 120 && !e.neutral && !e.secondFeed);
-  return !here.startsWith(DEAD) && (planOf(state.standing).places.get(here)?.round ?? 1) === 1;
+  if (here.startsWith(DEAD) || (planOf(state.standing).places.get(here)?.round ?? 1) !== 1) return false;
+  const step = `${here.replace(/~\d+/g, '')} ${isProved(state.standing)}`;
+  if (tried.has(step)) return false;
+  tried.add(step);
+  return true;
+}
+
+/**
+ * Whether only a plain answer is tried. The tests of a block don't look at what was found before them, so after a finding
+ * they are walked plainly to the step that sorts. So they are on other observations and classes than the usual ones, which
+ * go fewer of the same pages; and a later round, a copy of the first, is walked plainly to its restart.
+ */
+function isPlain(node: Node): boolean {
+  const { standing } = node.state;
+  const plan = planOf(standing);
+  const at = plan.places.get(placeIdOf(standing));
+  if (!at || at.gate) return false;
+  if (at.round > 1) return at.class !== 'live';
+  const { passed } = route(plan, memoryOf(standing));
+  const sort = [...plan.places.values()].find((p) => p.round === 1 && p.name === 'sort' && p.order > at.order);
+  if (sort === undefined || !at.id.startsWith(sort.id.slice(0, -sort.name.length))) return false;
+  const { job } = memoryOf(standing);
+  const seen = job[`round:observation~${at.round}`]?.value;
+  // Both motors are measured in full on one observation and one class; the others go the same pages.
+  const usual = factKey('round:observation', seen) === 'both' && valueKey(job.class?.value) === 'psc';
+  return !usual || sortedAhead(plan, at, passed).length > 0;
 }
 
 /** Own answers; composed, the whole of make-dead as one step. */
 function answersAt(subject: Subject, node: Node, scope: Scope): Turn[][] {
   const here = placeIdOf(node.state.standing);
-  if (!scope.composed || !here.startsWith(DEAD)) return answers(node.state).map((t) => [t]);
+  if (!scope.composed || !here.startsWith(DEAD)) {
+    const all = answers(node.state).map((t) => [t]);
+    return scope.composed && isPlain(node) ? all.slice(0, 1) : all;
+  }
   const looks = memoryOf(node.state.standing).job.condition === undefined ? LOOKS : 1;
   return Array.from({ length: looks }, (_, look) => {
     const steps: Turn[] = [];
