@@ -186,7 +186,7 @@ test('the strip counts down by itself, and on its deadline is not proved before 
   await ines.type('121 / 0.2 0 0.1 / 0 0 / 121');
   await ines.sees('Discharge every capacitor');
   await ines.type('9.3 / 0.6 0.1 0.5 / 9.3');
-  await ines.sees('Record the wiring');
+  await ines.sees('Fuses, contactor');
   await expect.poll(() => ines.strip.textContent()).toMatch(/PROVED DEAD(30|29)\u2009min left/);
   await ines.page.clock.fastForward('20:00');
   await expect.poll(() => ines.strip.textContent()).toMatch(/PROVED DEAD(10|9)\u2009min left/);
@@ -310,7 +310,7 @@ test('emergency: one tap or one word, everybody sees it, a senior releases it', 
 test('why, where, stop, power is back: each within reach, each says what it did', async () => {
   const { ines } = await under(TO_INSIDE);
   await ines.tap('Why');
-  await expect.poll(() => ines.page.locator('.info').textContent()).toContain('winding');
+  await expect.poll(() => ines.page.locator('.info').textContent()).toContain('fuse');
   await ines.more('Where am I');
   await expect.poll(() => ines.page.locator('.info').textContent()).toContain('Round 1 of 3');
   await ines.more('Power is back');
