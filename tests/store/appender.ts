@@ -17,13 +17,23 @@ await once(process.stdin, 'data');
 // A busy disk may keep one waiting for its turn longer than a person would; nobody is starved here.
 const store = await openSqlite(file, { busyMs: 30_000 });
 
+let sent = 0;
 async function grow(job: string): Promise<void> {
   let { entries } = await store.read(job);
   for (let kept = 0; wanted === '0' || kept < Number(wanted); ) {
     const last = entries.at(-1);
-    const next = written(job, last, { by: who });
-    if (last === undefined) await store.create(job, next.entries, next.texts);
-    else if ((await store.append(job, last.seq, next.entries, next.texts)) === 'conflict') {
+    // The process that opened the job counts its own replies: ours must not bear the same names.
+    const next = written(job, last, { by: who, client: `p${process.pid}-${++sent}` });
+    if (last === undefined) {
+      try {
+        await store.create(job, next.entries, next.texts);
+      } catch (error) {
+        // Another process may have created it at this moment; then its record is there.
+        ({ entries } = await store.read(job));
+        if (entries.length === 0) throw error;
+        continue;
+      }
+    } else if ((await store.append(job, last.seq, next.entries, next.texts)) === 'conflict') {
       ({ entries } = await store.read(job));
       continue;
     }
