@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { LongestFirst } from './longest-first.ts';
 import { Tally } from './tally.ts';
 
 export default defineConfig({
@@ -15,5 +16,6 @@ export default defineConfig({
     testTimeout: 30_000,
     hookTimeout: 60_000,
     maxWorkers: 2,
+    sequence: { sequencer: LongestFirst },
   },
 });

@@ -10,7 +10,7 @@ const inputs = {
   before: '~sections',
   beforeThird: null,
   wires: '~wires',
-  exact: 'exact',
+  exact: null,
   tabs: null,
 } as const;
 
@@ -56,7 +56,6 @@ export const singleReadings = flow({
         'too-high': 'Above the upper limit. Read the label again, zero the leads or take another meter, and repeat.',
         wires: 'Zero, OL or absurd: the wires and the leads come first.',
         ohms: 'The same again with the wires off. The ohms range decides whether it is shorted.',
-        exact: 'The reading equals the label to the last digit.',
       },
       then: {
         pass: 'shell',
@@ -72,18 +71,10 @@ export const singleReadings = flow({
         wires: 'wires',
         ohms: 'section-ohms',
         open: 'contradiction',
-        exact: 'exact',
+        exact: 'contradiction',
         contradiction: 'contradiction',
         undecided: 'no-readings',
       },
-    }),
-    exact: confirm({
-      say: 'Is this the meter’s reading and not the label’s figure?',
-      why: 'A part rarely reads its print to the last digit. A senior sees this answer.',
-      restsOn: ['sections'],
-      yes: 'Read on the meter',
-      no: { label: 'No, measure again', to: '!again' },
-      next: 'compare',
     }),
     wires: confirm({
       say: 'Are both wires off, the leads sound on another capacitor, and the meter’s range large enough?',

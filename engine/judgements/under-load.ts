@@ -64,6 +64,8 @@ export const underLoadValues = judgement({
       { label, readings: amps('5.55') },
       { label, readings: low },
       { label, readings: low, before: low },
+      // The size of the part that the other probes are about, near its lower limit.
+      { label: print({ herm: '60', fan: '30' }), readings: amps('7.28') },
       { label, readings: amps('5.853'), before: low },
       { label, readings: amps('4') },
       { label, readings: amps('7') },

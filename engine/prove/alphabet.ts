@@ -111,6 +111,8 @@ function answerSets(plan: Plan, place: Place, asks: Asks): GivenParts[] {
   sets.set(place, all);
   const step = place.step as AskStep;
   const seen = new Set<string>();
+  const sound: Record<string, Given> = {};
+  for (const given of all) for (const [key, value] of Object.entries(given)) sound[key] ??= value;
   return all.flatMap((given) => {
     const out: Record<string, Given> = {};
     const answer: Record<string, Value> = {};
@@ -118,7 +120,13 @@ function answerSets(plan: Plan, place: Place, asks: Asks): GivenParts[] {
       const value = given[key];
       if (!asks(spec, answer)) continue;
       if (value === undefined) {
-        if (!spec.optional) return [];
+        // Several judges read one line, each its own fields: what one's probe doesn't name reads well.
+        const usual = spec.optional || place.gate ? undefined : sound[key];
+        if (usual === undefined) {
+          if (!spec.optional) return [];
+          continue;
+        }
+        out[key] = usual;
         continue;
       }
       out[key] = value;
@@ -205,8 +213,9 @@ function probed(plan: Plan, place: Place): GivenParts[] {
     for (const name of names) {
       for (const probe of judgementOf(judgement).probe(limits)) {
         const parts = probe[name];
-        if (!parts || !Object.keys(parts).every((k) => keys.includes(k))) continue;
-        out.push(Object.fromEntries(Object.entries(parts).flatMap(([k, v]) => asGiven(k, v))));
+        // A page with one section reads what the probe of two says of it.
+        const own = Object.entries(parts ?? {}).filter(([k]) => keys.includes(k));
+        if (own.length > 0) out.push(Object.fromEntries(own.flatMap(([k, v]) => asGiven(k, v))));
       }
     }
   }

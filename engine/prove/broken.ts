@@ -108,11 +108,11 @@ export const BROKEN: readonly Variant[] = [
   page('residuals count with a flat battery', 'R1', MAKE_DEAD, 'make-dead', outcome('left', 'battery', '!proved')),
   page('no lock, no tag, on we go', 'R1', MAKE_DEAD, 'make-dead', option('locked', 'cant', 'look')),
   page(
-    'the wires come off as a matter of words',
+    'the first ohms are taken as a matter of words',
     'R1',
     PAGES,
-    'run-capacitor',
-    step('wires', (s) => ({ ...(s as AskStep), verb: 'confirm', circuit: 'none' }) as Step),
+    'dead-block',
+    step('line', (s) => ({ ...(s as AskStep), verb: 'form', circuit: 'none' }) as Step),
   ),
   page(
     'live figures are called a matter of words',
@@ -177,9 +177,9 @@ export const BROKEN: readonly Variant[] = [
     'a question that only leads to itself',
     'R10',
     PAGES,
-    'motors',
+    'restart',
     step(
-      'spin',
+      'closed',
       (s) => ({ ...(s as AskStep), parts: { ...(s as AskStep).parts, more: { part: 'photo', ask: 'Photo' } } }) as Step,
     ),
   ),

@@ -1,5 +1,6 @@
 /** The proof of a manual: every reachable state, every rule, and the broken variants that it has to catch. */
 import { compile } from '../compile.ts';
+import type { Place } from '../flatten.ts';
 import type { Manual } from '../vocabulary.ts';
 import { type Subject, sound } from './bench.ts';
 import { BROKEN, type Variant } from './broken.ts';
@@ -21,7 +22,7 @@ export function prove(manual: Manual, may: Subject['may']): Proof {
   const subject = sound(machine, may);
   const dead = walk(subject, MAKE_DEAD);
   const pages = walk(subject, PAGES);
-  const reached = new Set([...dead.places, ...pages.places].map((id) => stepOf(id)));
+  const reached = new Set([...dead.places, ...pages.places].flatMap((id) => stepOf(machine.plan.places.get(id)) ?? []));
   const asked = [...machine.plan.places.values()].filter((p) => 'parts' in p.step || p.step.verb === 'approval');
   return {
     walks: [
@@ -29,11 +30,11 @@ export function prove(manual: Manual, may: Subject['may']): Proof {
       { name: 'the pages, isolation as one step', states: pages.states, edges: pages.edges },
     ],
     breaches: [...dead.breaches, ...pages.breaches, ...bypasses(machine.plan)],
-    unreached: [...new Set(asked.map((p) => stepOf(p.id)))].filter((s) => !reached.has(s)),
+    unreached: [...new Set(asked.map((p) => stepOf(p) ?? ''))].filter((s) => !reached.has(s)),
   };
 }
 /** A step whatever copy of its page it stands in. */
-const stepOf = (id: string): string => id.replace(/~\d+/g, '');
+const stepOf = (place: Place | undefined): string | undefined => place && `${place.page}/${place.name}`;
 
 export interface Caught {
   readonly variant: Variant;

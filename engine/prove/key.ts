@@ -166,7 +166,7 @@ export const valueKey = (v: Kept | undefined): string =>
       ? v.chosen.join('+')
       : v.kind === 'label'
         ? `${v.label.herm}+${v.label.fan ?? ''}`
-        : v.kind === 'figure' && v.unit === 'count'
+        : v.kind === 'figure' && (v.unit === 'count' || v.unit === 'A')
           ? v.value
           : v.kind;
 

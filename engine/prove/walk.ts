@@ -121,7 +121,9 @@ function isPlain(node: Node): boolean {
   const seen = job[`round:observation~${at.round}`]?.value;
   // Both motors are measured in full on one observation and one class; the others go the same pages.
   const usual = factKey('round:observation', seen) === 'both' && valueKey(job.class?.value) === 'psc';
-  return !usual || sortedAhead(plan, at, passed).length > 0;
+  // With a second capacitor only the second one is new.
+  const second = valueKey(job.count?.value) === '2' && !at.id.includes('another/');
+  return !usual || second || sortedAhead(plan, at, passed).length > 0;
 }
 
 /** Own answers; composed, the whole of make-dead as one step. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { may } from '../../engine/desk/rights.ts';
-import { BROKEN, catchIt, prove, RULES, type Subject } from '../../engine/prove/index.ts';
+import { BROKEN, prove, RULES, type Subject } from '../../engine/prove/index.ts';
 import { SHELF } from '../../flows/index.ts';
 
 const rights = may as Subject['may'];
@@ -17,11 +17,5 @@ describe.each(SHELF.map((m) => [m.id, m] as const))('the proof of %s', (_, manua
   it('has a broken variant for every rule it speaks for', () => {
     expect(RULES.filter((rule) => !BROKEN.some((v) => v.rule === rule))).toEqual([]);
     expect(BROKEN.length).toBeGreaterThanOrEqual(15);
-  });
-
-  it.each(BROKEN.map((v) => [v.name, v] as const))('catches: %s', { timeout: 120_000 }, (_, variant) => {
-    const { breach } = catchIt(variant, manual, rights);
-    expect(breach?.rule).toBe(variant.rule);
-    expect(breach?.conversation.length).toBeGreaterThan(0);
   });
 });
