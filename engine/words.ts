@@ -38,3 +38,12 @@ export function answerWords(step: AskStep, parts: Parts, resolve: Resolve): stri
     return alone || spec === undefined ? words : `${spec.ask}: ${words}`;
   });
 }
+
+/** What a note is headed with. */
+export const NOTED = {
+  note: 'Note',
+  unclear: 'Not understood, kept',
+  hazard: 'A word that may mean danger',
+  'old-mark': 'An old mark',
+  observation: 'Observation',
+} as const;

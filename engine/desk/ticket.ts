@@ -6,7 +6,7 @@ import { placeOf } from '../fold.ts';
 import { memoryOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
 import type { Entry } from '../schema.ts';
-import { answerWords, type Resolve } from '../words.ts';
+import { answerWords, NOTED, type Resolve } from '../words.ts';
 import type { TicketLine } from './types.ts';
 
 type Names = (id: string) => string;
@@ -122,11 +122,4 @@ const VOIDED = {
   'lock-off': 'A lock came off.',
   'line-voltage': 'Line voltage was seen.',
   offline: 'Answered without contact.',
-} as const;
-const NOTED = {
-  note: 'Note',
-  unclear: 'Not understood, kept',
-  hazard: 'A word that may mean danger',
-  'old-mark': 'An old mark',
-  observation: 'Observation',
 } as const;

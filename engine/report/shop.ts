@@ -1,7 +1,7 @@
 /** A finished call for the shop: every verdict with what it rests on, and everything that went otherwise than straight on. */
 import { fingerprint } from '../fingerprint.ts';
 import type { Entry, Finding, TextRef } from '../schema.ts';
-import { answerWords } from '../words.ts';
+import { answerWords, NOTED } from '../words.ts';
 import { askedAt, type Closed, type Drawn, moment, sentence } from './closed.ts';
 
 type Of<K extends Entry['kind']> = Entry & { kind: K };
@@ -143,13 +143,6 @@ const RAISED = {
   approval: 'an approval is needed',
   verdict: 'the verdict asks for one',
   spent: 'the rounds are spent',
-} as const;
-const NOTED = {
-  note: 'Note',
-  unclear: 'Not understood, kept',
-  hazard: 'A word that may mean danger',
-  'old-mark': 'An old mark',
-  observation: 'Observation',
 } as const;
 const APPROVED = { 'lock-alternative': 'how the means is held open', tries: 'more lines' } as const;
 
