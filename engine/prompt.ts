@@ -12,7 +12,7 @@ import { questionPictures, verdictPictures, wayPicture } from './picture/of-prom
 import { QUANTITIES } from './quantity.ts';
 import { asOf, deadlineOf, memoryOf, placeIdOf, planOf, type Standing } from './replay.ts';
 import { route } from './route.ts';
-import type { Conclusion, IsolationLine, Notice, Option, Part, Parts, Prompt, Value } from './schema.ts';
+import type { Conclusion, Finding, IsolationLine, Notice, Option, Part, Parts, Prompt, Value } from './schema.ts';
 import type { AskStep, OptionSpec, PartSpec } from './vocabulary.ts';
 
 /** The question that stands at `now`. */
@@ -111,12 +111,19 @@ function question(
     body: [...(step.body ?? []), ...shown.map((f) => (/^\d+$/.test(f.name) ? `${f.name}. ${f.text}` : f.text))],
     callouts: [...(step.callouts ?? [])],
     pictures: [...base.pictures, ...questionPictures(step.picture, shown)],
+    ...holdOf(shown),
     parts,
     line: lineOf(parts),
     skippable: place.gate ? place.cant !== null : skipTarget(place) !== null,
     why: step.why ?? null,
     sources: [...(step.source ?? [])],
   };
+}
+
+/** The discharge that is shown in figures is the one that is held. */
+function holdOf(shown: readonly Finding[]): Pick<Prompt, 'holdSeconds'> {
+  const held = shown.find(({ figures }) => figures?.kind === 'decay')?.figures;
+  return held?.kind === 'decay' ? { holdSeconds: held.holdSeconds } : {};
 }
 
 /** A part that hangs on another part of the same question is shown, marked optional, and read only where it is due. */

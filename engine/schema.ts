@@ -371,6 +371,8 @@ export const Prompt = z.strictObject({
   verdicts: z.array(Conclusion),
   /** Drawn of the same data as the words; each says in text all that it shows. */
   pictures: z.array(Picture),
+  /** How long the resistor tool is held on each pair, in s, where this question discharges and that was computed. */
+  holdSeconds: z.optional(decimal),
   /** An unanswered question of a senior. */
   question: z.nullable(z.strictObject({ seq, text: TextRef })),
 });
@@ -422,6 +424,7 @@ export const Reply = z.discriminatedUnion('kind', [
     ...head,
     seq: z.number(),
     parts: GivenParts,
+    /** Given without contact. A copy sent again may say so later; what counts is the copy that was kept. */
     offline: z.optional(z.literal(true)),
   }),
   z.strictObject({ kind: z.literal('amend'), ...head, of: seq, parts: GivenParts, reason: z.optional(z.string()) }),
@@ -441,6 +444,7 @@ export const Reply = z.discriminatedUnion('kind', [
     text: z.string().check(z.maxLength(100_000)),
     amends: z.optional(seq),
     draft: z.optional(GivenParts),
+    offline: z.optional(z.literal(true)),
   }),
 ]);
 export type Reply = z.infer<typeof Reply>;

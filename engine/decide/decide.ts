@@ -125,6 +125,7 @@ function answered(s: Standing, parts: GivenParts, offline: boolean, c: Context, 
   if (!isHalt(placeIdOf(s))) return decideAnswer(s, parts, offline, c, keep);
   const answer = haltAnswer(s, parts);
   if (answer.command === undefined) return answer;
+  if (offline && needsContact(answer.command)) return outOfContact();
   return decideCommand(
     s,
     { name: answer.command, text: '', of: null, ...(answer.safe ? { safe: answer.safe } : {}) },
@@ -132,6 +133,12 @@ function answered(s: Standing, parts: GivenParts, offline: boolean, c: Context, 
     keep,
   );
 }
+
+/** What lets a job go on, or ends a card: said without contact it would be said of a state that nobody saw. */
+const NEEDS_CONTACT: readonly string[] = ['go on', 'take over', 'not here', 'old mark', 'release', 'approve', 'sign'];
+const needsContact = (name: string): boolean => NEEDS_CONTACT.includes(name);
+const outOfContact = (): Wish =>
+  refuse('gate', 'Said without contact, this lets nothing go on. Look at what stands now and say it again.');
 
 /** R4: a hazard wins, in whatever a person typed. Only an offered option and nothing else isn't scanned. */
 function hazardIn(s: Standing, reply: Reply, p: Prompt, keep: Scribe): Wish | null {
@@ -184,8 +191,10 @@ function decideText(s: Standing, reply: Reply & { kind: 'text' }, p: Prompt, c: 
     ...stale(),
     drafts: [{ kind: 'noted', body: { as: 'unclear', text: keep.keep(text) } }],
   });
+  const offline = reply.offline === true;
   const command = readCommand(text);
   if (command?.name === 'skip' && reply.seq !== p.seq) return late();
+  if (offline && command && needsContact(command.name)) return outOfContact();
   if (command)
     return decideCommand(s, { name: command.name, text: command.text ?? '', of: reply.amends ?? null }, c, keep);
   if (reply.amends !== undefined) return decideAmend(s, { of: reply.amends, text }, c, keep);
@@ -196,7 +205,7 @@ function decideText(s: Standing, reply: Reply & { kind: 'text' }, p: Prompt, c: 
     if (saysCant(text)) return decideCommand(s, { name: 'skip', text, of: null }, c, keep);
     return unclear(p, text, unread, keep);
   }
-  const wish = answered(s, { ...(reply.draft ?? {}), ...given }, false, c, keep);
+  const wish = answered(s, { ...(reply.draft ?? {}), ...given }, offline, c, keep);
   if (unread.length === 0 || (!wish.refusal && (wish.drafts ?? []).length === 0)) return wish;
   // What was not read of a line is kept in the person's words, also where the rest of the line is refused.
   const rest: Draft = { kind: 'noted', body: { as: 'note', text: keep.keep(unread.join(', ')) } };

@@ -16,6 +16,7 @@ import type { Manual } from '../vocabulary.ts';
 import { isUnreadable, unreadable } from './card.ts';
 import { createFiles, type File } from './files.ts';
 import { clean, speaksUp, wellFormed } from './heard.ts';
+import { photosIn, plainJpeg } from './photo.ts';
 import { may } from './rights.ts';
 import { createSheets } from './sheets.ts';
 import { type KeptCard, readSummary, summaryOf, takesPart } from './summary.ts';
@@ -187,7 +188,7 @@ export function createDesk(parts: DeskParts): Desk {
         if (!speaksUp(reply)) mustSee(person, file);
         const at = later(now(), file.entries.at(-1)?.at);
         const earlier = file.entries.filter((e) => e.client === reply.client && e.by === by);
-        if (earlier[0]) return turnOf(job, file, at, earlier, await decidedThen(file, earlier[0], person, reply));
+        if (earlier[0]) return turnOf(job, file, at, earlier, await decidedThen(file, earlier, person, reply));
         const context = await contextFor(person, file, reply, at);
         const { standing, before } = await withForce(file, person, context);
         const decision = decide(standing, reply, context);
@@ -259,6 +260,21 @@ export function createDesk(parts: DeskParts): Desk {
       return exportJob(file.standing.machine, entries, texts, parts.key ?? null);
     },
 
+    async savePhoto(by, job, bytes) {
+      mustSee(await personOf(by), await load(job));
+      const plain = plainJpeg(bytes);
+      return plain && store.savePhoto(plain);
+    },
+
+    async photo(by, job, hash) {
+      const file = await load(job);
+      mustSee(await personOf(by), file);
+      // A photo is shown on the calls whose record names it, and on no other.
+      const bytes = file.entries.some((e) => photosIn(e).includes(hash)) ? await store.photo(hash) : null;
+      if (!bytes) throw new NotFound('There is no such photo on this call.');
+      return bytes;
+    },
+
     async watch(by, job, after, onEntry) {
       const person = await personOf(by);
       mustSee(person, await load(job));
@@ -296,12 +312,20 @@ export function createDesk(parts: DeskParts): Desk {
   }
 
   /** The same response to a reply that was taken before: what was decided then, decided again on what stood then. */
-  async function decidedThen(file: File, first: Entry, person: Person, reply: Reply): Promise<Decision> {
+  async function decidedThen(file: File, kept: readonly Entry[], person: Person, reply: Reply): Promise<Decision> {
+    const [first] = kept as readonly [Entry, ...Entry[]];
     const before = file.entries.filter((e) => e.seq < first.seq);
     const standing = before.reduce(take, begin(file.standing.machine, file.standing.job));
     const context = { ...(await contextFor(person, { ...file, standing }, reply, first.at)), said: first.said };
-    return decide(standing, reply, context);
+    return decide(standing, asKept(reply, kept), context);
   }
+}
+
+/** A copy that was sent again may say that it travelled without contact; the one that was kept did not. */
+function asKept(reply: Reply, kept: readonly Entry[]): Reply {
+  if (!('offline' in reply) || kept.some((e) => e.kind === 'answered' && e.body.offline === true)) return reply;
+  const { offline: _, ...first } = reply;
+  return first;
 }
 
 /** Entries never go back in time, whatever the clock does. */

@@ -7,6 +7,7 @@ import { memoryOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
 import type { Entry } from '../schema.ts';
 import { answerWords, NOTED, type Resolve } from '../words.ts';
+import { photosIn } from './photo.ts';
 import type { TicketLine } from './types.ts';
 
 type Names = (id: string) => string;
@@ -34,6 +35,7 @@ export function ticket(s: Standing, entries: readonly Entry[], resolve: Resolve,
         standing,
         place,
         amendable: stands && place !== null && !memory.signed,
+        photos: photosIn(entry),
       },
     ];
   });

@@ -29,6 +29,8 @@ export interface TicketLine {
   standing: 'kept' | 'set-aside' | 'fallen' | 'event';
   place: string | null;
   amendable: boolean;
+  /** Hashes of the photos that came with it. */
+  photos: string[];
 }
 
 /** Everything a surface needs to draw a job. */
@@ -84,6 +86,13 @@ export interface Desk {
   jobs(by: string): Promise<JobCard[]>;
   /** Calls back with each new entry of a job from `after` on (exclusive), in order, without gaps. Returns the unsubscribe. */
   watch(by: string, job: string, after: number, onEntry: (entry: Entry) => void): Promise<() => void>;
+  /**
+   * Keeps a photo for an answer on this job and gives its hash. A JPEG, kept without place, time, camera or any other
+   * metadata; null where the bytes are none. The same photo again is the same.
+   */
+  savePhoto(by: string, job: string, bytes: Uint8Array): Promise<string | null>;
+  /** A photo that the job's record names, as JPEG. Throws NoRight, NotFound. */
+  photo(by: string, job: string, hash: string): Promise<Uint8Array>;
   settings(): Promise<Settings>;
   /** What the trucks carry now. */
   trucks(by: string): Promise<Truck[]>;

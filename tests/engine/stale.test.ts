@@ -171,4 +171,28 @@ describe('given an answer without contact, then it authorises nothing', () => {
   test('where nothing was isolated, nothing ends', () => {
     expect(offline(at('class'), { choice: 'psc' }).kinds).toEqual(['answered']);
   });
+  const typedOffline = (c: Conversation, text: string) =>
+    c.send({ kind: 'text', client: c.client(), seq: c.prompt().seq, text, offline: true });
+  test('typed or tapped, it is the same', () => {
+    const c = typedOffline(at('readings'), WEAK_HERM);
+    expect([voided(c), strip(c)]).toEqual([expect.objectContaining({ reason: 'offline' }), 'being-proved']);
+    const gate = typedOffline(at('locked'), 'yes');
+    expect([gate.refusal?.code, gate.kinds]).toEqual(['gate', []]);
+  });
+  test('it lets nothing go on: a pause, a hand-over, an emergency stay as they are; a stop and an alarm are heard', () => {
+    const paused = typed(at('class'), ['stop']).send({
+      kind: 'answer',
+      client: 'p',
+      seq: at('class').prompt().seq + 1,
+      parts: { cover: 'on', lock: 'on' },
+      offline: true,
+    });
+    for (const text of ['go on', 'sign', 'release nobody was hurt', 'approve', 'take over'])
+      expect([typedOffline(paused, text).refusal?.code, paused.kinds]).toEqual(['gate', []]);
+    const alarmed = typed(at('class'), ['i got a shock']);
+    expect([offline(alarmed, { choice: 'not-here' }).refusal?.code, alarmed.kinds]).toEqual(['gate', []]);
+    expect(offline(alarmed, { choice: 'seen' }).kinds).toEqual(['acknowledged']);
+    expect(typedOffline(at('class'), 'stop').kinds).toEqual(['paused']);
+    expect(typedOffline(at('class'), 'i got a shock').kinds).toEqual(['alarmed']);
+  });
 });

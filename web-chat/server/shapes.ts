@@ -13,6 +13,7 @@ const TicketLine = z.object({
   standing: Standing,
   place: z.nullable(z.string()),
   amendable: z.boolean(),
+  photos: z.array(z.string()),
 });
 const Names = z.record(z.string(), z.object({ name: z.string(), initials: z.string() }));
 

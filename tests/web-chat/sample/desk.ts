@@ -23,6 +23,7 @@ const line = (seq: number, standing: TicketLine['standing'], title: string, ...s
   standing,
   place: 'sample',
   amendable: standing === 'kept',
+  photos: [],
 });
 const TICKET = [
   line(1, 'event', 'Call opened', 'No cool, two-storey house at the corner <script>alert(1)</script>'),
@@ -78,6 +79,8 @@ export function sampleDesk(): Desk {
       })),
     watch: async () => () => undefined,
     exportJob: () => Promise.reject(new NotFound('Nothing is exported here.')),
+    savePhoto: async () => null,
+    photo: () => Promise.reject(new NotFound('No photo is kept here.')),
     settings: async () => ({ hertz: '60', rule: 'doubt', emergencyNumber: '911', tagWithExtraMeasure: false }),
   };
 }
