@@ -49,6 +49,30 @@ export interface BoardRow extends JobRow {
   readonly card: string | null;
 }
 
+/**
+ * Something that has to be said in a chat outside. Kept until it was said, and from then on with the place where it stands,
+ * so that it can be drawn anew and what is typed under it finds its way. Holds ids and numbers, never what a person typed.
+ */
+export interface Saying {
+  /** What is said, by a name that comes out the same whenever it is asked for: so nothing is said twice. */
+  readonly id: string;
+  readonly chat: string;
+  /** Sayings of one lane are said one after another, in the order in which they came. */
+  readonly lane: string;
+  /** The desk's own data as JSON. */
+  readonly body: unknown;
+  /** How often somebody began to say it. Above 0 it may stand there already, whoever began was interrupted. */
+  readonly tries: number;
+  /** Where it stands, in the chat's own words; null: not said yet. */
+  readonly at: string | null;
+}
+/** Up to which entry of a job a chat has heard. */
+export interface Heard {
+  readonly chat: string;
+  readonly lane: string;
+  readonly seq: number;
+}
+
 /** Everything that belongs to the shop and to no job. Links and sessions are hashes here as well. */
 export interface ShopRows {
   readonly people: Person[];
@@ -58,6 +82,8 @@ export interface ShopRows {
   readonly sessions: SignIn[];
   readonly sheets: (Sheet & { readonly list: SheetList })[];
   readonly meta: { readonly key: string; readonly value: string }[];
+  readonly sayings: Saying[];
+  readonly heard: Heard[];
 }
 export interface SignIn {
   readonly hash: string;
@@ -129,6 +155,23 @@ export interface Store {
   /** null where there is none. Throws Damaged where the bytes are no longer those that were kept. */
   photo(hash: string): Promise<Uint8Array | null>;
   photos(): Promise<string[]>;
+
+  /** Adds those that are not there, and remembers how far this lane was heard. A mark never goes back. */
+  willSay(mark: Heard, sayings: readonly Pick<Saying, 'id' | 'body'>[]): Promise<void>;
+  heard(chat: string): Promise<Heard[]>;
+  /** The first of each lane that was not said yet. */
+  unsaid(chat: string): Promise<Saying[]>;
+  /**
+   * Takes it until then, counts one more try, and gives it as it was before; null where it was said meanwhile or another
+   * process has it at `now`. Of two at once one has it.
+   */
+  takeSaying(id: string, now: string, until: string): Promise<Saying | null>;
+  /** It stands there. null: it was said and leaves nothing behind, so it is removed. */
+  said(id: string, at: string | null): Promise<void>;
+  /** All of a lane, in their order. */
+  sayings(chat: string, lane: string): Promise<Saying[]>;
+  /** What stands at this place; null where it is nothing of ours. */
+  sayingAt(chat: string, at: string): Promise<Saying | null>;
 
   /** Small facts about this database itself, such as whether the demo was loaded. */
   meta(key: string): Promise<string | null>;

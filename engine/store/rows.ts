@@ -1,6 +1,6 @@
 /** An entry as a row and back, in the same order of keys, so that its JSON is the same to the byte. */
 import type { Entry, Text } from '../schema.ts';
-import { Damaged } from './port.ts';
+import { Damaged, type Saying } from './port.ts';
 
 type EntryRow = [
   seq: number,
@@ -52,3 +52,16 @@ export const WORDS_COLUMNS = 'ref, salt, text';
 export const fromText = (t: Text): WordsRow => [t.ref, t.salt, JSON.stringify(t.text)];
 export const toTexts = (job: string, rows: readonly unknown[]): Text[] =>
   (rows as WordsRow[]).map(([ref, salt, text]) => ({ ref, salt, text: json(text, job) as string }));
+
+type SayingRow = [id: string, chat: string, lane: string, body: string, tries: number, at: string | null];
+export const SAYING_COLUMNS = 'id, chat, lane, body, tries, at';
+export const toSaying = ([id, chat, lane, body, tries, at]: SayingRow): Saying => ({
+  id,
+  chat,
+  lane,
+  body: json(body),
+  tries,
+  at,
+});
+export const fromSaying = (s: Saying): SayingRow => [s.id, s.chat, s.lane, JSON.stringify(s.body), s.tries, s.at];
+export type { SayingRow };

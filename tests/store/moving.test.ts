@@ -51,6 +51,11 @@ async function fill(store: Store): Promise<void> {
   await store.saveSession('s', 'ines', '2030-01-01T00:00:00.000Z');
   await store.saveSheet('truck', 'van 2', 0, { carries: ['35+5 µF'] });
   await store.saveSheet('truck', 'van 2', 1, { carries: [] });
+  await store.willSay({ chat: 'c', lane: 'j', seq: 3 }, [
+    { id: 'a', body: { n: 1 } },
+    { id: 'b', body: { n: 2 } },
+  ]);
+  await store.said('a', 'there');
   await store.setMeta('demo', 'no');
   await store.savePhoto(Buffer.from('a photo'));
   for (let i = 1; i <= 6; i++) {

@@ -34,6 +34,12 @@ async function aDay(store: Store): Promise<void> {
   await store.photo(await store.savePhoto(Buffer.from('photo')));
   await store.saveSheet('truck', 'van 1', 0, {});
   await store.sheet('truck', 'van 1');
+  await store.willSay({ chat: 'c', lane: view.job, seq: 3 }, [{ id: 'a', body: {} }]);
+  await store.unsaid('c');
+  await store.takeSaying('a', '2026', '2027');
+  await store.said('a', 'there');
+  await store.sayings('c', view.job);
+  await store.sayingAt('c', 'there');
   await store.endSession('session');
   stop();
 }
@@ -79,6 +85,8 @@ test('PostgreSQL: with thousands of jobs there, no table is gone through in a da
     insert into meta select n, '' from generate_series(1, 4000) as n;
     insert into photo select n, '' from generate_series(1, 4000) as n;
     insert into sheet select 'truck', n, 1, '{}' from generate_series(1, 4000) as n;
+    insert into saying (id, chat, lane, body, at) select 's' || n, 'c', n, '{}', n from generate_series(1, 4000) as n;
+    insert into heard select 'c', n, 1 from generate_series(1, 4000) as n;
     analyze`);
   const store = await openPostgres(ground.url);
   const ours = `select 1 from pg_stat_activity where datname = current_database() and application_name = 'nocool'`;

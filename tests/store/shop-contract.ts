@@ -78,6 +78,60 @@ export function shopContract(name: string, makeGround: () => Promise<Ground>): v
       });
     });
 
+    describe('what has to be said in a chat', () => {
+      const mark = (lane: string, seq: number) => ({ chat: 'chat', lane, seq });
+      const [now, soon, later] = ['2026-07-14T15:00:00.000Z', '2026-07-14T15:00:30.000Z', '2026-07-14T15:01:00.000Z'];
+      const ids = async (of: Store): Promise<string[]> => (await of.unsaid('chat')).map(({ id }) => id);
+
+      test('is added once, lane by lane in order, and the mark never goes back', async () => {
+        await store.willSay(mark('j1', 4), [
+          { id: 'a', body: { n: 1 } },
+          { id: 'b', body: { n: 2 } },
+        ]);
+        await store.willSay(mark('j2', 2), [{ id: 'c', body: null }]);
+        const other = await open();
+        await other.willSay(mark('j1', 3), [
+          { id: 'b', body: { n: 9 } },
+          { id: 'd', body: { n: 4 } },
+        ]);
+        expect(await other.heard('chat')).toEqual([mark('j1', 4), mark('j2', 2)]);
+        expect(await other.heard('elsewhere')).toEqual([]);
+        expect(await ids(store)).toEqual(['a', 'c']);
+        const lane = await other.sayings('chat', 'j1');
+        expect(lane.map(({ id, body, tries, at }) => [id, body, tries, at])).toEqual([
+          ['a', { n: 1 }, 0, null],
+          ['b', { n: 2 }, 0, null],
+          ['d', { n: 4 }, 0, null],
+        ]);
+      });
+
+      test('is taken by one at a time, and says how often it was tried', async () => {
+        await store.willSay(mark('j1', 1), [{ id: 'a', body: {} }]);
+        const other = await open();
+        const both = await Promise.all([store.takeSaying('a', now, soon), other.takeSaying('a', now, soon)]);
+        expect(both.filter((one) => one !== null)).toHaveLength(1);
+        expect(both.find((one) => one !== null)).toMatchObject({ id: 'a', lane: 'j1', tries: 0 });
+        // Whoever took it is gone: another has it from then on, and knows that it was tried.
+        expect(await other.takeSaying('a', soon, later)).toMatchObject({ id: 'a', tries: 1 });
+        await other.said('a', 'C1:17.01');
+        expect(await store.takeSaying('a', later, later)).toBeNull();
+        expect(await ids(store)).toEqual([]);
+      });
+
+      test('stands where it was said, and what leaves nothing behind is gone', async () => {
+        await store.willSay(mark('j1', 1), [
+          { id: 'a', body: { n: 1 } },
+          { id: 'b', body: { n: 2 } },
+        ]);
+        await store.said('a', 'C1:17.01');
+        expect(await ids(store)).toEqual(['b']);
+        await store.said('b', null);
+        expect((await store.sayings('chat', 'j1')).map(({ id }) => id)).toEqual(['a']);
+        expect(await store.sayingAt('chat', 'C1:17.01')).toMatchObject({ id: 'a', body: { n: 1 }, at: 'C1:17.01' });
+        expect(await store.sayingAt('chat', 'C1:18.01')).toBeNull();
+      });
+    });
+
     describe('signing in', () => {
       const [before, at, after] = [
         '2026-07-14T14:59:59.999Z',

@@ -80,4 +80,25 @@ const run = (statements: typeof FIRST): Migration => ({
   },
 });
 
-export const MIGRATIONS: Record<string, Migration> = { '001-first': run(FIRST), '002-rights': run(RIGHTS) };
+const SAYINGS = [
+  // `taken`: until when one process is at it. Rows without a place are still to be said.
+  sql`create table saying (
+    nr bigint generated always as identity primary key, id text collate "C" not null unique, chat text collate "C" not null,
+    lane text collate "C" not null, body text not null, tries integer not null default 0, taken text collate "C",
+    at text collate "C")`,
+  sql`create index saying_in_order on saying (chat, lane, nr)`,
+  sql`create index saying_unsaid on saying (chat, lane, nr) where at is null`,
+  sql`create unique index saying_by_place on saying (chat, at)`,
+  sql`create table heard (
+    chat text collate "C" not null, lane text collate "C" not null, seq integer not null, primary key (chat, lane))`,
+  sql.raw(`do $$ begin
+    if exists (select from pg_roles where rolname = '${APP_ROLE}') then
+      grant select, insert, update, delete on saying, heard to ${APP_ROLE};
+    end if; end $$`),
+];
+
+export const MIGRATIONS: Record<string, Migration> = {
+  '001-first': run(FIRST),
+  '002-rights': run(RIGHTS),
+  '003-sayings': run(SAYINGS),
+};

@@ -8,6 +8,7 @@ import { APP_ROLE, createLink } from './link.ts';
 import { mayActAsApp, migrate } from './migrate.ts';
 import { createPhotos } from './photos.ts';
 import { createReading, fillBoard } from './reading.ts';
+import { createSayings } from './sayings.ts';
 import { createShop } from './shop.ts';
 import { asTrouble } from './trouble.ts';
 
@@ -34,6 +35,7 @@ export async function openPostgres(
       ...createReading(link),
       ...createShop(link),
       ...createPhotos(link),
+      ...createSayings(link),
       ...createForget(link),
       ...journal,
       watch: watchers.watch,

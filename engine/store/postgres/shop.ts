@@ -6,6 +6,7 @@ import { NotKept, type Sheet, type ShopRows, type SignIn, type Store } from '../
 import { json } from '../rows.ts';
 import type { Shop } from '../sqlite/shop.ts';
 import type { Link } from './link.ts';
+import { everySaying, putSayings } from './sayings.ts';
 import { asTrouble, isLost } from './trouble.ts';
 
 const upsert = (table: string, key: string, value: string): string =>
@@ -110,6 +111,7 @@ export function createShop(link: Link): Shop {
         sessions: await signIns('session'),
         sheets: sheets.map(([list, ...row]) => ({ list, ...toSheet(row) })),
         meta: metas.map(([key, value]) => ({ key, value })),
+        ...(await everySaying(link)),
       };
     },
     async saveShop(rows: ShopRows) {
@@ -121,6 +123,7 @@ export function createShop(link: Link): Shop {
         ...rows.links.map((l) => of('link', l.hash, l.person, l.expires)),
         ...rows.sessions.map((s) => of('session', s.hash, s.person, s.expires)),
         ...rows.meta.map((m) => of('meta', m.key, m.value)),
+        ...putSayings(rows),
       ]);
     },
   };

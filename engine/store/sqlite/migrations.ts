@@ -63,8 +63,21 @@ const BOARD = [
   sql`create index session_by_end on session (expires)`,
 ];
 
+const SAYINGS = [
+  // `taken`: until when one process is at it. Rows without a place are still to be said.
+  sql`create table saying (
+    nr integer primary key, id text not null unique, chat text not null, lane text not null, body text not null,
+    tries integer not null default 0, taken text, at text) strict`,
+  sql`create index saying_in_order on saying (chat, lane, nr)`,
+  sql`create index saying_unsaid on saying (chat, lane, nr) where at is null`,
+  sql`create unique index saying_by_place on saying (chat, at)`,
+  sql`create table heard (chat text not null, lane text not null, seq integer not null, primary key (chat, lane)) strict,
+    without rowid`,
+];
+
 export const MIGRATIONS: Record<string, Migration> = {
   '001-first': run(FIRST),
   '002-sheets': run(SHEETS),
   '003-board': run(BOARD),
+  '004-sayings': run(SAYINGS),
 };

@@ -11,6 +11,7 @@ import { createJournal } from './journal.ts';
 import { MIGRATIONS } from './migrations.ts';
 import { createPhotos } from './photos.ts';
 import { createReading } from './reading.ts';
+import { createSayings } from './sayings.ts';
 import { createShop } from './shop.ts';
 import { asTrouble, guarded } from './trouble.ts';
 
@@ -53,6 +54,7 @@ export async function storeOn(db: Database.Database): Promise<Store> {
     ...createBoard(db),
     ...createShop(db),
     ...createPhotos(db),
+    ...createSayings(db).port,
     ...createForget(db),
     ...journal,
     close: () => guarded(close),

@@ -5,10 +5,11 @@ import { DEFAULT_SETTINGS } from '../../memory.ts';
 import type { Settings } from '../../schema.ts';
 import type { Sheet, ShopRows, SignIn, Store } from '../port.ts';
 import { json } from '../rows.ts';
+import { createSayings, type Sayings } from './sayings.ts';
 import { guarded } from './trouble.ts';
 
 /** The methods of the shop; the rest of the port is about jobs. */
-export type Shop = Omit<Store, JobMethod | 'savePhoto' | 'photo' | 'photos'>;
+export type Shop = Omit<Store, JobMethod | keyof Sayings | 'savePhoto' | 'photo' | 'photos'>;
 type JobMethod =
   | ('create' | 'read' | 'readAfter' | 'append' | 'byClient' | 'jobs' | 'watch' | 'close')
   | ('board' | 'saveSummary' | 'forget');
@@ -70,8 +71,10 @@ export function createShop(db: Database): Shop {
     ] as const)
       for (const { hash, person, expires } of from) add.run(hash, person, expires);
     for (const { key, value } of rows.meta) setMeta.run(key, value);
+    said.putAll(rows);
   }).immediate;
   const metas = db.prepare<[], { key: string; value: string }>('select key, value from meta order by key');
+  const said = createSayings(db);
   const write = (statement: { run(...params: unknown[]): unknown }, ...params: unknown[]): Promise<void> =>
     guarded(() => {
       statement.run(...params);
@@ -134,6 +137,7 @@ export function createShop(db: Database): Shop {
           sessions: sessions.all(),
           sheets: allSheets.all().map((row) => ({ list: row.list, ...toSheet(row) })),
           meta: metas.all(),
+          ...said.all(),
         };
       }),
     saveShop(rows) {
