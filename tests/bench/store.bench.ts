@@ -2,15 +2,15 @@
  * `npm run bench`: how fast the store is, as ratios within one run. `ENTRIES=1000000 npm run bench` fills that many; the
  * median decides, against the gate beside it. Prints a table and writes `data/bench-store.json`.
  */
-import { randomBytes } from 'node:crypto';
 import { mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import pg from 'pg';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { createDesk, type Desk } from '../../engine/desk/index.ts';
+import { createDesk, type Desk, randomHex } from '../../engine/desk/index.ts';
 import { openSqlite, type Store } from '../../engine/store/index.ts';
 import { openPostgres } from '../../engine/store/postgres/open.ts';
+import { createCommits } from '../../engine/store/sqlite/commits.ts';
 import { createJournal } from '../../engine/store/sqlite/journal.ts';
 import { SHELF } from '../../flows/index.ts';
 import { personOf } from '../desk/shop.ts';
@@ -68,7 +68,10 @@ test.each([
       return db;
     }),
   );
-  const [alone, group] = dbs.map(createJournal);
+  const [alone, group] = dbs.map((db) => {
+    const commits = createCommits(db);
+    return { ...createJournal(db, commits), flush: commits.flush };
+  });
   if (!alone || !group) throw new Error('no journal');
   const now = <T>(work: Promise<T>): Promise<T> => {
     alone.flush();
@@ -163,8 +166,7 @@ test(`a shop of ${ENTRIES} entries / one of 10,000`, async () => {
   const open = async (entries: number): Promise<{ store: Store; desk: Desk; jobs: string[] }> => {
     const store = await openSqlite(join(folder, `shop-${entries}.db`));
     for (const person of Object.values(PEOPLE)) await store.savePerson(personOf(person));
-    const random = (n: number): string => randomBytes(n).toString('hex');
-    const desk = createDesk({ store, shelf: SHELF, clock: () => new Date(), random });
+    const desk = createDesk({ store, shelf: SHELF, clock: () => new Date(), random: randomHex });
     return { store, desk, jobs: await fill(store, desk, entries) };
   };
   const [small, large] = [await open(10_000), await open(ENTRIES)];

@@ -3,8 +3,8 @@
  * the flush and the way to the database cost more than everything else. Each is answered only after its commit.
  */
 import { setTimeout } from 'node:timers/promises';
-import type { Entry, Text } from '../../schema.ts';
-import type { Store, Summary } from '../port.ts';
+import { type Append, endOf, follows, lineOf, writing } from '../appends.ts';
+import type { Store } from '../port.ts';
 import { fromText, toRow } from '../rows.ts';
 import type { Watchers } from '../watchers.ts';
 import type { Feed } from './feed.ts';
@@ -12,17 +12,11 @@ import { type Link, PAUSES } from './link.ts';
 import { CHANNEL, SQL } from './sql.ts';
 import { asTrouble, isLost, isRace, isTrouble, unknownOutcome } from './trouble.ts';
 
-interface Waiting {
-  readonly job: string;
-  /** null: the job is new. */
-  readonly expected: number | null;
-  readonly entries: readonly Entry[];
-  readonly texts: readonly Text[];
-  readonly summary: Summary | null;
+interface Waiting extends Append {
   resolve(outcome: 'kept' | 'conflict'): void;
   reject(error: unknown): void;
 }
-type Outcome = 'kept' | 'conflict' | { readonly bug: Error };
+type Outcome = 'kept' | 'conflict' | { readonly bug: unknown };
 
 /** Appends of one commit at most: one that fails takes the others' time, since each is then tried alone. */
 const BATCH = 256;
@@ -107,22 +101,14 @@ export function createJournal(link: Link, feed: Feed, watchers: Watchers): Journ
     answer(one, outcome);
   }
 
-  const put = (
-    job: string,
-    expected: number | null,
-    entries: readonly Entry[],
-    texts: readonly Text[],
-    summary?: Summary,
-  ) =>
-    new Promise<'kept' | 'conflict'>((resolve, reject) => {
-      waiting.push({ job, expected, entries, texts, summary: summary ?? null, resolve, reject });
-      busy ??= work();
-    });
   return {
-    async create(job, entries, texts, summary) {
-      await put(job, null, entries, texts, summary);
-    },
-    append: put,
+    ...writing(
+      (one) =>
+        new Promise((resolve, reject) => {
+          waiting.push({ ...one, resolve, reject });
+          busy ??= work();
+        }),
+    ),
     async drained() {
       while (busy) await busy;
     },
@@ -130,18 +116,14 @@ export function createJournal(link: Link, feed: Feed, watchers: Watchers): Journ
 }
 
 /** What becomes of an append where the records end at `ends`; one that is kept moves its end. */
-function foresee({ job, expected, entries }: Waiting, ends: Map<string, number>): Outcome {
-  const end = ends.get(job);
-  if (expected === null && end !== undefined) return { bug: new Error(`there is a job ${job} already`) };
-  if (expected !== null && end === undefined) return { bug: new Error(`there is no job ${job}`) };
-  const last = expected ?? 0;
-  if ((end ?? 0) !== last) return 'conflict';
-  for (const [i, entry] of entries.entries()) {
-    if (entry.job !== job || entry.seq !== last + 1 + i)
-      return { bug: new Error(`entry ${entry.seq} of job ${entry.job} can't follow entry ${last + i} of job ${job}`) };
+function foresee(one: Append, ends: Map<string, number>): Outcome {
+  try {
+    if (!follows(one, ends.get(one.job))) return 'conflict';
+    ends.set(one.job, endOf(one));
+    return 'kept';
+  } catch (bug) {
+    return { bug };
   }
-  ends.set(job, last + entries.length);
-  return 'kept';
 }
 
 /** Whether these very entries stand where they belong: their hashes tell them from anybody else's. */
@@ -154,14 +136,12 @@ async function isThere(link: Link, { job, expected, entries }: Waiting): Promise
 function parameters(kept: readonly Waiting[], known: ReadonlySet<string>): unknown[] {
   const jobs = [...new Set(kept.map((one) => one.job))];
   const entries = kept.flatMap(({ job, entries }) => entries.map((entry) => [job, ...toRow(entry)]));
-  const words = kept.flatMap(({ job, expected, entries, texts }) =>
-    texts.map((text) => [job, (expected ?? 0) + entries.length, ...fromText(text)]),
-  );
+  const words = kept.flatMap((one) => one.texts.map((text) => [one.job, endOf(one), ...fromText(text)]));
   // One line for each job: the last append of the batch says it.
   const lines = new Map<string, unknown[]>();
-  for (const { job, entries, summary } of kept) {
-    const end = entries.at(-1);
-    if (end) lines.set(job, [job, end.seq, end.at, summary?.closed ? 1 : 0, summary?.card ?? null]);
+  for (const one of kept) {
+    const line = lineOf(one);
+    if (line) lines.set(one.job, [one.job, ...line]);
   }
   return [
     jobs.filter((job) => !known.has(job)),

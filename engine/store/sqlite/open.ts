@@ -6,6 +6,7 @@ import Database from 'better-sqlite3';
 import { Kysely, Migrator, SqliteDialect } from 'kysely';
 import { NotKept, type Store } from '../port.ts';
 import { createBoard, fillBoard } from './board.ts';
+import { createCommits } from './commits.ts';
 import { createForget } from './forget.ts';
 import { createJournal } from './journal.ts';
 import { MIGRATIONS } from './migrations.ts';
@@ -44,19 +45,19 @@ export async function storeOn(db: Database.Database): Promise<Store> {
   // What is removed is overwritten, not only let go: removed words are gone from the file.
   db.pragma('secure_delete = on');
   await migrate(db);
-  const { flush, ...journal } = createJournal(db);
+  const commits = createCommits(db);
   const close = (): void => {
-    flush();
+    commits.flush();
     db.close();
   };
   return {
     ...createReading(db),
     ...createBoard(db),
-    ...createShop(db),
+    ...createShop(db, commits),
     ...createPhotos(db),
     ...createSayings(db).port,
     ...createForget(db),
-    ...journal,
+    ...createJournal(db, commits),
     close: () => guarded(close),
   };
 }

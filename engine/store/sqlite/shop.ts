@@ -5,6 +5,7 @@ import { DEFAULT_SETTINGS } from '../../memory.ts';
 import type { Settings } from '../../schema.ts';
 import type { Sheet, ShopRows, SignIn, Store } from '../port.ts';
 import { json } from '../rows.ts';
+import type { Commits } from './commits.ts';
 import { createSayings, type Sayings } from './sayings.ts';
 import { guarded } from './trouble.ts';
 
@@ -21,7 +22,7 @@ interface SheetRow {
 }
 const toSheet = ({ id, version, body }: SheetRow): Sheet => ({ id, version, body: json(body) });
 
-export function createShop(db: Database): Shop {
+export function createShop(db: Database, commits: Commits): Shop {
   const one = (sql: string) => db.prepare<unknown[], string>(sql).pluck();
   const upsert = (table: string, key: string, value: string) =>
     db.prepare(
@@ -61,7 +62,7 @@ export function createShop(db: Database): Shop {
   );
   const putSheet = db.prepare(`insert into sheet (list, id, version, body) values (?, ?, ?, ?)
     on conflict do update set version = excluded.version, body = excluded.body`);
-  const saveShop = db.transaction((rows: ShopRows) => {
+  const saveShop = (rows: ShopRows): void => {
     for (const p of rows.people) savePerson.run(p.id, JSON.stringify(p));
     if (rows.settings) saveSettings.run(1, JSON.stringify(rows.settings));
     for (const s of rows.sheets) putSheet.run(s.list, s.id, s.version, JSON.stringify(s.body));
@@ -72,11 +73,11 @@ export function createShop(db: Database): Shop {
       for (const { hash, person, expires } of from) add.run(hash, person, expires);
     for (const { key, value } of rows.meta) setMeta.run(key, value);
     said.putAll(rows);
-  }).immediate;
+  };
   const metas = db.prepare<[], { key: string; value: string }>('select key, value from meta order by key');
   const said = createSayings(db);
   const write = (statement: { run(...params: unknown[]): unknown }, ...params: unknown[]): Promise<void> =>
-    guarded(() => {
+    commits.write(() => {
       statement.run(...params);
     });
 
@@ -88,10 +89,11 @@ export function createShop(db: Database): Shop {
           known = { at, people: people.all().map((body) => Object.freeze(json(body) as Person)) };
         return [...known.people];
       }),
-    savePerson(person) {
-      known = { at: null, people: [] };
-      return write(savePerson, person.id, JSON.stringify(person));
-    },
+    savePerson: (person) =>
+      commits.write(() => {
+        known = { at: null, people: [] };
+        savePerson.run(person.id, JSON.stringify(person));
+      }),
     settings: () =>
       guarded(() => {
         const body = settings.get();
@@ -105,14 +107,14 @@ export function createShop(db: Database): Shop {
       }),
     sheets: (list) => guarded(() => sheets.all(list).map(toSheet)),
     saveSheet: (list, id, version, body) =>
-      guarded(() => {
+      commits.write(() => {
         const text = JSON.stringify(body);
         const done = version === 0 ? newSheet.run(list, id, text) : nextSheet.run(text, list, id, version);
         return done.changes === 1;
       }),
     saveLink: (hash, person, expires) => write(saveLink, hash, person, expires),
     useLink: (hash, now) =>
-      guarded(() => {
+      commits.write(() => {
         const link = useLink.get(hash);
         return link !== undefined && now < link.expires ? link.person : null;
       }),
@@ -121,9 +123,9 @@ export function createShop(db: Database): Shop {
     endSession: (hash) => write(endSession, hash),
     meta: (key) => guarded(() => meta.get(key) ?? null),
     setMeta: (key, value) => write(setMeta, key, value),
-    expire: (now) => guarded(() => expireLinks.run(now).changes + expireSessions.run(now).changes),
+    expire: (now) => commits.write(() => expireLinks.run(now).changes + expireSessions.run(now).changes),
     claim: (key, value) =>
-      guarded(() => {
+      commits.write(() => {
         claim.run(key, value);
         return meta.get(key) ?? value;
       }),
@@ -140,9 +142,10 @@ export function createShop(db: Database): Shop {
           ...said.all(),
         };
       }),
-    saveShop(rows) {
-      known = { at: null, people: [] };
-      return guarded(() => saveShop(rows));
-    },
+    saveShop: (rows) =>
+      commits.write(() => {
+        known = { at: null, people: [] };
+        saveShop(rows);
+      }),
   };
 }
