@@ -14,6 +14,7 @@ export const older = (at: string, said: string | null): string => (said !== null
  * is where an answer brings a fact of the whole job, which an earlier step may have looked at and missed.
  */
 export function onlyAdds(plan: Plan, entry: Entry): boolean {
+  if (entry.kind === 'noted') return entry.body.as !== 'hazard' && entry.body.as !== 'old-mark';
   if (entry.kind !== 'answered') return entry.kind === 'concluded' || entry.kind === 'raised' || entry.kind === 'asked';
   const step = plan.places.get(entry.body.place)?.step;
   return !step || !('parts' in step) || Object.values(step.parts).every((p) => p.as === undefined);

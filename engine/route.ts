@@ -10,8 +10,25 @@ import { conclude, foundAt, isKnown, judged } from './known.ts';
 import type { Memory } from './memory.ts';
 import type { Conclusion } from './schema.ts';
 
-/** From the first page downwards to the first missing fact. Returns the place, the memory with what the way forgot, and the places passed. */
-export function route(plan: Plan, from: Memory): { place: string; memory: Memory; passed: readonly Place[] } {
+interface Way {
+  readonly place: string;
+  /** With what the way forgot. */
+  readonly memory: Memory;
+  readonly passed: readonly Place[];
+}
+/** A turn asks for the same way several times: for its verdicts, its question, its ticket. */
+const ways = new WeakMap<Memory, Way & { readonly plan: Plan }>();
+
+/** From the first page downwards to the first missing fact. */
+export function route(plan: Plan, memory: Memory): Way {
+  const known = ways.get(memory);
+  if (known?.plan === plan) return known;
+  const way = { ...goDown(plan, memory), plan };
+  ways.set(memory, way);
+  return way;
+}
+
+function goDown(plan: Plan, from: Memory): Way {
   let memory = from;
   let here = plan.start;
   let passed: Place[] = [];

@@ -1,9 +1,9 @@
 /** A no-cool call on a tty: puts desk, database and terminal together. */
-import { randomBytes, randomUUID } from 'node:crypto';
+import { randomUUID } from 'node:crypto';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { createDesk, NotKept } from '../../engine/desk/index.ts';
+import { createDesk, NotKept, randomHex } from '../../engine/desk/index.ts';
 import { TranscriptCorrupt, TranscriptMismatch } from '../../engine/index.ts';
 import { Damaged, nameOf, openStore, type Store } from '../../engine/store/index.ts';
 import { SHELF } from '../../flows/index.ts';
@@ -42,8 +42,7 @@ async function main(argv: readonly string[]): Promise<number> {
 async function run(store: Store, file: string, options: Options): Promise<number> {
   if ((await store.people()).length === 0) for (const person of CREW) await store.savePerson(person);
   const clock = createClock(options.at);
-  const random = (bytes: number): string => randomBytes(bytes).toString('hex');
-  const desk = createDesk({ store, shelf: SHELF, clock: clock.now, random });
+  const desk = createDesk({ store, shelf: SHELF, clock: clock.now, random: randomHex });
   const people = await desk.people();
   const person = options.as === null ? firstPerson(people) : findPerson(people, options.as);
   if (!person) return usage(nobody(people, options.as ?? ''));

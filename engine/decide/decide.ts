@@ -144,11 +144,9 @@ const outOfContact = (): Wish =>
 function hazardIn(s: Standing, reply: Reply, p: Prompt, keep: Scribe): Wish | null {
   const memory = memoryOf(s);
   if (reply.kind === 'command' && ['why', 'where', 'help'].includes(reply.name)) return null;
-  const offered = p.parts.flatMap((part) =>
-    'options' in part ? part.options.flatMap((o) => [o.id, o.label, ...o.words]) : [],
-  );
   for (const words of wordsOf(reply)) {
-    const found = readHazard(words, offered);
+    // What is offered is gone through only where the words mean danger by themselves.
+    const found = readHazard(words, []) && readHazard(words, offeredBy(p));
     if (!found) continue;
     const text = keep.keep(words);
     if (found.level === 'now') {
@@ -160,6 +158,8 @@ function hazardIn(s: Standing, reply: Reply, p: Prompt, keep: Scribe): Wish | nu
   }
   return null;
 }
+const offeredBy = (p: Prompt): string[] =>
+  p.parts.flatMap((part) => ('options' in part ? part.options.flatMap((o) => [o.id, o.label, ...o.words]) : []));
 function wordsOf(reply: Reply): string[] {
   switch (reply.kind) {
     case 'text':

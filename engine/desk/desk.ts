@@ -42,11 +42,7 @@ export function createDesk(parts: DeskParts): Desk {
   const sheets = createSheets(store);
   const now = (): string => clock().toISOString();
 
-  const personOf = async (id: string): Promise<Person> => {
-    const found = (await store.people()).find((p) => p.id === id && p.active);
-    if (!found) throw new NotFound('There is no such person.');
-    return found;
-  };
+  const personOf = async (id: string): Promise<Person> => activeIn(await store.people(), id);
   const participates = (file: File, id: string): boolean => takesPart(file).includes(id);
   const nothing = { own: false, holder: false, gate: false, reason: false };
   const mustSee = (person: Person, file: File): void => {
@@ -55,10 +51,8 @@ export function createDesk(parts: DeskParts): Desk {
     }
   };
 
-  const viewOf = async (job: string, file: File, at: string, shown = prompt(file.standing, at)): Promise<JobView> => {
-    const people = Object.fromEntries(
-      (await store.people()).map((p) => [p.id, { name: p.name, initials: p.initials }]),
-    );
+  const viewOf = ({ job, at, crew }: Visit, file: File, shown = prompt(file.standing, at)): JobView => {
+    const people = Object.fromEntries(crew.map((p) => [p.id, { name: p.name, initials: p.initials }]));
     const words = (ref: { ref: string }): string => file.texts.get(ref.ref) ?? '(removed)';
     const name = (id: string): string => people[id]?.name ?? id;
     const memory = memoryOf(file.standing);
@@ -74,29 +68,22 @@ export function createDesk(parts: DeskParts): Desk {
       now: at,
     };
   };
-  const turnOf = async (
-    job: string,
-    file: File,
-    at: string,
-    entries: Entry[],
-    d: Decision | null,
-    shown?: Prompt,
-  ): Promise<Turn> => ({
-    view: await viewOf(job, file, at, shown),
+  const turnOf = (visit: Visit, file: File, entries: Entry[], d: Decision | null, shown?: Prompt): Turn => ({
+    view: viewOf(visit, file, shown),
     entries,
     refusal: d?.refusal ?? null,
     info: d?.info ? [...d.info] : null,
     again: d?.again ?? null,
   });
 
-  const contextFor = async (person: Person, file: File, reply: Reply, at: string): Promise<Context> => ({
+  const contextFor = ({ at, crew }: Visit, person: Person, file: File, reply: Reply): Context => ({
     by: person.id,
     at,
     said: reply.said == null ? null : older(at, reply.said),
     client: reply.client,
     may: (use, relation) => may(person.roles, use, { ...relation, participates: participates(file, person.id) }),
     salt: () => random(16),
-    people: (await store.people()).filter((p) => p.active).map((p) => ({ id: p.id, name: p.name })),
+    people: crew.filter((p) => p.active).map((p) => ({ id: p.id, name: p.name })),
   });
 
   /** The person's meter and their truck's stock are on the record before an answer rests on them. */
@@ -125,10 +112,11 @@ export function createDesk(parts: DeskParts): Desk {
     },
 
     async open(by, call) {
-      const person = await personOf(by);
+      const crew = await store.people();
+      const person = activeIn(crew, by);
       if (!may(person.roles, 'open', { ...nothing, participates: false })) throw new NoRight('You can’t open a call.');
       if (call.assign !== undefined && call.assign !== by) {
-        await personOf(call.assign);
+        activeIn(crew, call.assign);
         if (!may(person.roles, 'assign', { ...nothing, participates: false }))
           throw new NoRight('You can’t assign a call to somebody else.');
       }
@@ -137,7 +125,8 @@ export function createDesk(parts: DeskParts): Desk {
       // The same opening sent again is the same job, also where the answer to the first was lost.
       const opening = `open:${by}:${call.client}`;
       const job = await store.claim(opening, random(16));
-      if ((await store.readAfter(job, 0)).entries.length > 0) return turnOf(job, await load(job), at, [], null);
+      const visit = { job, at, crew };
+      if ((await store.readAfter(job, 0)).entries.length > 0) return turnOf(visit, await load(job), [], null);
       const title = textRef(wellFormed(call.title), random(16), `${by}.${call.client}.1`);
       const equipment = call.equipment === undefined ? null : await sheets.equipment(call.equipment);
       if (call.equipment !== undefined && !equipment) throw new NotFound('There is no record of such a unit.');
@@ -175,24 +164,26 @@ export function createDesk(parts: DeskParts): Desk {
       } catch (error) {
         // The same opening at the same moment, in this process or another: theirs is the job.
         if ((await store.readAfter(job, 0)).entries.length === 0) throw error;
-        return turnOf(job, await load(job), at, [], null);
+        return turnOf(visit, await load(job), [], null);
       }
-      return turnOf(job, remember(job, file), at, entries, null, shown);
+      return turnOf(visit, remember(job, file), entries, null, shown);
     },
 
     async reply(by, job, sent) {
       const reply = clean(sent);
-      const person = await personOf(by);
+      const crew = await store.people();
+      const person = activeIn(crew, by);
       for (let attempt = 0; attempt < TRIES; attempt++) {
         const file = await load(job);
         if (!speaksUp(reply)) mustSee(person, file);
         const at = later(now(), file.entries.at(-1)?.at);
+        const visit = { job, at, crew };
         const earlier = file.entries.filter((e) => e.client === reply.client && e.by === by);
-        if (earlier[0]) return turnOf(job, file, at, earlier, await decidedThen(file, earlier, person, reply));
-        const context = await contextFor(person, file, reply, at);
+        if (earlier[0]) return turnOf(visit, file, earlier, decidedThen(visit, file, earlier, person, reply));
+        const context = contextFor(visit, person, file, reply);
         const { standing, before } = await withForce(file, person, context);
         const decision = decide(standing, reply, context);
-        if (decision.drafts.length === 0) return turnOf(job, file, at, [], decision);
+        if (decision.drafts.length === 0) return turnOf(visit, file, [], decision);
         const answers = decision.drafts.some((d) => d.kind === 'answered' || d.kind === 'amended');
         const drafts = [...(answers ? before : []), ...decision.drafts];
         const head = {
@@ -216,7 +207,7 @@ export function createDesk(parts: DeskParts): Desk {
         await sheets.settle(job, after).catch((error: unknown) => {
           if (!(error instanceof NotKept)) throw error;
         });
-        return turnOf(job, remember(job, after), at, entries, decision, shown);
+        return turnOf(visit, remember(job, after), entries, decision, shown);
       }
       const file = await load(job);
       const refusal = {
@@ -225,14 +216,14 @@ export function createDesk(parts: DeskParts): Desk {
         parts: [],
         draft: {},
       };
-      return { ...(await turnOf(job, file, now(), [], null)), refusal };
+      return { ...turnOf({ job, at: now(), crew }, file, [], null), refusal };
     },
 
     async look(by, job) {
-      const person = await personOf(by);
+      const crew = await store.people();
       const file = await load(job);
-      mustSee(person, file);
-      return viewOf(job, file, now());
+      mustSee(activeIn(crew, by), file);
+      return viewOf({ job, at: now(), crew }, file);
     },
 
     async jobs(by) {
@@ -312,12 +303,12 @@ export function createDesk(parts: DeskParts): Desk {
   }
 
   /** The same response to a reply that was taken before: what was decided then, decided again on what stood then. */
-  async function decidedThen(file: File, kept: readonly Entry[], person: Person, reply: Reply): Promise<Decision> {
+  function decidedThen(visit: Visit, file: File, kept: readonly Entry[], person: Person, reply: Reply): Decision {
     const [first] = kept as readonly [Entry, ...Entry[]];
     const before = file.entries.filter((e) => e.seq < first.seq);
     const standing = before.reduce(take, begin(file.standing.machine, file.standing.job));
-    const context = { ...(await contextFor(person, { ...file, standing }, reply, first.at)), said: first.said };
-    return decide(standing, asKept(reply, kept), context);
+    const context = contextFor({ ...visit, at: first.at }, person, { ...file, standing }, reply);
+    return decide(standing, asKept(reply, kept), { ...context, said: first.said });
   }
 }
 
@@ -326,6 +317,18 @@ function asKept(reply: Reply, kept: readonly Entry[]): Reply {
   if (!('offline' in reply) || kept.some((e) => e.kind === 'answered' && e.body.offline === true)) return reply;
   const { offline: _, ...first } = reply;
   return first;
+}
+
+/** One look at a job: when, and the crew as it was then. The crew is asked for once a turn. */
+interface Visit {
+  readonly job: string;
+  readonly at: string;
+  readonly crew: readonly Person[];
+}
+function activeIn(crew: readonly Person[], id: string): Person {
+  const found = crew.find((p) => p.id === id && p.active);
+  if (!found) throw new NotFound('There is no such person.');
+  return found;
 }
 
 /** Entries never go back in time, whatever the clock does. */

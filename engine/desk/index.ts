@@ -1,7 +1,7 @@
 /**
  * The desk: the use cases with people and rights, the only door from a surface to the engine.
  *
- *   const desk = createDesk({ store, shelf: SHELF, clock: () => new Date(), random });
+ *   const desk = createDesk({ store, shelf: SHELF, clock: () => new Date(), random: randomHex });
  *   const { view } = await desk.open('p1', { title: '…', client: 'c1' });
  *   const turn = await desk.reply('p1', view.job, { kind: 'text', client: 'c2', seq: view.prompt.seq, text: 'd' });
  *
@@ -10,4 +10,5 @@
  */
 export { KeyTrouble, keyPlace, openKey, type ShopKey } from '../report/key.ts';
 export { createDesk, type DeskParts } from './desk.ts';
+export { randomHex } from './random.ts';
 export * from './types.ts';

@@ -2,7 +2,6 @@
 
 import { unreachable } from '../errors.ts';
 import type { Plan } from '../flatten.ts';
-import { placeOf } from '../fold.ts';
 import { memoryOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
 import type { Entry } from '../schema.ts';
@@ -15,14 +14,15 @@ type Names = (id: string) => string;
 export function ticket(s: Standing, entries: readonly Entry[], resolve: Resolve, name: Names): TicketLine[] {
   const [plan, memory] = [planOf(s), memoryOf(s)];
   const onTheWay = new Set(route(plan, memory).passed.map((p) => p.id));
+  const standing = new Set(Object.values(memory.facts).map((fact) => fact.seq));
   return entries.flatMap((entry) => {
     const said = words(plan, entry, entries, resolve, name);
     if (said === null) return [];
     const [title, says] = said;
     const place = entry.kind === 'answered' ? entry.body.place : null;
-    const stands = placeOf(memory, entry.seq) !== null;
+    const stands = standing.has(entry.seq);
     const gate = place !== null && (plan.places.get(place)?.gate ?? false);
-    const standing: TicketLine['standing'] =
+    const counts: TicketLine['standing'] =
       place === null ? 'event' : !stands ? 'fallen' : gate || onTheWay.has(place) ? 'kept' : 'set-aside';
     return [
       {
@@ -32,7 +32,7 @@ export function ticket(s: Standing, entries: readonly Entry[], resolve: Resolve,
         title,
         says,
         kind: entry.kind,
-        standing,
+        standing: counts,
         place,
         amendable: stands && place !== null && !memory.signed,
         photos: photosIn(entry),

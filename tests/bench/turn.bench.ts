@@ -1,11 +1,10 @@
 /** The whole turn over HTTP against the same server with the engine left out, and going over records from the store. */
-import { randomBytes } from 'node:crypto';
 import { mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { Agent, request } from 'node:http';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { compile } from '../../engine/compile.ts';
-import { createDesk, type Desk, type Turn } from '../../engine/desk/index.ts';
+import { createDesk, type Desk, randomHex, type Turn } from '../../engine/desk/index.ts';
 import { begin, replay, take } from '../../engine/replay.ts';
 import { openSqlite, type Store } from '../../engine/store/index.ts';
 import { SHELF } from '../../flows/index.ts';
@@ -32,11 +31,10 @@ afterAll(async () => {
   await report('turn', done);
 });
 
-const random = (n: number): string => randomBytes(n).toString('hex');
 async function shop(name: string): Promise<{ store: Store; desk: Desk }> {
   const store = await openSqlite(join(folder, `${name}.db`));
   for (const person of Object.values(PEOPLE)) await store.savePerson(personOf(person));
-  return { store, desk: createDesk({ store, shelf: SHELF, clock: () => new Date(), random }) };
+  return { store, desk: createDesk({ store, shelf: SHELF, clock: () => new Date(), random: randomHex }) };
 }
 
 /** The same answers from the same store, with nothing thought about in between. */
@@ -45,7 +43,7 @@ function withoutEngine({ store, desk }: { store: Store; desk: Desk }, like: Turn
   return {
     ...desk,
     async open() {
-      const job = random(16);
+      const job = randomHex(16);
       const { entries, texts } = written(job, undefined);
       await store.create(job, entries, texts);
       if (entries[0]) ends.set(job, entries[0]);

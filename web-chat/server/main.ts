@@ -2,8 +2,7 @@
  * npm start: the database, the demo on first run, the web chat, and a sign-in link for each person of the demo.
  * Exit codes: 0 stopped by a signal · 2 wrong settings · 3 the database, the shop's key or the port can't be had.
  */
-import { randomBytes } from 'node:crypto';
-import { createDesk, KeyTrouble, keyPlace, openKey, type ShopKey } from '../../engine/desk/index.ts';
+import { createDesk, KeyTrouble, keyPlace, openKey, randomHex, type ShopKey } from '../../engine/desk/index.ts';
 import { nameOf, openStore } from '../../engine/store/index.ts';
 import { SHELF } from '../../flows/index.ts';
 import { DEMO_PEOPLE, loadDemo } from '../../seeds/index.ts';
@@ -37,9 +36,9 @@ const keyAt = (place: string): ShopKey => {
 };
 // Made before anything is recorded, so that there is one to pin.
 const key = keyAt(keyPlace(process.env, config.NOCOOL_DB));
-const parts = { shelf: SHELF, clock: () => new Date(), random: (n: number) => randomBytes(n).toString('hex') };
+const parts = { shelf: SHELF, clock: () => new Date(), random: randomHex };
 // Of several that start on a new database at one moment, one loads the demo.
-const mine = randomBytes(16).toString('hex');
+const mine = randomHex(16);
 if (config.NOCOOL_DEMO === 'yes' && (await store.claim('demo-by', mine)) === mine && (await loadDemo(store, parts)))
   say('The demo was loaded: an invented shop, three people, three jobs.');
 

@@ -2,7 +2,6 @@
  * npm run export -- JOB…: each job as one signed file. Exit codes: 0 exported · 2 wrong usage, or no such job or person, or
  * not theirs to export · 3 the database, the key or the folder can't be had · 4 a record is damaged (the others were exported).
  */
-import { randomBytes } from 'node:crypto';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
@@ -12,7 +11,7 @@ import { plain } from '../../report/line.ts';
 import type { Store } from '../../store/port.ts';
 import { isUnreadable } from '../card.ts';
 import { databaseOf, keptBeside, openExisting } from '../database.ts';
-import { createDesk, type Desk, NoRight, NotFound, NotKept } from '../index.ts';
+import { createDesk, type Desk, NoRight, NotFound, NotKept, randomHex } from '../index.ts';
 
 const HELP = `Writes jobs as files that npm run verify checks.
 
@@ -62,8 +61,7 @@ async function run(store: Store, { jobs, all, to, as }: Wanted, place: string): 
     throw new Usage(
       as === null ? 'There is no owner here: name somebody by --as.' : `There is nobody with the id "${as}".`,
     );
-  const random = (n: number): string => randomBytes(n).toString('hex');
-  const desk = createDesk({ store, shelf: SHELF, clock: () => new Date(), random, key: openKey(place) });
+  const desk = createDesk({ store, shelf: SHELF, clock: () => new Date(), random: randomHex, key: openKey(place) });
   const known = (await store.jobs()).map((row) => row.job);
   const chosen = all ? known : jobs.map((named) => oneOf(known, named));
   if (to !== null) mkdirSync(to, { recursive: true });
