@@ -2,7 +2,8 @@
  * A number as people type it, read without guessing.
  *
  * A point or a comma is the decimal mark. Two marks are refused ("1.234,5"), and so is a comma before exactly three
- * digits ("1,234"), because it may part thousands; after a zero it can't ("0,234" is read). No exponents.
+ * digits ("1,234"), because it may part thousands; after a zero or at the head it can't ("0,234", ",9" are read). No
+ * exponents.
  */
 import { isDigit } from './fold.ts';
 
@@ -18,7 +19,7 @@ export function scanNumber(text: string, from = 0): ScannedNumber | null {
   while (end < text.length && isNumeral(text.charAt(end))) end++;
   while (end > start && !isDigit(text.charAt(end - 1))) end--;
   const run = text.slice(start, end);
-  if (run === '' || run.startsWith(',')) return null;
+  if (run === '') return null;
   const [whole = '', fraction = '', ...more] = run.replaceAll(',', '.').split('.');
   if (more.length > 0) return { ok: false, why: 'two-marks', end };
   if (run.includes(',') && fraction.length === 3 && /[1-9]/.test(whole)) return { ok: false, why: 'thousands', end };

@@ -1,5 +1,6 @@
 /** A typed line cut into words, numbers and marks, each with its place in the text. */
 import { bare, fold, isDigit, isLetter, lower } from './fold.ts';
+import { unitOf } from './unit.ts';
 
 export interface Token {
   readonly kind: 'word' | 'number' | 'mark';
@@ -12,8 +13,8 @@ export interface Token {
 /**
  * A word breaks at a hyphen between letters ("pull-out" is two), so that both spellings compare. What begins like a
  * number stays whole ("38.4uF", "88-106", "1O.2"): a field or a label says whether it is one. A comma between two
- * digits is a decimal comma; any other comma, and "/", ";", ":", "=", are marks. A name of `names` with a number glued
- * to it is two ("herm43.8").
+ * digits is a decimal comma, and so is one before a digit that nothing touches on its left (",9"); any other comma, and
+ * "/", ";", ":", "=", are marks. A name of `names` with a number glued to it is two ("herm43.8", "43.8herm").
  */
 export function tokensOf(text: string, names: ReadonlySet<string> = new Set()): Token[] {
   const plain = lower(fold(text));
@@ -25,7 +26,7 @@ export function tokensOf(text: string, names: ReadonlySet<string> = new Set()): 
       continue;
     }
     const numeric = beginsNumber(plain, at);
-    const end = numeric ? endOfNumber(plain, at) : isWordCharacter(c) ? endOfWord(plain, at, names) : at + 1;
+    const end = numeric ? endOfNumber(plain, at, names) : isWordCharacter(c) ? endOfWord(plain, at, names) : at + 1;
     tokens.push(tokenOf(plain, at, end, numeric));
     at = end;
   }
@@ -40,20 +41,24 @@ export const join = (before: string, { kind, text }: Token): string => {
   return before !== '' && isDigit(text.charAt(0)) ? `${before} ${text}` : before + text;
 };
 
-/** A digit, also behind a sign, a point, or a comparison (">500M", "> 500M"). */
-function beginsNumber(plain: string, from: number): boolean {
+/** A digit, also behind a sign, a decimal mark, or a comparison (">500M", "> 500M"). */
+const beginsNumber = (plain: string, from: number): boolean => isDigit(plain.charAt(firstDigit(plain, from)));
+function firstDigit(plain: string, from: number): number {
   let at = from;
   if ('<>'.includes(plain.charAt(at))) at += plain[at + 1] === ' ' ? 2 : 1;
   else if ('+-'.includes(plain.charAt(at))) at++;
-  if (plain[at] === '.') at++;
-  return isDigit(plain.charAt(at));
+  // "FAN,8" and "44,,8" may be two columns.
+  const free = from === 0 || ' \n/:=('.includes(plain.charAt(from - 1));
+  return plain[at] === '.' || (plain[at] === ',' && free) ? at + 1 : at;
 }
 
-function endOfNumber(plain: string, from: number): number {
-  let at = '<>'.includes(plain.charAt(from)) && plain[from + 1] === ' ' ? from + 2 : from + 1;
+/** A name that is glued behind it stays outside. */
+function endOfNumber(plain: string, from: number, names: ReadonlySet<string>): number {
+  let at = firstDigit(plain, from) + 1;
   while (at < plain.length && isInsideNumber(plain, at)) at++;
   while (at > from + 1 && '.!?)'.includes(plain.charAt(at - 1))) at--;
-  return at;
+  const tail = /[a-z]{1,16}$/.exec(plain.slice(Math.max(from + 1, at - 17), at))?.[0] ?? '';
+  return names.has(tail) && unitOf(tail) === null ? at - tail.length : at;
 }
 
 function isInsideNumber(plain: string, at: number): boolean {

@@ -63,10 +63,21 @@ describe('any text', () => {
     );
   });
 
+  /** Every number of a text as it stands there: digits with what marks touch them. */
+  const numbersOf = (text: string): Set<string> =>
+    new Set(
+      [...text.normalize('NFKC').matchAll(/[.,]?\d+(?:[.,]\d+)*/g)].map(([n]) =>
+        n.replaceAll(',', '.').replace(/^\./, '0.'),
+      ),
+    );
+
   test('a plate takes only what is typed, each stretch once, and loses no figure', () => {
     fc.assert(
       fc.property(anyText, (text) => {
         const { parts, unread } = readPlate(text);
+        const numbers = numbersOf(text);
+        for (const { unit, values } of parts)
+          if (unit !== '') for (const value of values) expect(numbers).toContain(value);
         let end = 0;
         for (const { from, to, text: piece, values } of parts) {
           expect(from).toBeGreaterThanOrEqual(end);

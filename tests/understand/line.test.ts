@@ -38,6 +38,15 @@ describe('readings by name', () => {
     expect(readLine(text, sections)).toEqual({ given: expected, unread: [] });
   });
 
+  test('a number glued before its name is its own', () => {
+    expect(readLine('43.8herm 5.1fan case ol', sections)).toEqual({
+      given: { herm: '43.8', fan: '5.1', case: 'ol' },
+      unread: [],
+    });
+    expect(given('241 240 13.1comp .9fan', running)).toEqual({ line: '241', load: '240', comp: '13.1', fan: '.9' });
+    expect(given('2caps', open)).toEqual({ count: '2' });
+  });
+
   test('names with marks and spaces', () => {
     expect(given('L1–L2 0.2 l1-g 0 T2 G 0.1', proving)).toEqual({ l1l2: '0.2', l1g: '0', t2g: '0.1' });
   });
@@ -81,6 +90,42 @@ describe('readings by name', () => {
       given: { yc: '25.6', coil: '0.0' },
       unread: ['14:08'],
     });
+  });
+});
+
+describe('figures that begin with their decimal mark', () => {
+  test.each([
+    ['fan .8', '.8'],
+    ['fan.8', '.8'],
+    ['fan: .8', '.8'],
+    ['fan=.8', '.8'],
+    ['fan .80A', '.80A'],
+    ['fan ,8', ',8'],
+    ['fan: ,8', ',8'],
+    ['fan -.3', '-.3'],
+    ['fan -,3', '-,3'],
+  ])('%s', (text, fan) => {
+    expect(readLine(text, running)).toEqual({ given: { fan }, unread: [] });
+    expect(readLine(`comp 13.1 ${text} split 19`, running)).toEqual({
+      given: { comp: '13.1', fan, split: '19' },
+      unread: [],
+    });
+  });
+  test('by order', () => {
+    expect(given('241 240 13.1 .9 19', running)).toMatchObject({ comp: '13.1', fan: '.9' });
+    expect(given('241 240 13,1 ,9 19', running)).toMatchObject({ comp: '13,1', fan: ',9' });
+    expect(given('241/240/13.1/,9/19', running)).toMatchObject({ comp: '13.1', fan: ',9' });
+    expect(given(',8', [field('fan', 'A')])).toEqual({ fan: ',8' });
+  });
+  test.each([
+    // Two numbers with their comma on the wrong side, or one with a space in it.
+    ['44 ,5', {}],
+    ['fan 44 ,5 herm 45', { herm: '45' }],
+    ['herm 43 .8 fan 5', { fan: '5' }],
+    ['fan,8', {}],
+    ['fan,,8', {}],
+  ])('%s is asked', (text, expected) => {
+    expect(given(text, sections)).toEqual(expected);
   });
 });
 

@@ -5,6 +5,9 @@ test.each([
   ['38.4', '38.4'],
   ['38,4', '38.4'],
   ['.9', '0.9'],
+  [',9', '0.9'],
+  ['-,3', '-0.3'],
+  [',125', '0.125'],
   ['-0,3', '-0.3'],
   ['+5', '5'],
   ['0', '0'],
@@ -29,7 +32,7 @@ test.each([
   expect(scanNumber(text)).toMatchObject({ ok: false, why });
 });
 
-test.each(['', '.', '-', '+', ',5', 'O.2', 'l0', '²', '٣', '- 3'])('%j begins no number', (text) => {
+test.each(['', '.', ',', '-', '+', ', 5', 'O.2', 'l0', '²', '٣', '- 3'])('%j begins no number', (text) => {
   expect(scanNumber(text)).toBeNull();
 });
 

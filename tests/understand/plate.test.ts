@@ -71,6 +71,29 @@ describe('a data plate', () => {
   });
 
   test.each([
+    ['RLA .8', ['rla 0.8 A']],
+    ['RLA. .8', ['rla 0.8 A']],
+    ['RLA. 8', ['rla 8 A']],
+    ['R.L.A. .8', ['rla 0.8 A']],
+    ['fla.8', ['fla 0.8 A']],
+    ['fla: .8', ['fla 0.8 A']],
+    ['fla=.8', ['fla 0.8 A']],
+    ['fla ,8', ['fla 0.8 A']],
+    ['fla .80A', ['fla 0.80 A']],
+    ['fla .125', ['fla 0.125 A']],
+    ['.8 FLA', ['fla 0.8 A']],
+    ['.8FLA', ['fla 0.8 A']],
+    ['17.9RLA 96LRA .8FLA', ['rla 17.9 A', 'lra 96 A', 'fla 0.8 A']],
+    ['amps .8', ['amps 0.8 A']],
+    ['HP .5 RPM 825', ['horsepower .5', 'speed 825 rpm']],
+    ['.25 hp', ['horsepower .25']],
+    ['charge .9 kg', ['charge 0.9 kg']],
+  ])('%s', (text, expected) => {
+    expect(taken(text)).toEqual(expected);
+    expect(readPlate(text).unread).toEqual([]);
+  });
+
+  test.each([
     ['R-404A 2.3 kg', ['refrigerant R-404A', 'charge 2.3 kg']],
     ['r32 charge 92 oz', ['refrigerant r32', 'charge 92 oz']],
     ['CHARGE: 5 lbs R-454B', ['charge 5 lb', 'refrigerant R-454B']],
@@ -173,6 +196,13 @@ describe('what is not understood comes back as typed', () => {
     ['RLA 1,234', ['RLA 1,234']],
     ['RLA ١٧', ['RLA ١٧']],
     ['RLA 9000', ['RLA 9000']],
+    ['COIL .24 V', ['COIL .24 V']],
+    ['HIGH .5 PSIG', ['.5 PSIG']],
+    ['FLA,8', ['FLA', '8']],
+    ['X2RLA 5', ['X2RLA 5']],
+    ['230%', ['230%']],
+    ['P236 RLA', ['P236 RLA']],
+    ['MODEL 10,000 OZ', ['000 OZ']],
     ['30 FLA 40', ['30 FLA 40']],
     ['VOLTS 23O', ['VOLTS 23O']],
     ['HZ 55', ['HZ 55']],
@@ -221,6 +251,11 @@ describe('pasted where some of its figures are asked', () => {
     ['RLA 17.9 LRA 96 fan 1.2', { rla: '17.9', lra: '96', fla: '1.2' }],
     ['17.9 rla 96 lra', { rla: '17.9', lra: '96' }],
     ['208/230-1-60 RLA 17.9A LRA 96A', { rla: '17.9A', lra: '96A' }],
+    ['rla 14.1 lra 73 fla .8', { rla: '14.1', lra: '73', fla: '.8' }],
+    ['RLA14.1 LRA73 FLA.8', { rla: '14.1', lra: '73', fla: '.8' }],
+    ['14.1rla 73lra .8fla', { rla: '14.1', lra: '73', fla: '.8' }],
+    ['rla 14,1 lra 73 fla ,8', { rla: '14,1', lra: '73', fla: ',8' }],
+    ['RLA: 14.1 A, LRA: 73 A, FLA: .80A', { rla: '14.1', lra: '73', fla: '.80A' }],
     ['rla 14.1 lra _ fla 0.8', { rla: '14.1', lra: '_', fla: '0.8' }],
     ['14.1 73 .8', { rla: '14.1', lra: '73', fla: '.8' }],
     ['rla 17.9 rla 14 lra 96', { lra: '96' }],

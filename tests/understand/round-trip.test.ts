@@ -221,11 +221,13 @@ describe('a label', () => {
       mop: fc.constantFrom(15, 20, 25, 30, 40, 60),
       is: fc.constantFrom(' ', ': ', '\n'),
       gap: fc.constantFrom('\n', ', ', ' '),
+      mark: fc.constantFrom('0.', '.', '0,', ' ,'),
       supply: fc.constantFrom('208/230-1-60', '208/230V 1PH 60HZ', 'VOLTS 208/230 PH 1 HZ 60'),
     });
     fc.assert(
-      fc.property(plate, fc.boolean(), ({ is, gap, supply, ...amps }, first) => {
-        const keyed = Object.entries(amps).map(([key, n]) => `${key.toUpperCase()}${is}${n.toString()}`);
+      fc.property(plate, fc.boolean(), ({ is, gap, mark, supply, ...amps }, first) => {
+        const figures = Object.entries(amps).map(([key, n]) => [key, n.toString().replace(/^0\./, mark)] as const);
+        const keyed = figures.map(([key, n]) => `${key.toUpperCase()}${is}${n}`);
         const typed = (first ? [supply, ...keyed] : [...keyed, supply]).join(gap);
         const { parts, unread } = readPlate(typed);
         expect(unread).toEqual([]);

@@ -42,7 +42,8 @@ function endOfToken(plain: string, at: number): number {
     if (plain[at + 1] === '/' && plain[at + 2] === other) return at + 3;
     return c === '+' && plain[at + 1] === '-' ? at + 2 : at + 1;
   }
-  if (isDigit(c) || (c === '.' && isDigit(plain.charAt(at + 1)))) return scanNumber(plain, at)?.end ?? at + 1;
+  const mark = c === '.' || (c === ',' && !isTouched(plain, at));
+  if (isDigit(c) || (mark && isDigit(plain.charAt(at + 1)))) return scanNumber(plain, at)?.end ?? at + 1;
   return isWordLetter(c) ? endOfWord(plain, at) : at + 1;
 }
 
@@ -57,13 +58,17 @@ function endOfWord(plain: string, at: number): number {
   return end;
 }
 
+const isTouched = (plain: string, at: number): boolean =>
+  isWordLetter(plain.charAt(at - 1)) || isDigit(plain.charAt(at - 1));
 const isWordLetter = (c: string): boolean => c === '°' || isLetter(c);
 const isTail = (plain: string, at: number): boolean => plain[at] === '-' && isDigit(plain.charAt(at + 1));
 
 function tokenOf(text: string, tight: boolean): LabelToken {
   if (text.length > 1 && (text.startsWith('+') || text.startsWith('-'))) return { kind: 'sign', text: '±', tight };
   const number = scanNumber(text);
-  if (number && !/^[+-]/.test(text)) return { kind: 'number', text, tight, value: number.ok ? number.value : null };
+  // ",5" may be a half, or a comma on the wrong side.
+  const sure = number?.ok && !text.startsWith(',');
+  if (number && !/^[+-]/.test(text)) return { kind: 'number', text, tight, value: sure ? number.value : null };
   if (isWordLetter(text.charAt(0))) return { kind: 'word', text, tight };
   return { kind: 'sign', text: text === '\n' || text === ';' ? ',' : text, tight };
 }

@@ -135,7 +135,7 @@ function byNumber(line: Line): Record<string, string[]> | null {
     if (kind === 'word' && !FILLERS.has(text)) return null;
     if (kind !== 'number') continue;
     // "1,3" is two numbers here: a list has no decimals.
-    const listed = text.split(',');
+    const listed = text.replace(/^,/, '').split(',');
     if (line.find(i) || !listed.every((number) => number.length > 0 && number.length < 3 && [...number].every(isDigit)))
       return null;
     numbers.push(...listed.map(Number));

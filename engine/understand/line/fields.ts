@@ -42,6 +42,8 @@ class FieldScan {
   #foreign = false;
   /** Directly behind a named number, a number is one too many. */
   #touching = false;
+  /** "44 ,5" may be two numbers or a slip in one: no number without a name is sure. */
+  #twoWays = false;
 
   readonly #anyRequired: boolean;
 
@@ -60,7 +62,7 @@ class FieldScan {
 
   /** Numbers without a name, by order. */
   placed(): Named[] {
-    if (this.#loose.length === 0 || this.#dangling) return [];
+    if (this.#loose.length === 0 || this.#dangling || this.#twoWays) return [];
     const { fields } = this.#line.lexicon;
     const taken = new Set([...this.#counted, ...this.#named].map(({ key }) => key));
     const missing = fields.filter(({ key }) => !taken.has(key));
@@ -141,6 +143,8 @@ class FieldScan {
     this.#runFrom = this.#loose.length;
     if (values.length === 0) this.#dangling = true;
     if (values.length < keys.length) return values.length > 0 ? at : after;
+    // "fan 5 .8": a slip of the space bar, or one number too many.
+    if (line.beginsWithMark(at)) return at + 1;
     values.forEach((value, n) => {
       this.#named.push({ key: keys[n] ?? '', from: n === 0 ? from : value.from, to: value.to, value });
     });
@@ -148,8 +152,9 @@ class FieldScan {
   }
 
   #readNumber(from: number, to: number): number {
-    const counted = this.#countBefore(from, to);
+    const counted = this.#countBefore(from, to) || this.#gluedBefore(from, to);
     if (counted > 0) return counted;
+    if (this.#isTwoWays(from)) this.#twoWays = true;
     if (!this.#standsAlone(to)) this.#loose.length = this.#runFrom;
     else if (!this.#foreign && !this.#touching) this.#loose.push({ from, to });
     return to;
@@ -168,6 +173,25 @@ class FieldScan {
     if (line.isMark(to, ':=') || valueEnd(line, to, false) > 0) return 0;
     this.#counted.push({ key, from, to, value: { from, to: end } });
     return to;
+  }
+
+  /** "43.8herm": its name is glued to it, so it is no other's. */
+  #gluedBefore(from: number, end: number): number {
+    const line = this.#line;
+    const name = line.fieldsAt(end);
+    if (name?.keys.length !== 1 || line.tokens[end]?.start !== line.tokens[end - 1]?.end) return 0;
+    const to = end + name.length;
+    if (line.isMark(to, ':=')) return 0;
+    this.#named.push({ key: name.keys[0] ?? '', from, to, value: { from, to: end } });
+    this.#touching = true;
+    return to;
+  }
+
+  /** A leading comma behind a number, in a line that has no other decimal comma. */
+  #isTwoWays(i: number): boolean {
+    const { tokens } = this.#line;
+    const comma = tokens[i]?.text.startsWith(',') && tokens[i - 1]?.kind === 'number';
+    return comma === true && !tokens.some(({ kind, text }) => kind === 'number' && /\d,\d/.test(text));
   }
 
   /** A number without a name may not be part of a phrase: "12 turns", "121 + 3", "121?". */

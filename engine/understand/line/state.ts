@@ -48,6 +48,11 @@ export class Line {
     const token = this.tokens[i];
     return token?.kind === 'mark' && marks.includes(token.text);
   }
+  /** A number that begins with its decimal mark. */
+  beginsWithMark(i: number): boolean {
+    const token = this.tokens[i];
+    return token?.kind === 'number' && '.,'.includes(token.text.charAt(0));
+  }
   isWord(i: number, words: ReadonlySet<string>): boolean {
     const token = this.tokens[i];
     return token?.kind === 'word' && words.has(token.text);

@@ -4,7 +4,7 @@
  * that most keys have one. Where that can be done in two ways, none of those keys is taken.
  */
 import type { PlateRole } from './parts.ts';
-import { OTHER_UNIT, VOLT } from './pattern.ts';
+import { DOT, OTHER_UNIT, POINT, VOLT } from './pattern.ts';
 
 interface Key {
   readonly role: PlateRole;
@@ -21,8 +21,8 @@ export interface Family {
   readonly before: RegExp;
 }
 
-const FIGURE = '(\\d{1,4}(?:[.,]\\d{1,2})?|[.,]\\d{1,2})(?!\\p{N}|[.,]\\d|\\s?[/-]\\s?\\d)';
-const GAP = '[ .:=(]{0,4}(?:\\([a-z]{2,5}\\)[ :]?)?\\n?[ :=]{0,3}';
+const FIGURE = `(\\d{1,4}(?:[.,]\\d{1,3})?|${POINT}\\d{1,3})(?!\\p{N}|[.,]\\d|\\s?[/-]\\s?\\d)`;
+const GAP = `(?:[ :=(]|${DOT}){0,4}(?:\\([a-z]{2,5}\\)[ :]?)?\\n?[ :=]{0,3}`;
 const NO_LEFT = '(?<![\\p{L}\\p{N}.,/-])';
 const BREAKER = '(?:fuse|breaker|ckt\\.? ?bkr\\.?|circuit breaker|brkr|bkr)';
 
@@ -128,7 +128,7 @@ function assigned(group: readonly Seen[]): (Seen & { figure: Figure })[] {
   });
 }
 
-const wordsOf = (key: Key): RegExp => new RegExp(`(?<![\\p{L}\\p{N}])(?:${key.words})(?!\\p{L})`, 'gu');
+const wordsOf = (key: Key): RegExp => new RegExp(`(?<!\\p{L})(?:${key.words})(?!\\p{L})`, 'gu');
 
 /** Keys in order, none inside another. */
 function keysOf(plain: string, family: Family): Seen[] {
@@ -141,11 +141,12 @@ function keysOf(plain: string, family: Family): Seen[] {
       found.push({ key, from: index, to: index + word.length });
     }
   found.sort((a, b) => a.from - b.from);
-  return found.map((one) => ({
-    ...one,
-    before: beforeOf(plain, one.from, family),
-    after: afterOf(plain, one.to, family),
-  }));
+  return found.flatMap((one): Seen[] => {
+    const before = beforeOf(plain, one.from, family);
+    // "17.9RLA" is a figure and its key, "X2RLA" is neither.
+    const glued = /\p{N}$/u.test(plain.slice(Math.max(0, one.from - 2), one.from));
+    return glued && before === null ? [] : [{ ...one, before, after: afterOf(plain, one.to, family) }];
+  });
 }
 
 const LONGEST_BEFORE = 20;

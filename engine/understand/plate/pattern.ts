@@ -12,15 +12,22 @@ export interface PlateRule {
   readonly words: boolean;
 }
 
-/** A number that no other numeral and no letter touches on its left, so that "10²" and "1O4" are none. */
-export const N = '(?<![\\p{L}\\p{N}.,/])(\\d{1,5}(?:[.,]\\d{1,4})?|[.,]\\d{1,4})(?!\\p{N}|[.,]\\d)';
+/**
+ * ".8" also directly behind its key, ",8" only where no letter touches it: "FLA,8" may be two columns. Behind a piece
+ * that is taken either may be the middle of a number.
+ */
+export const POINT = '(?<!\\uffff)(?:\\.|(?<!\\p{L}),)';
 /** A number behind its key, a sign or another number. */
-export const V = '(\\d{1,5}(?:[.,]\\d{1,4})?|[.,]\\d{1,4})(?!\\p{N}|[.,]\\d)';
+export const V = `(\\d{1,5}(?:[.,]\\d{1,4})?|${POINT}\\d{1,4})(?!\\p{N}|[.,]\\d)`;
+/** A number that no other numeral and no letter touches on its left, so that "10²" and "1O4" are none. */
+export const N = `(?<![\\p{L}\\p{N}.,/])${V}`;
 export const WORD_END = '(?![\\p{L}\\p{N}])';
 export const VOLT = '(?:vac|v ac|volts? ac|volts?|v~|v)';
 export const MICRO = '(?:μf|μfd|uf|ufd|mfds?|microfarads?)';
+/** A dot that ends a key, and not the one that a figure begins with: "FLA. 8" is 8, "FLA .8" is 0.8. */
+export const DOT = '\\.(?!\\d)';
 /** A key and its value may be parted by a colon or by the end of a line. */
-export const GAP = '[ .:=#]{0,4}\\n?[ :=]{0,3}';
+export const GAP = `(?:[ :=#]|${DOT}){0,4}\\n?[ :=]{0,3}`;
 
 export const key = (words: string): string => `(?<![\\p{L}\\p{N}])(?:${words})(?!\\p{L})`;
 

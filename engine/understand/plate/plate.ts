@@ -111,12 +111,14 @@ class Plate {
     for (const { 0: piece, index } of this.#left.matchAll(UNREAD))
       if (/[\p{L}\p{N}\p{Extended_Pictographic}\ufffe]/u.test(piece)) {
         const typed = this.#text.slice(index, index + piece.length);
-        pieces.push(typed.replace(/^[\s/:.()=-]+|[\s/:.()=]+$/g, '').trim() || typed.trim());
+        pieces.push(typed.replace(TRIM, '').trim() || typed.trim());
       }
     return pieces;
   }
 }
 
+/** What ends an unread run without saying anything; a point or minus before a figure is the figure's. */
+const TRIM = /^(?:[\s/:()=]|[.-](?!\d))+|[\s/:.()=]+$/g;
 /** A run that nothing has taken; a comma parts it but for a decimal one. */
 const UNREAD = /(?:[^\uffff\n,;|]|(?<=\d),(?=\d))+/g;
 const UNTOLD = '\ufffe';

@@ -2,10 +2,24 @@
  * The pieces of a plate that carry their own unit or key, in the order they are looked for. Each pattern reads folded
  * lower-case text of the same length; what one has taken the next doesn't see. Its groups are the values.
  */
-import { behind, between, chain, GAP, key, MICRO, N, type PlateRule, V, VOLT, WORD_END, wordsAs } from './pattern.ts';
+import {
+  behind,
+  between,
+  chain,
+  DOT,
+  GAP,
+  key,
+  MICRO,
+  N,
+  type PlateRule,
+  V,
+  VOLT,
+  WORD_END,
+  wordsAs,
+} from './pattern.ts';
 
 const CHARGE = `(?:${key('(?:factory |system |total |unit )?charged?')}[^\\d\\n]{0,12})?`;
-const HP = '(\\d{1,2}/\\d{1,2}|\\d{1,2}(?:\\.\\d{1,2})?)';
+const HP = '(\\d{1,2}/\\d{1,2}|\\d{1,2}(?:\\.\\d{1,2})?|\\.\\d{1,3})';
 const charge = (unit: string, words: string, to: number): PlateRule =>
   between('charge', unit, `${CHARGE}${N}\\s?(?:${words})${WORD_END}`, [0, to]);
 /** No other figure and no letter touches it on its right. */
@@ -28,7 +42,7 @@ const CAPACITANCE: readonly PlateRule[] = [
   between('range', 'µF', `${N}\\s?(?:-|to)\\s?${V}\\s?${MICRO}${WORD_END}`, [10, 1500]),
   behind('sections', 'µF', MICRO, [1, 400]),
   between('tolerance', '%', `-\\s?${V}\\s?%?\\s?/\\s?\\+\\s?${V}\\s?(?:%|percent)`, [0, 30]),
-  between('tolerance', '%', `(?:±|\\+/-|\\+-)?\\s?(?<![.,/])${V}\\s?(?:%|percent|pct)`, [0.5, 30]),
+  between('tolerance', '%', `(?:±|\\+/-|\\+-)?\\s?(?<![\\p{N}.,/])${V}\\s?(?:%|percent|pct)`, [0.5, 30]),
 ];
 
 /** "208/230-1-60": volts, phase, hertz joined by dashes or slashes. */
@@ -73,7 +87,7 @@ const UNIT: readonly PlateRule[] = [
 
 const MOTOR: readonly PlateRule[] = [
   wordsAs('horsepower', `(?<![\\p{L}\\p{N}.,/])(\\d{1,2}/\\d{1,2})\\s?(?:hp|h\\.p\\.)${WORD_END}`),
-  wordsAs('horsepower', `${key('hp|h\\.p\\.')}[ .:=#]{0,4}\\n?[ :=]{0,3}${HP}(?![\\p{L}\\p{N}/]|[.,]\\d)`),
+  wordsAs('horsepower', `${key('hp|h\\.p\\.')}${GAP}${HP}(?![\\p{L}\\p{N}/]|[.,]\\d)`),
   wordsAs('horsepower', `(?<![\\p{L}\\p{N}.,/])${HP}\\s?(?:hp|h\\.p\\.)${WORD_END}`),
   between('speed', 'rpm', `${N}(?:\\s?/\\s?${V})?\\s?(?:rpm|r/min)${WORD_END}`, [200, 4000]),
   chain('speed', 'rpm', 'rpm', [200, 4000]),
@@ -89,9 +103,9 @@ const MOTOR: readonly PlateRule[] = [
   ),
   wordsAs('frame', `${key('frame|fr')}[ .:]{0,3}(\\d{2}[a-z]{0,2})${WORD_END}`),
   wordsAs('rotation', key('(?:rot(?:ation)?[ .:]{1,3})?(ccw|cw|cwle|ccwle|reversible|rev)')),
-  wordsAs('duty', key('(?:duty[ .:]{1,3})?(cont(?:inuous)?\\.?|air over|ao)(?: duty)?')),
+  wordsAs('duty', key(`(?:duty[ .:]{1,3})?(cont(?:inuous|${DOT})?|air over|ao)(?: duty)?`)),
   wordsAs('enclosure', key('(teao|tefc|tenv|odp|open drip proof)')),
-  wordsAs('protection', key('(protected|p[0-2]|s[0-3])')),
+  wordsAs('protection', `${key('(protected|p[0-2]|s[0-3])')}(?!\\p{N}|[.,]\\d)`),
 ];
 
 export const RULES: readonly PlateRule[] = [...CODES, ...CAPACITANCE, ...SUPPLY, ...UNIT, ...MOTOR];
