@@ -226,6 +226,8 @@ export function createDesk(parts: DeskParts): Desk {
       return viewOf({ job, at: now(), crew }, file);
     },
 
+    crewView: async (job) => viewOf({ job, at: now(), crew: await store.people() }, await load(job)),
+
     async jobs(by) {
       const person = await personOf(by);
       const cards: JobCard[] = [];

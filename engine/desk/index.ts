@@ -9,6 +9,10 @@
  * durable. Throws NotFound, NoRight, NotKept (see types.ts); what people do wrong comes back as a refusal.
  */
 export { KeyTrouble, keyPlace, openKey, type ShopKey } from '../report/key.ts';
+export { type Asked, createDoor, type Door } from './chat/door.ts';
+export { createSpeaker, type Speaker } from './chat/speaker.ts';
+export { Later, Never, type Spoken, type Voice } from './chat/types.ts';
 export { createDesk, type DeskParts } from './desk.ts';
 export { randomHex } from './random.ts';
+export { issueLink } from './sign-in.ts';
 export * from './types.ts';

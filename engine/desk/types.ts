@@ -12,6 +12,8 @@ export interface Person {
   meter: Meter | null;
   /** Whose stock counts on this person’s jobs. */
   truck?: string;
+  /** Their account in each chat outside that they joined. */
+  chats?: Readonly<Record<string, string>>;
   active: boolean;
 }
 
@@ -83,6 +85,8 @@ export interface Desk {
   ): Promise<Turn>;
   reply(by: string, job: string, reply: Reply): Promise<Turn>;
   look(by: string, job: string): Promise<JobView>;
+  /** The same for a place where the whole crew reads along; nobody's right is asked. */
+  crewView(job: string): Promise<JobView>;
   jobs(by: string): Promise<JobCard[]>;
   /** Calls back with each new entry of a job from `after` on (exclusive), in order, without gaps. Returns the unsubscribe. */
   watch(by: string, job: string, after: number, onEntry: (entry: Entry) => void): Promise<() => void>;

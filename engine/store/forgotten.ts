@@ -3,7 +3,7 @@ import type { Person } from '../desk/types.ts';
 import type { Entry } from '../schema.ts';
 
 /** The id stays, because entries name it and an entry is never changed. Nobody signs in under it again. */
-export const forgotten = (person: Person): Person => ({
+export const forgotten = ({ chats: _, ...person }: Person): Person => ({
   ...person,
   name: '(removed)',
   initials: '–',

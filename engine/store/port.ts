@@ -166,6 +166,8 @@ export interface Store {
    * process has it at `now`. Of two at once one has it.
    */
   takeSaying(id: string, now: string, until: string): Promise<Saying | null>;
+  /** It was not said: whoever comes next may take it at once. */
+  letGo(id: string): Promise<void>;
   /** It stands there. null: it was said and leaves nothing behind, so it is removed. */
   said(id: string, at: string | null): Promise<void>;
   /** All of a lane, in their order. */

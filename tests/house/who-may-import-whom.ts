@@ -51,7 +51,7 @@ const ZONES: readonly Zone[] = [
     name: 'desk',
     holds: /^engine\/desk\//,
     files: [/^engine\//, /^flows\/index\.ts$/],
-    packages: [NODE, ...withoutXstate, ...named(['pino', 'sharp', 'file-type', '@dagrejs/dagre'])],
+    packages: [NODE, ...withoutXstate, ...named(['pino', 'sharp', 'file-type', '@dagrejs/dagre', '@resvg/resvg-js'])],
   },
   {
     name: 'report',
@@ -79,7 +79,7 @@ const ZONES: readonly Zone[] = [
     name: 'slack',
     holds: /^bot\/slack\//,
     files: [...FACE, BOT_COMMON, /^bot\/slack\//],
-    packages: [NODE, /^@slack\//, ...named(['zod', 'zod/mini', 'pino'])],
+    packages: [NODE, /^@slack\//, ...named(['fastify', 'zod', 'zod/mini', 'pino'])],
   },
   {
     name: 'web server',

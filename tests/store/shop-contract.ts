@@ -113,6 +113,9 @@ export function shopContract(name: string, makeGround: () => Promise<Ground>): v
         expect(both.find((one) => one !== null)).toMatchObject({ id: 'a', lane: 'j1', tries: 0 });
         // Whoever took it is gone: another has it from then on, and knows that it was tried.
         expect(await other.takeSaying('a', soon, later)).toMatchObject({ id: 'a', tries: 1 });
+        expect(await store.takeSaying('a', soon, later)).toBeNull();
+        await other.letGo('a');
+        expect(await store.takeSaying('a', soon, later)).toMatchObject({ id: 'a', tries: 2 });
         await other.said('a', 'C1:17.01');
         expect(await store.takeSaying('a', later, later)).toBeNull();
         expect(await ids(store)).toEqual([]);

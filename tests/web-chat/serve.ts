@@ -1,10 +1,10 @@
 /** The web chat on a free port of this machine. */
 import type { FastifyInstance } from 'fastify';
 import type { Desk } from '../../engine/desk/index.ts';
+import { issueLink } from '../../engine/desk/index.ts';
 import { buildServer } from '../../web-chat/server/app.ts';
 import { createLog } from '../../web-chat/server/log.ts';
 import type { Sessions } from '../../web-chat/server/parts.ts';
-import { issueLink } from '../../web-chat/server/session.ts';
 
 export interface Serving {
   readonly app: FastifyInstance;

@@ -4,7 +4,7 @@
  *   const app = buildServer({ desk, store, clock: () => new Date(), log, secureCookies: false, publicUrl });
  *   await app.listen({ port: 8080 });
  *
- * Throws where the page was not built. `issueLink` (session.ts) makes the links that sign people in.
+ * Throws where the page was not built. `issueLink` of the desk makes the links that sign people in.
  */
 import { join } from 'node:path';
 import cookie from '@fastify/cookie';

@@ -13,6 +13,13 @@ const Config = z.object({
   /** Where people reach it, if not at http://localhost:port; https makes cookies secure. */
   NOCOOL_URL: z.optional(z.url()),
   NOCOOL_DEMO: z._default(z.enum(['yes', 'no']), 'yes'),
+  /** The Slack bot is started where this is set; it reads and checks its own settings. */
+  NOCOOL_SLACK_BOT_TOKEN: z.optional(z.string()),
+  NOCOOL_SLACK_APP_TOKEN: z.optional(z.string()),
+  NOCOOL_SLACK_SIGNING_SECRET: z.optional(z.string()),
+  NOCOOL_SLACK_PORT: z.optional(z.string()),
+  NOCOOL_SLACK_CHANNEL: z.optional(z.string()),
+  NOCOOL_SLACK_API: z.optional(z.string()),
   NOCOOL_LOG: z._default(z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'silent']), 'info'),
 });
 export type Config = z.infer<typeof Config>;

@@ -2,14 +2,22 @@
  * npm start: the database, the demo on first run, the web chat, and a sign-in link for each person of the demo.
  * Exit codes: 0 stopped by a signal · 2 wrong settings · 3 the database, the shop's key or the port can't be had.
  */
-import { createDesk, KeyTrouble, keyPlace, openKey, randomHex, type ShopKey } from '../../engine/desk/index.ts';
-import { nameOf, openStore } from '../../engine/store/index.ts';
+import {
+  createDesk,
+  issueLink,
+  KeyTrouble,
+  keyPlace,
+  openKey,
+  randomHex,
+  type ShopKey,
+} from '../../engine/desk/index.ts';
+import { isNews, isPostgres, nameOf, openStore, relayed } from '../../engine/store/index.ts';
 import { SHELF } from '../../flows/index.ts';
 import { DEMO_PEOPLE, loadDemo } from '../../seeds/index.ts';
 import { buildServer } from './app.ts';
+import { type Chat, startChat } from './chats.ts';
 import { readConfig } from './config.ts';
 import { createLog } from './log.ts';
-import { issueLink } from './session.ts';
 
 const say = (line: string): void => void process.stdout.write(`${line}\n`);
 const quit = (code: number, lines: readonly string[]): never => {
@@ -43,19 +51,30 @@ if (config.NOCOOL_DEMO === 'yes' && (await store.claim('demo-by', mine)) === min
   say('The demo was loaded: an invented shop, three people, three jobs.');
 
 const publicUrl = config.NOCOOL_URL ?? `http://localhost:${config.NOCOOL_PORT}`;
+// A chat outside is another process. SQLite tells it nothing of what is written here, so we do.
+const slackSet = config.NOCOOL_SLACK_BOT_TOKEN !== undefined;
+const relay = slackSet && !isPostgres(where) ? relayed(store, (news) => slack?.send(news)) : null;
+let slack: Chat | null = null;
 const web = {
-  desk: createDesk({ ...parts, store, key }),
+  desk: createDesk({ ...parts, store: relay?.store ?? store, key }),
   store,
   clock: parts.clock,
   log: createLog(config.NOCOOL_LOG),
   secureCookies: publicUrl.startsWith('https:'),
   publicUrl,
+  ...(slackSet ? { chats: () => ({ slack: slack?.health() ?? { state: 'starting' as const, contact: null } }) } : {}),
 };
 const app = buildServer(web);
 await app
   .listen({ port: config.NOCOOL_PORT, host: config.NOCOOL_HOST })
   .catch((error: unknown) => quit(3, [`port ${config.NOCOOL_PORT} can’t be had: ${because(error)}`]));
 
+if (slackSet) {
+  const onMessage = (message: unknown): void => {
+    if (isNews(message)) relay?.hear(message);
+  };
+  slack = startChat({ program: '../../bot/slack/main.js', env: { ...process.env, NOCOOL_URL: publicUrl }, onMessage });
+}
 say(`nocool is at ${publicUrl}`);
 if ((await store.meta('demo')) !== null) {
   say('Sign in as (each link works once, for seven days):');
@@ -76,8 +95,7 @@ for (const signal of ['SIGINT', 'SIGTERM'] as const) {
     stopping = true;
     // What is under way gets its answer; a hanging connection does not keep the program alive.
     setTimeout(() => process.exit(0), 9_000).unref();
-    void app
-      .close()
+    void Promise.allSettled([app.close(), slack?.stop()])
       .then(() => store.close())
       .then(() => process.exit(0));
   });

@@ -1,5 +1,6 @@
 import type { FastifyBaseLogger } from 'fastify';
 import type { Desk } from '../../engine/desk/index.ts';
+import type { ChatHealth } from './chats.ts';
 
 /** What the web chat keeps of sign-ins; the store has these functions. Hashes only, instants as ISO 8601 in UTC. */
 export interface Sessions {
@@ -21,6 +22,8 @@ export interface WebParts {
   readonly secureCookies: boolean;
   /** Where people reach it, for links and for the check of Origin. */
   readonly publicUrl: string;
+  /** How the chats outside are, by their names; none where none is started. */
+  readonly chats?: () => Readonly<Record<string, ChatHealth>>;
   /** Folder of the built page; found by itself when left out. */
   readonly pageFolder?: string;
 }

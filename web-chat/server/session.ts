@@ -11,23 +11,12 @@ import { Problem } from './problem.ts';
 const COOKIE = 'nocool';
 /** Days; our setting. A technician signs in once a season, a lost phone is signed out by its owner or the shop. */
 const SESSION_DAYS = 90;
-const LINK_DAYS = 7;
 
 declare module 'fastify' {
   interface FastifyRequest {
     /** Set by `whoAsks`; null where nobody is signed in. */
     person: Person | null;
   }
-}
-
-/** A link that signs one person in, once. The token is in the link alone. */
-export async function issueLink(
-  { store, clock, publicUrl }: Pick<WebParts, 'store' | 'clock' | 'publicUrl'>,
-  person: string,
-): Promise<string> {
-  const token = randomBytes(32).toString('base64url');
-  await store.saveLink(hashOf(token), person, inDays(clock(), LINK_DAYS));
-  return new URL(`/sign-in/${token}`, publicUrl).href;
 }
 
 /** Uses a link up and signs its person in; false where it is unknown, used or too old. */

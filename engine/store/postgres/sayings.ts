@@ -36,6 +36,9 @@ export function createSayings(link: Link): Sayings {
       const [row] = await link.again<SayingRow>('take-saying', text, [id, now, until]);
       return row === undefined ? null : toSaying(row);
     },
+    async letGo(id) {
+      await link.again('let-go', 'update saying set taken = null where id = $1', [id]);
+    },
     async said(id, at) {
       if (at === null) await link.again('said', 'delete from saying where id = $1', [id]);
       else await link.again('stands', 'update saying set at = $2, taken = null where id = $1', [id, at]);

@@ -4,7 +4,10 @@ import type { Heard, Saying, ShopRows, Store } from '../port.ts';
 import { fromSaying, SAYING_COLUMNS, type SayingRow, toSaying } from '../rows.ts';
 import { guarded } from './trouble.ts';
 
-export type Sayings = Pick<Store, 'willSay' | 'heard' | 'unsaid' | 'takeSaying' | 'said' | 'sayings' | 'sayingAt'>;
+export type Sayings = Pick<
+  Store,
+  'willSay' | 'heard' | 'unsaid' | 'takeSaying' | 'letGo' | 'said' | 'sayings' | 'sayingAt'
+>;
 type SayingRows = Pick<ShopRows, 'sayings' | 'heard'>;
 
 export function createSayings(db: Database) {
@@ -20,6 +23,7 @@ export function createSayings(db: Database) {
   const take = rows<[string, string, string]>(`update saying set tries = tries + 1, taken = ?
     where id = ? and at is null and (taken is null or taken <= ?) returning id, chat, lane, body, tries - 1, at`);
   const stands = db.prepare('update saying set at = ?, taken = null where id = ?');
+  const leave = db.prepare('update saying set taken = null where id = ?');
   const remove = db.prepare('delete from saying where id = ?');
   const ofLane = rows<[string, string]>(`select ${SAYING_COLUMNS} from saying where chat = ? and lane = ? order by nr`);
   const byPlace = rows<[string, string]>(`select ${SAYING_COLUMNS} from saying where chat = ? and at = ?`);
@@ -39,6 +43,7 @@ export function createSayings(db: Database) {
         const row = take.get(until, id, now);
         return row === undefined ? null : toSaying(row);
       }),
+    letGo: (id) => guarded(() => void leave.run(id)),
     said: (id, at) => guarded(() => void (at === null ? remove.run(id) : stands.run(at, id))),
     sayings: (chat, lane) => guarded(() => ofLane.all(chat, lane).map(toSaying)),
     sayingAt: (chat, at) =>

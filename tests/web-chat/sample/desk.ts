@@ -60,6 +60,7 @@ export function sampleDesk(): Desk {
   };
   return {
     look,
+    crewView: (job) => look('', job),
     people: async () => CREW,
     person: async (id) => CREW.find((each) => each.id === id) ?? null,
     open: () => Promise.reject(new NotFound('Nothing is opened here.')),

@@ -7,9 +7,14 @@ import { signedIn } from '../session.ts';
 import { JobParams } from '../shapes.ts';
 import { meOf } from './api.ts';
 
+const Health = z.object({
+  ok: z.boolean(),
+  chats: z.optional(z.record(z.string(), z.object({ state: z.string(), contact: z.nullable(z.string()) }))),
+});
+
 /** The pages that a browser opens, whole before any script runs. */
 export const pages =
-  ({ desk }: WebParts, built: Built): FastifyPluginAsyncZod =>
+  ({ desk, chats }: WebParts, built: Built): FastifyPluginAsyncZod =>
   async (app) => {
     app.get('/', { schema: { hide: true } }, async (request, reply) => {
       const person = signedIn(request);
@@ -30,7 +35,12 @@ export const pages =
       return pageDocument(built, view.title, { page: 'ticket', me: meOf(person), view });
     });
 
-    app.get('/healthz', { schema: { summary: 'Alive', response: { 200: z.object({ ok: z.boolean() }) } } }, () => ({
-      ok: true,
-    }));
+    app.get(
+      '/healthz',
+      { schema: { summary: 'Alive, and how the chats outside are', response: { 200: Health } } },
+      () => ({
+        ok: true,
+        ...(chats ? { chats: chats() } : {}),
+      }),
+    );
   };

@@ -1,0 +1,153 @@
+/**
+ * The bot as a whole: the SDK's app on one of its transports, our listeners, and the speaker that says what is due. Main puts
+ * store, desk and flows to it.
+ */
+import { App, type HTTPReceiver, SocketModeReceiver } from '@slack/bolt';
+import { WebAPIPlatformError, WebClient, type WebClientOptions } from '@slack/web-api';
+import type { Logger as Pino } from 'pino';
+import type { Desk, Door, Speaker, Voice } from '../../engine/desk/index.ts';
+import type { SlackConfig } from './config.ts';
+import { platformFetch } from './hosts.ts';
+import { createHttpReceiver, listen } from './http.ts';
+import { publishHome } from './listeners/home.ts';
+import { register } from './listeners/index.ts';
+import type { BotParts } from './listeners/parts.ts';
+import { createLogger, withoutSecrets } from './log.ts';
+import { createVoice } from './voice.ts';
+
+export interface StartParts {
+  readonly config: SlackConfig;
+  readonly desk: Desk;
+  readonly door: Door;
+  readonly speaker: (voice: Voice) => Speaker;
+  readonly webLink: (person: string) => Promise<string>;
+  readonly log: Pino;
+  /** Called with each sign of life of the platform. */
+  readonly onContact: () => void;
+  /** Milliseconds until the SDK takes a socket for dead; the SDK's own where not given. */
+  readonly pingTimeout?: number;
+}
+export interface Bot {
+  readonly speaker: Speaker;
+  /** In HTTP mode: where requests are taken. */
+  readonly url: string | null;
+  stop(): Promise<void>;
+}
+/** A setting that only the shop can set right; trying again does not help. */
+export class Refused extends Error {
+  override name = 'Refused';
+}
+const REFUSALS = new Set([
+  'invalid_auth',
+  'not_authed',
+  'account_inactive',
+  'token_revoked',
+  'token_expired',
+  'missing_scope',
+  'not_allowed_token_type',
+  'no_permission',
+]);
+
+/** Rejects with Refused where a token is not taken, with the SDK's errors where the platform can't be reached. */
+export async function startBot(parts: StartParts): Promise<Bot> {
+  const { config, desk, door, log, onContact } = parts;
+  const logger = createLogger(log);
+  const trouble = (what: string): void => log.warn({ chat: 'slack' }, withoutSecrets(what).slice(0, 300));
+  const platform = platformFetch(config.api);
+  const heard: typeof fetch = async (input, init) => {
+    const answer = await platform(input, init);
+    if (answer.ok) onContact();
+    return answer;
+  };
+  const options = (more: WebClientOptions): WebClientOptions => ({
+    slackApiUrl: config.api,
+    allowAbsoluteUrls: false,
+    timeout: 5_000,
+    fetch: heard,
+    logger,
+    ...more,
+  });
+  // Sends nothing twice by itself: what becomes of a message whose answer was lost is looked up, not guessed.
+  const once = (): WebClient =>
+    new WebClient(config.botToken, options({ retryConfig: { retries: 0 }, rejectRateLimitedCalls: true }));
+  const patient = options({ retryConfig: { retries: 2, minTimeout: 250, maxTimeout: 2_000 } });
+
+  const socket = 'appToken' in config.transport ? socketReceiver(config.transport.appToken, patient, parts) : null;
+  const http = 'signingSecret' in config.transport ? createHttpReceiver(config.transport.signingSecret, logger) : null;
+  const app = new App({
+    token: config.botToken,
+    receiver: (socket ?? http) as SocketModeReceiver | HTTPReceiver,
+    deferInitialization: true,
+    convoStore: false,
+    extendedErrorHandler: true,
+    ignoreSelf: true,
+    logger,
+    clientOptions: patient,
+  });
+  app.error(async ({ error }: { error: Error }) => trouble(`${error.name}: ${error.message}`));
+  app.use(async ({ next }) => {
+    onContact();
+    await next();
+  });
+  const address = { base: '' };
+  const addressOf = (place: string): string => `${address.base}archives/${place.replace(':', '/p').replace('.', '')}`;
+  const known: Omit<BotParts, 'refreshHome'> = {
+    desk,
+    door,
+    quick: once(),
+    botToken: config.botToken,
+    platform: heard,
+    channel: config.channel,
+    webLink: parts.webLink,
+    addressOf,
+    trouble,
+  };
+  register(app, { ...known, refreshHome: (user, person) => publishHome(known, user, person) });
+  const client = once();
+  const speaker = parts.speaker(
+    createVoice({ client, fetch: heard, door, channel: config.channel, webUrl: config.webUrl, addressOf, trouble }),
+  );
+
+  const listening = await begin();
+  await speaker.start();
+  return {
+    speaker,
+    url: listening?.url ?? null,
+    async stop() {
+      if (socket) await socket.stop().catch((error: unknown) => trouble(String(error)));
+      await listening?.close();
+      await speaker.stop();
+    },
+  };
+
+  async function begin() {
+    try {
+      address.base = String((await client.auth.test()).url ?? 'https://slack.com/');
+      await app.init();
+      if (socket) await socket.start();
+      return http && 'signingSecret' in config.transport ? await listen(http, config.transport, trouble) : null;
+    } catch (error) {
+      if (error instanceof WebAPIPlatformError && REFUSALS.has(error.data.error))
+        throw new Refused(
+          `Slack does not take the ${'appToken' in config.transport ? 'tokens' : 'token'}: ${error.data.error}`,
+        );
+      throw error;
+    }
+  }
+}
+
+function socketReceiver(
+  appToken: string,
+  clientOptions: WebClientOptions,
+  { log, onContact, pingTimeout }: StartParts,
+): SocketModeReceiver {
+  const receiver = new SocketModeReceiver({
+    appToken,
+    logger: createLogger(log),
+    installerOptions: { clientOptions },
+    ...(pingTimeout === undefined ? {} : { clientPingTimeout: pingTimeout }),
+  });
+  receiver.client.on('connected', onContact);
+  receiver.client.on('ws_message', onContact);
+  return receiver;
+}

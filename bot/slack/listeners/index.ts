@@ -1,0 +1,28 @@
+/** Which listener hears what. One for each kind: the SDK runs every one that matches. */
+import type { App } from '@slack/bolt';
+import { answer, nothing, openForm, openJoin, openNewCall, openReview, openWeb, order } from './action.ts';
+import { command } from './command.ts';
+import { homeOpened } from './home.ts';
+import { messages } from './message.ts';
+import type { BotParts } from './parts.ts';
+import { formSent, joinSent, newCallSent, reviewSent } from './submission.ts';
+
+export function register(app: App, parts: BotParts): void {
+  const heard = messages(parts);
+  app.event('message', (args) => heard(args));
+  app.event('app_mention', (args) => heard(args));
+  app.event('app_home_opened', homeOpened(parts));
+  app.action({ type: 'block_actions', action_id: /^(answer\.\d+|send)$/ }, answer(parts));
+  app.action({ type: 'block_actions', action_id: 'form' }, openForm(parts));
+  app.action({ type: 'block_actions', action_id: /^(order|alarm)$/ }, order(parts));
+  app.action({ type: 'block_actions', action_id: /^review\./ }, openReview(parts));
+  app.action({ type: 'block_actions', action_id: 'new-call' }, openNewCall(parts));
+  app.action({ type: 'block_actions', action_id: 'web' }, openWeb(parts));
+  app.action({ type: 'block_actions', action_id: 'join' }, openJoin(parts));
+  app.action({ type: 'block_actions', action_id: /^(menu|link)$/ }, nothing);
+  app.view({ type: 'view_submission', callback_id: 'form' }, formSent(parts));
+  app.view({ type: 'view_submission', callback_id: 'review' }, reviewSent(parts));
+  app.view({ type: 'view_submission', callback_id: 'new-call' }, newCallSent(parts));
+  app.view({ type: 'view_submission', callback_id: 'join' }, joinSent(parts));
+  app.command('/nocool', command(parts));
+}

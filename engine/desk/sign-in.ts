@@ -1,0 +1,20 @@
+/** A link that signs one person in on the web, once. Only its hash is kept. */
+import { randomBytes } from 'node:crypto';
+import { sha256 } from '../report/digest.ts';
+
+/** Days; our setting. */
+const LINK_DAYS = 7;
+
+export interface LinkParts {
+  readonly store: { saveLink(hash: string, person: string, until: string): Promise<void> };
+  readonly clock: () => Date;
+  /** Where people reach the web chat. */
+  readonly publicUrl: string;
+}
+/** The token, 256 random bits, is in the link alone. */
+export async function issueLink({ store, clock, publicUrl }: LinkParts, person: string): Promise<string> {
+  const token = randomBytes(32).toString('base64url');
+  const until = new Date(clock().getTime() + LINK_DAYS * 86_400_000).toISOString();
+  await store.saveLink(sha256(token), person, until);
+  return new URL(`/sign-in/${token}`, publicUrl).href;
+}
