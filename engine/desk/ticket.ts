@@ -16,29 +16,37 @@ export function ticket(s: Standing, entries: readonly Entry[], resolve: Resolve,
   const onTheWay = new Set(route(plan, memory).passed.map((p) => p.id));
   const standing = new Set(Object.values(memory.facts).map((fact) => fact.seq));
   return entries.flatMap((entry) => {
-    const said = words(plan, entry, entries, resolve, name);
-    if (said === null) return [];
-    const [title, says] = said;
-    const place = entry.kind === 'answered' ? entry.body.place : null;
+    const line = lineOf(plan, entry, entries, resolve, name);
+    if (line === null || line.place === null) return line ?? [];
     const stands = standing.has(entry.seq);
-    const gate = place !== null && (plan.places.get(place)?.gate ?? false);
-    const counts: TicketLine['standing'] =
-      place === null ? 'event' : !stands ? 'fallen' : gate || onTheWay.has(place) ? 'kept' : 'set-aside';
-    return [
-      {
-        seq: entry.seq,
-        at: entry.at,
-        by: entry.by,
-        title,
-        says,
-        kind: entry.kind,
-        standing: counts,
-        place,
-        amendable: stands && place !== null && !memory.signed,
-        photos: photosIn(entry),
-      },
-    ];
+    const counts = (plan.places.get(line.place)?.gate ?? false) || onTheWay.has(line.place);
+    return {
+      ...line,
+      standing: !stands ? 'fallen' : counts ? 'kept' : 'set-aside',
+      amendable: stands && !memory.signed,
+    };
   });
+}
+
+/** What an entry says stays the same for as long as it is in memory; it is put in words once, not at every turn. */
+const lines = new WeakMap<Entry, TicketLine | null>();
+
+/** An answer's line as if it had fallen: whether it counts changes. */
+function lineOf(plan: Plan, entry: Entry, all: readonly Entry[], resolve: Resolve, name: Names): TicketLine | null {
+  const known = lines.get(entry);
+  if (known !== undefined) return known;
+  const said = words(plan, entry, all, resolve, name);
+  const place = entry.kind === 'answered' ? entry.body.place : null;
+  const { seq, at, by, kind } = entry;
+  const line: TicketLine | null = said && {
+    ...{ seq, at, by, title: said[0], says: said[1], kind, place },
+    standing: place === null ? 'event' : 'fallen',
+    amendable: false,
+    photos: photosIn(entry),
+  };
+  // A name may be another tomorrow.
+  if (entry.kind !== 'assigned' && entry.kind !== 'handed-over') lines.set(entry, line);
+  return line;
 }
 
 function words(plan: Plan, e: Entry, all: readonly Entry[], resolve: Resolve, name: Names): [string, string[]] | null {

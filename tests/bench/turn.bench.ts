@@ -37,9 +37,20 @@ async function shop(name: string): Promise<{ store: Store; desk: Desk }> {
   return { store, desk: createDesk({ store, shelf: SHELF, clock: () => new Date(), random: randomHex }) };
 }
 
-/** The same answers from the same store, with nothing thought about in between. */
-function withoutEngine({ store, desk }: { store: Store; desk: Desk }, like: Turn): Desk {
+/**
+ * The same answers from the same store, to the byte but for ids, with nothing thought about in between: `like` is a call
+ * of the same kind, answer by answer.
+ */
+function withoutEngine({ store, desk }: { store: Store; desk: Desk }, like: readonly Turn[]): Desk {
   const ends = new Map<string, ReturnType<typeof written>['entries'][number]>();
+  const turns = new Map<string, number>();
+  const answer = (job: string, entries: Turn['entries']): Turn => {
+    const count = turns.get(job) ?? 0;
+    turns.set(job, count + 1);
+    const turn = like[count];
+    if (!turn) throw new Error(`turn ${count} was not recorded`);
+    return { ...turn, entries, view: { ...turn.view, job } };
+  };
   return {
     ...desk,
     async open() {
@@ -47,18 +58,28 @@ function withoutEngine({ store, desk }: { store: Store; desk: Desk }, like: Turn
       const { entries, texts } = written(job, undefined);
       await store.create(job, entries, texts);
       if (entries[0]) ends.set(job, entries[0]);
-      return { ...like, entries, view: { ...like.view, job } };
+      return answer(job, entries);
     },
     async reply(by, job, reply) {
       const { entries, texts } = written(job, ends.get(job), { by, client: reply.client });
       await store.append(job, (entries[0]?.seq ?? 1) - 1, entries, texts);
       if (entries[0]) ends.set(job, entries[0]);
-      return { ...like, entries, view: { ...like.view, job } };
+      return answer(job, entries);
     },
   };
 }
+/** A call as the connections below make theirs: opened, then notes. */
+async function recorded(desk: Desk): Promise<Turn[]> {
+  const turns = [await desk.open('ines', { title: 'No cool', client: 'like' })];
+  const job = turns[0]?.view.job ?? '';
+  while (turns.length < TURNS) turns.push(await desk.reply('ines', job, { ...NOTE, client: `like-${turns.length}` }));
+  return turns;
+}
 
-/** Each connection writes notes on a call of its own, and opens the next after forty. */
+const TURNS = 40;
+const NOTE = { kind: 'command', name: 'note', text: 'Rust under the fan leads.' } as const;
+
+/** Each connection writes notes on a call of its own, and opens the next after forty turns. */
 function people(serving: Serving, cookie: string, slow: number[]): (i: number) => Promise<void> {
   const agent = new Agent({ keepAlive: true, maxSockets: 64 });
   const calls = new Map<number, { job: string; turns: number }>();
@@ -85,14 +106,13 @@ function people(serving: Serving, cookie: string, slow: number[]): (i: number) =
   return async (i) => {
     const call = calls.get(i);
     const client = `b${++count}`;
-    if (!call || call.turns >= 40) {
+    if (!call || call.turns >= TURNS) {
       const { view } = await post('/api/jobs', { title: 'No cool', client });
       calls.set(i, { job: view.job, turns: 1 });
       return;
     }
     call.turns++;
-    const note = { kind: 'command', name: 'note', text: 'Rust under the fan leads.', client };
-    const { entries } = await post(`/api/jobs/${call.job}/replies`, note);
+    const { entries } = await post(`/api/jobs/${call.job}/replies`, { ...NOTE, client });
     expect(entries).toHaveLength(1);
   };
 }
@@ -100,9 +120,8 @@ const p99 = (values: number[]): number => values.sort((a, b) => a - b)[Math.floo
 
 test('a full turn / the same server with the engine left out, 64 connections', async () => {
   const [whole, bare] = [await shop('whole'), await shop('bare')];
-  const like = await bare.desk.open('ines', { title: 'No cool', client: 'like' });
   const servings = [
-    await serve({ ...bare, desk: withoutEngine(bare, like), pageFolder: page }),
+    await serve({ ...bare, desk: withoutEngine(bare, await recorded(bare.desk)), pageFolder: page }),
     await serve({ ...whole, pageFolder: page }),
   ] as const;
   const [slowBare, slowWhole]: [number[], number[]] = [[], []];
