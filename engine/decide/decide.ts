@@ -90,16 +90,15 @@ function nextVerdict(s: Standing): Place | undefined {
 }
 
 function wished(s: Standing, reply: Reply, c: Context, keep: Scribe): Wish {
-  const p = prompt(s, c.at);
-  const hazard = hazardIn(s, reply, p, keep);
+  const hazard = hazardIn(s, reply, c.at, keep);
   if (hazard) return hazard;
   switch (reply.kind) {
     case 'command':
       return decideCommand(s, { name: reply.name, text: reply.text ?? '', of: reply.of ?? null }, c, keep);
     case 'text':
-      return decideText(s, reply, p, c, keep);
+      return decideText(s, reply, prompt(s, c.at), c, keep);
     case 'answer': {
-      if (reply.seq !== p.seq) return stale();
+      if (reply.seq !== memoryOf(s).since) return stale();
       return answered(s, reply.parts, reply.offline === true, c, keep);
     }
     case 'amend':
@@ -141,12 +140,12 @@ const outOfContact = (): Wish =>
   refuse('gate', 'Said without contact, this lets nothing go on. Look at what stands now and say it again.');
 
 /** R4: a hazard wins, in whatever a person typed. Only an offered option and nothing else isn't scanned. */
-function hazardIn(s: Standing, reply: Reply, p: Prompt, keep: Scribe): Wish | null {
+function hazardIn(s: Standing, reply: Reply, now: string, keep: Scribe): Wish | null {
   const memory = memoryOf(s);
   if (reply.kind === 'command' && ['why', 'where', 'help'].includes(reply.name)) return null;
   for (const words of wordsOf(reply)) {
     // What is offered is gone through only where the words mean danger by themselves.
-    const found = readHazard(words, []) && readHazard(words, offeredBy(p));
+    const found = readHazard(words, []) && readHazard(words, offeredBy(prompt(s, now)));
     if (!found) continue;
     const text = keep.keep(words);
     if (found.level === 'now') {

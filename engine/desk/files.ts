@@ -12,7 +12,7 @@ import { NotFound } from './types.ts';
 /** A job as read: its entries, the words behind them, and where it stands. */
 export interface File {
   readonly entries: readonly Entry[];
-  readonly texts: ReadonlyMap<string, string>;
+  readonly texts: Map<string, string>;
   readonly standing: Standing;
 }
 const CACHED = 500;
@@ -60,10 +60,14 @@ export function createFiles(store: Store, shelf: readonly Manual[]): Files {
     const standing = replay(machineFor(print), entries, sha256);
     return remember(job, { entries, texts: new Map(texts.map((t) => [t.ref, t.text])), standing });
   };
-  const grown = (file: File, entries: readonly Entry[], texts: readonly Text[]): File => ({
-    entries: [...file.entries, ...entries],
-    texts: new Map([...file.texts, ...texts.map((t) => [t.ref, t.text] as const)]),
-    standing: entries.reduce(take, file.standing),
-  });
+  const grown = (file: File, entries: readonly Entry[], texts: readonly Text[]): File => {
+    // In place, though it may not be kept after all: nobody asks for words that no entry names.
+    for (const { ref, text } of texts) file.texts.set(ref, text);
+    return {
+      entries: [...file.entries, ...entries],
+      texts: file.texts,
+      standing: entries.reduce(take, file.standing),
+    };
+  };
   return { machineFor, load, remember, grown, drop: (job) => void cache.delete(job) };
 }
