@@ -170,10 +170,14 @@ export class Workspace {
   }
 }
 
-export async function until(test: () => boolean | Promise<boolean>, what: string, ms = 6_000): Promise<void> {
+export async function until(
+  test: () => boolean | Promise<boolean>,
+  what: string | (() => string),
+  ms = 6_000,
+): Promise<void> {
   const end = performance.now() + ms;
   while (!(await test())) {
-    if (performance.now() > end) expect.fail(what);
+    if (performance.now() > end) expect.fail(typeof what === 'string' ? what : what());
     await sleep(10);
   }
 }

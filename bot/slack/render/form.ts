@@ -40,7 +40,7 @@ function skip(): InputBlock {
     optional: true,
     label: plain('Can’t be done: the reason'),
     hint: plain('Leaves the question open and flagged. Leave this empty otherwise.'),
-    element: { type: 'plain_text_input', action_id: 'v', max_length: 1000 },
+    element: { type: 'plain_text_input', action_id: `v.${SKIP}`, max_length: 1000 },
   };
 }
 
@@ -73,7 +73,7 @@ function wasOf(part: Part): string[] {
 function element(part: Part, again: boolean): InputBlock['element'] {
   const text = (most: number, multiline: boolean, value: string | null): InputBlock['element'] => ({
     type: 'plain_text_input',
-    action_id: 'v',
+    action_id: `v.${part.key}`,
     max_length: most,
     multiline,
     ...(again && value !== null ? { initial_value: value } : {}),
@@ -90,24 +90,29 @@ function element(part: Part, again: boolean): InputBlock['element'] {
     case 'confirm':
     case 'act':
       return choice(
-        part.options,
+        part,
         part.kind === 'choose' && part.several,
         again && part.kind === 'choose' ? part.remembered : [],
       );
   }
 }
-function choice(of: readonly Option[], several: boolean, chosen: readonly string[]): InputBlock['element'] {
+function choice(
+  { key, options: of }: { readonly key: string; readonly options: readonly Option[] },
+  several: boolean,
+  chosen: readonly string[],
+): InputBlock['element'] {
   const options: PlainTextOption[] = of.map(({ id, label }) => ({ text: plain(label, LIMITS.option), value: id }));
   const first = options.filter(({ value }) => chosen.includes(value ?? ''));
+  const action_id = `v.${key}`;
   const few = options.length <= LIMITS.radios;
   if (several) {
     const initial = first.length > 0 ? { initial_options: first } : {};
     return few
-      ? { type: 'checkboxes', action_id: 'v', options, ...initial }
-      : { type: 'multi_static_select', action_id: 'v', options, ...initial };
+      ? { type: 'checkboxes', action_id, options, ...initial }
+      : { type: 'multi_static_select', action_id, options, ...initial };
   }
   const initial = first[0] ? { initial_option: first[0] } : {};
   return few
-    ? { type: 'radio_buttons', action_id: 'v', options, ...initial }
-    : { type: 'static_select', action_id: 'v', options, ...initial };
+    ? { type: 'radio_buttons', action_id, options, ...initial }
+    : { type: 'static_select', action_id, options, ...initial };
 }

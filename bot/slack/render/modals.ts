@@ -32,7 +32,7 @@ export function newCall(crew: readonly Person[]): ModalView {
       block_id: 'title',
       label: plain('Where, and what the caller says'),
       hint: plain('Street or name and the complaint, in one line.'),
-      element: { type: 'plain_text_input', action_id: 'v', max_length: 200 },
+      element: { type: 'plain_text_input', action_id: 'v.title', max_length: 200 },
     },
     ...(technicians.length === 0
       ? []
@@ -42,7 +42,7 @@ export function newCall(crew: readonly Person[]): ModalView {
             block_id: 'assign',
             optional: true,
             label: plain('Who goes'),
-            element: { type: 'static_select' as const, action_id: 'v', options: optionsOf(technicians) },
+            element: { type: 'static_select' as const, action_id: 'v.assign', options: optionsOf(technicians) },
           },
         ]),
     {
@@ -52,7 +52,7 @@ export function newCall(crew: readonly Person[]): ModalView {
       label: plain('Training'),
       element: {
         type: 'checkboxes',
-        action_id: 'v',
+        action_id: 'v.training',
         options: [{ text: plain('A training call: never counts', LIMITS.option), value: 'yes' }],
       },
     },
@@ -95,7 +95,7 @@ export function review(name: Order, value: ReturnType<typeof orderValue>, title:
       block_id: 'text',
       optional: !of.needed,
       label: plain(of.label),
-      element: { type: 'plain_text_input', action_id: 'v', multiline: true, max_length: LIMITS.input },
+      element: { type: 'plain_text_input', action_id: 'v.text', multiline: true, max_length: LIMITS.input },
     },
   ]);
 }
@@ -112,7 +112,7 @@ export const handOver = (crew: readonly Person[], value: string, title: string):
       label: plain('To whom'),
       element: {
         type: 'static_select',
-        action_id: 'v',
+        action_id: 'v.text',
         options: optionsOf(crew.filter(({ active, roles }) => active && !roles.every((r) => r === 'dispatcher'))),
       },
     },
@@ -125,7 +125,7 @@ export const join = (): ModalView =>
       block_id: 'link',
       label: plain('Your sign-in link'),
       hint: plain('The one your shop gave you. It works once; then this account is yours.'),
-      element: { type: 'plain_text_input', action_id: 'v', max_length: 500 },
+      element: { type: 'plain_text_input', action_id: 'v.link', max_length: 500 },
     },
   ]);
 

@@ -190,8 +190,15 @@ export function wrongView(view: Json): string[] {
   return limits.wrong;
 }
 
+/** Texts that are read as markup. Plain ones are shown as they are. */
+function markedIn(of: unknown): string[] {
+  if (Array.isArray(of)) return of.flatMap(markedIn);
+  if (typeof of !== 'object' || of === null) return [];
+  const { type, text } = of as Json;
+  return [...(type === 'mrkdwn' ? [String(text)] : []), ...Object.values(of).flatMap(markedIn)];
+}
 /** Control sequences that would become live: a mention, a link, a whole channel called. Ours are named. */
-export const liveIn = (of: unknown, ours: readonly RegExp[] = []): string[] =>
-  textsIn(of)
+export const liveIn = (blocks: unknown, ours: readonly RegExp[] = []): string[] =>
+  markedIn(blocks)
     .flatMap((text) => text.match(/<[!@#]?[^>\s][^>]*>/g) ?? [])
     .filter((found) => !ours.some((each) => each.test(found)));

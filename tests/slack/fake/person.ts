@@ -231,7 +231,9 @@ export function elementsOf(blocks: readonly Json[]): Element[] {
       ...(block.accessory ? [block.accessory as Json] : []),
       ...(block.element ? [block.element as Json] : []),
     ];
-    return inside.map((element) => ({ ...element, block: String(block.block_id ?? `b${n}`) }));
+    return inside
+      .filter(({ action_id }) => action_id !== undefined)
+      .map((element) => ({ ...element, block: String(block.block_id ?? `b${n}`) }));
   });
 }
 /** Every word of a message, one line a block. */
