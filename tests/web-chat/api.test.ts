@@ -219,6 +219,8 @@ describe('the API', () => {
     };
     expect(document.openapi).toMatch(/^3\./);
     expect(Object.fromEntries(Object.entries(document.paths).map(([path, of]) => [path, Object.keys(of)]))).toEqual({
+      '/api/jobs/{job}/photos': ['post'],
+      '/api/jobs/{job}/photos/{hash}': ['get'],
       '/healthz': ['get'],
       '/sign-out': ['post'],
       '/api/me': ['get'],

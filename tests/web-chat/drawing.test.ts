@@ -86,8 +86,9 @@ const findings = async (page: Page, only: readonly string[] | null = null): Prom
 /** What can be pressed and is smaller than 48 × 48, or nearer than 8 to its neighbour. */
 const badTargets = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
-    const all = [...document.querySelectorAll<HTMLElement>('button, a, summary, input, textarea')].filter((each) =>
-      each.checkVisibility(),
+    const all = [...document.querySelectorAll<HTMLElement>('button, a, summary, input, textarea, label.key')].filter(
+      // An unseen input is pressed by its label.
+      (each) => each.checkVisibility() && !each.classList.contains('unseen'),
     );
     const boxes = all.map((each) => ({ each, box: each.getBoundingClientRect() }));
     const name = (each: HTMLElement) => each.outerHTML.slice(0, 120);

@@ -29,6 +29,9 @@ export class PersonAtPhone {
     return person;
   }
 
+  /** The same person and phone, another tab. */
+  tab = async (): Promise<PersonAtPhone> => new PersonAtPhone(await this.page.context().newPage());
+
   /** Opens a new call and gives its address. */
   async openCall(title: string): Promise<string> {
     await this.page.getByLabel('What and where').fill(title);

@@ -23,6 +23,7 @@ interface Given {
   readonly store: Sessions;
   readonly clock?: () => Date;
   readonly secureCookies?: boolean;
+  readonly heartbeat?: number;
   /** A free one when left out. */
   readonly port?: number;
 }
@@ -34,10 +35,11 @@ export async function serve({
   clock = () => new Date(),
   secureCookies = false,
   port = 0,
+  ...more
 }: Given): Promise<Serving> {
   const logged: string[] = [];
   const log = createLog('info', { write: (line) => void logged.push(line) });
-  const parts = { desk, store, clock, log, pageFolder, secureCookies, publicUrl: 'http://localhost' };
+  const parts = { desk, store, clock, log, pageFolder, secureCookies, publicUrl: 'http://localhost', ...more };
   const app = buildServer(parts);
   const url = await app.listen({ host: '127.0.0.1', port });
   const linkFor = (person: string) => issueLink({ ...parts, publicUrl: url }, person);
@@ -50,5 +52,11 @@ export async function serve({
     });
     return answer.headers.getSetCookie()[0]?.split(';')[0] ?? '';
   };
-  return { app, url, logged, linkFor, cookieFor, close: () => app.close() };
+  // A client that gave up a feed opens another connection at once and asks nothing on it: no server waits for that one.
+  const close = async (): Promise<void> => {
+    const rest = setTimeout(() => app.server.closeAllConnections(), 500);
+    await app.close();
+    clearTimeout(rest);
+  };
+  return { app, url, logged, linkFor, cookieFor, close };
 }

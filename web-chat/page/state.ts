@@ -15,18 +15,28 @@ export interface CrewMember {
   readonly technician: boolean;
 }
 
-export interface JobsState {
+interface Common {
+  /** Which build drew the page. */
+  readonly build: string;
+}
+
+export interface JobsState extends Common {
   readonly page: 'jobs';
   readonly me: Me;
   readonly jobs: readonly JobCard[];
   readonly crew: readonly CrewMember[];
 }
 
-export interface TicketState {
+export interface TicketState extends Common {
   readonly page: 'ticket';
+  /** Fewer words, for experienced people; this device's choice. The same questions and the same gates. */
+  readonly brief: boolean;
   readonly me: Me;
   readonly view: JobView;
 }
+
+/** Says to the server that this device wants fewer words, so that the first drawing has them already. */
+export const BRIEF_COOKIE = 'nocool-brief';
 
 /** What a page is drawn from, on the server and again in the browser. */
 export type PageState = JobsState | TicketState;

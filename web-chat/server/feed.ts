@@ -10,10 +10,16 @@ const LAG = 256 * 1024;
 
 export class Feeds {
   readonly #open = new Set<Feed>();
+  readonly #beat: number;
+
+  /** `beat`: milliseconds between signs of life. */
+  constructor(beat = HEARTBEAT) {
+    this.#beat = beat;
+  }
 
   /** A feed that takes events from now on and writes them once it is opened. */
   prepare(mayStay: () => Promise<boolean>): Feed {
-    const feed = new Feed(mayStay, () => this.#open.delete(feed));
+    const feed = new Feed(this.#beat, mayStay, () => this.#open.delete(feed));
     this.#open.add(feed);
     return feed;
   }
@@ -24,6 +30,7 @@ export class Feeds {
 }
 
 class Feed {
+  readonly #every: number;
   readonly #mayStay: () => Promise<boolean>;
   readonly #ended: () => void;
   #to: ServerResponse | null = null;
@@ -31,7 +38,8 @@ class Feed {
   #stop: () => void = () => undefined;
   #beat: NodeJS.Timeout | undefined;
 
-  constructor(mayStay: () => Promise<boolean>, ended: () => void) {
+  constructor(every: number, mayStay: () => Promise<boolean>, ended: () => void) {
+    this.#every = every;
     this.#mayStay = mayStay;
     this.#ended = ended;
   }
@@ -44,12 +52,18 @@ class Feed {
     this.#stop = stop;
     to.on('close', () => this.end());
     to.on('error', () => this.end());
-    to.writeHead(200, { ...headers, 'content-type': 'text/event-stream', 'x-accel-buffering': 'no' });
+    // A connection that has carried a feed is not used again: a server that stops need not wait for it.
+    to.writeHead(200, {
+      ...headers,
+      connection: 'close',
+      'content-type': 'text/event-stream',
+      'x-accel-buffering': 'no',
+    });
     to.write(`retry: ${RETRY}\n\n`);
     this.#to = to;
     for (const text of this.#early) to.write(text);
     this.#early = [];
-    this.#beat = setInterval(() => void this.#heartbeat(), HEARTBEAT);
+    this.#beat = setInterval(() => void this.#heartbeat(), this.#every);
     this.#beat.unref();
     if (to.destroyed) this.end();
   }
@@ -65,7 +79,7 @@ class Feed {
   /** A signed-out reader is let go at the next beat. */
   async #heartbeat(): Promise<void> {
     const stays = await this.#mayStay().catch(() => false);
-    if (stays) this.#write(': still here\n\n');
+    if (stays) this.#write('event: beat\ndata:\n\n');
     else this.end();
   }
 

@@ -24,6 +24,8 @@ export interface WebParts {
   readonly publicUrl: string;
   /** How the chats outside are, by their names; none where none is started. */
   readonly chats?: () => Readonly<Record<string, ChatHealth>>;
+  /** Milliseconds between signs of life on a feed; 15 s when left out. */
+  readonly heartbeat?: number;
   /** Folder of the built page; found by itself when left out. */
   readonly pageFolder?: string;
 }

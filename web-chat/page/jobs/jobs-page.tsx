@@ -2,8 +2,12 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { JobCard } from '../../../engine/desk/types.ts';
 import { Conditions } from '../conditions.tsx';
+import { openShelf } from '../kept/shelf.ts';
+import { useOutbox } from '../kept/use-outbox.ts';
 import { getJobs, postSignOut } from '../net/api.ts';
+import { Outdated, useOutdated } from '../outdated.tsx';
 import type { CrewMember, JobsState } from '../state.ts';
+import { forgetPages, keptAt } from '../worker/register.ts';
 import { NewCall } from './new-call.tsx';
 
 const STATES = {
@@ -16,21 +20,45 @@ const STATES = {
   signed: 'signed',
 } as const;
 
-export function JobsPage({ me, jobs: first, crew }: JobsState) {
+/** Milliseconds before a list that didn't come is asked for again. */
+const AGAIN = 5_000;
+
+export function JobsPage({ me, build, jobs: first, crew }: JobsState) {
   const [jobs, setJobs] = useState(first);
+  const [old, setOld] = useState(false);
+  const [leaving, setLeaving] = useState(false);
+  const outdated = useOutdated(build);
   // A phone comes back to this page out of a pocket.
   useEffect(() => {
+    setOld(keptAt() !== null);
+    let timer: ReturnType<typeof setTimeout> | undefined;
     const renew = async (): Promise<void> => {
+      clearTimeout(timer);
       if (document.visibilityState !== 'visible') return;
       const got = await getJobs();
+      setOld(!got.ok);
       if (got.ok) setJobs(got.value);
+      else timer = setTimeout(back, AGAIN);
     };
     const back = () => void renew();
     document.addEventListener('visibilitychange', back);
-    return () => document.removeEventListener('visibilitychange', back);
-  }, []);
+    window.addEventListener('online', back);
+    if (keptAt() !== null) back();
+    // What somebody else saw on this phone is theirs.
+    void openShelf().then((shelf) => shelf.forgetViews(me.id));
+    return () => {
+      clearTimeout(timer);
+      document.removeEventListener('visibilitychange', back);
+      window.removeEventListener('online', back);
+    };
+  }, [me.id]);
+  const { replies } = useOutbox(me.id, () => undefined);
+  const waits = (job: string): number => replies.filter((each) => each.job === job).length;
   const signOut = async (): Promise<void> => {
-    if ((await postSignOut()).ok) location.reload();
+    if (replies.length > 0 && !leaving) return setLeaving(true);
+    if (!(await postSignOut()).ok) return;
+    await Promise.all([forgetPages(), openShelf().then((shelf) => shelf.forgetViews(null))]);
+    location.reload();
   };
   return (
     <main class="jobs">
@@ -40,11 +68,18 @@ export function JobsPage({ me, jobs: first, crew }: JobsState) {
           Sign out
         </button>
         <p>{me.name}</p>
+        {leaving && (
+          <p role="alert">
+            {`Not on the server yet: ${replies.length}. It stays on this phone and is sent when you sign in here again.`}
+          </p>
+        )}
+        {old && <p role="status">No contact. This list may be old.</p>}
+        {outdated && <Outdated />}
       </header>
       {jobs.length === 0 && <p>No call is yours yet. Open one below.</p>}
       <ul class="cards">
         {jobs.map((job) => (
-          <Card key={job.job} job={job} crew={crew} />
+          <Card key={job.job} job={job} crew={crew} waits={waits(job.job)} />
         ))}
       </ul>
       <NewCall me={me} crew={crew} />
@@ -53,7 +88,13 @@ export function JobsPage({ me, jobs: first, crew }: JobsState) {
   );
 }
 
-const Card = ({ job, crew }: { job: JobCard; crew: readonly CrewMember[] }) => (
+interface CardProps {
+  readonly job: JobCard;
+  readonly crew: readonly CrewMember[];
+  /** Replies of this job that are on this phone alone. */
+  readonly waits: number;
+}
+const Card = ({ job, crew, waits }: CardProps) => (
   <li data-state={job.state}>
     <a href={`/jobs/${encodeURIComponent(job.job)}`}>{job.title}</a>
     <p>
@@ -62,6 +103,7 @@ const Card = ({ job, crew }: { job: JobCard; crew: readonly CrewMember[] }) => (
     </p>
     {job.verdict !== null && <p>{job.verdict}</p>}
     <p>{job.isolation}</p>
+    {waits > 0 && <p class="standing">{`${waits} on this phone, not on the server`}</p>}
     {job.assigned.length > 0 && (
       <p>{job.assigned.map((id) => crew.find((each) => each.id === id)?.name ?? id).join(', ')}</p>
     )}

@@ -5,13 +5,18 @@ import type { Reply } from '../../../engine/index.ts';
 /** Milliseconds: a weak signal gets this long before the person is told. */
 const PATIENCE = 20_000;
 
-export type Sent<T> =
-  | { readonly ok: true; readonly value: T }
-  /** `lost`: no answer, so nobody knows; the same client id may be sent again. `not-kept`: the server said so. */
-  | { readonly ok: false; readonly why: 'lost' | 'not-kept' | 'signed-out' | 'refused'; readonly what: string };
+/** `lost`: no answer, so nobody knows; the same client id may be sent again. `not-kept`: the server said so. */
+export interface Trouble {
+  readonly why: 'lost' | 'not-kept' | 'signed-out' | 'refused';
+  readonly what: string;
+}
+export type Sent<T> = { readonly ok: true; readonly value: T } | ({ readonly ok: false } & Trouble);
 
-export const postReply = (job: string, reply: Reply): Promise<Sent<Turn>> =>
-  post(`/api/jobs/${encodeURIComponent(job)}/replies`, reply);
+export const postReply = (job: string, reply: Reply): Promise<Sent<Turn>> => post(`${pathOf(job)}/replies`, reply);
+
+export const postPhoto = (job: string, photo: Blob): Promise<Sent<{ hash: string }>> =>
+  ask(`${pathOf(job)}/photos`, { method: 'POST', body: photo, headers: { ...CHANGE, 'content-type': 'image/jpeg' } });
+export const photoAt = (job: string, hash: string): string => `${pathOf(job)}/photos/${hash}`;
 
 export const getJobs = (): Promise<Sent<JobCard[]>> => ask('/api/jobs', {});
 
@@ -25,18 +30,22 @@ export const postCall = (call: NewCall): Promise<Sent<Turn>> => post('/api/jobs'
 
 export const postSignOut = (): Promise<Sent<unknown>> => post('/sign-out', {});
 
-export const getView = (job: string): Promise<Sent<JobView>> => ask(`/api/jobs/${encodeURIComponent(job)}`, {});
+export const getView = (job: string): Promise<Sent<JobView>> => ask(pathOf(job), {});
+
+const pathOf = (job: string): string => `/api/jobs/${encodeURIComponent(job)}`;
+const CHANGE = { 'x-nocool': '1' };
 
 const post = <T>(path: string, body: unknown): Promise<Sent<T>> =>
   ask(path, {
     method: 'POST',
     body: JSON.stringify(body),
-    headers: { 'content-type': 'application/json', 'x-nocool': '1' },
+    headers: { ...CHANGE, 'content-type': 'application/json' },
   });
 
 async function ask<T>(path: string, init: RequestInit): Promise<Sent<T>> {
   try {
     const response = await fetch(path, { ...init, signal: AbortSignal.timeout(PATIENCE) });
+    compare(response.headers.get('x-nocool-build'));
     const body: unknown = await response.json();
     if (response.ok) return { ok: true, value: body as T };
     const what = (body as { what?: string }).what ?? '';
@@ -45,4 +54,22 @@ async function ask<T>(path: string, init: RequestInit): Promise<Sent<T>> {
   } catch {
     return { ok: false, why: 'lost', what: '' };
   }
+}
+
+// ------------------------------------------------------------------------------------- which build the server is of
+
+let [own, outdated]: [string | null, boolean] = [null, false];
+let told: () => void = () => undefined;
+
+/** Says by which build this page was drawn, and who is told once when the server is of another. */
+export function drawnBy(build: string, onOutdated: () => void): void {
+  [own, told] = [build, onOutdated];
+  if (outdated) told();
+}
+export const isOutdated = (): boolean => outdated;
+
+function compare(served: string | null): void {
+  if (outdated || own === null || served === null || served === own) return;
+  outdated = true;
+  told();
 }

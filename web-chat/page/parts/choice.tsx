@@ -36,6 +36,9 @@ export function TapChoice({ part, chosen, titled, disabled, onTap }: TapProps) {
   );
 }
 
+/** Letters up to which two options stand side by side on a phone. */
+const SHORT = 24;
+
 interface PickProps {
   readonly part: ChoicePart;
   readonly name: string;
@@ -62,7 +65,7 @@ export function PickChoice({ part, name, chosen, wrong, describedBy, onPick }: P
       </legend>
       <div class="picks">
         {part.options.map((option) => (
-          <label key={option.id} class="pick">
+          <label key={option.id} class={option.label.length > SHORT ? 'pick long' : 'pick'}>
             <input
               type={several ? 'checkbox' : 'radio'}
               name={`${name}-${part.key}`}

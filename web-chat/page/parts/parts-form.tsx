@@ -3,24 +3,33 @@ import { useId, useState } from 'preact/hooks';
 import type { GivenParts, Part, Prompt, Refusal } from '../../../engine/index.ts';
 import { PickChoice, TapChoice } from './choice.tsx';
 import { Field } from './field.tsx';
+import { PhotoPart } from './photo.tsx';
+import { Spare } from './spare.tsx';
 import { TextPart } from './text.tsx';
-import { givenOf, isShown, tappedPart, unitKey, type Values } from './values.ts';
+import { givenOf, type Photos, tappedPart, unitKey, type Values } from './values.ts';
 
 interface PartsProps {
   readonly prompt: Prompt;
   readonly values: Values;
+  readonly photos: Photos;
   readonly refusal: Refusal | null;
   readonly disabled: boolean;
   readonly onValues: (values: Values) => void;
+  readonly onPhotos: (photos: Photos) => void;
   readonly onParts: (parts: GivenParts) => void;
   readonly onLine: (text: string) => Promise<boolean>;
 }
 
-export function PartsForm({ prompt, values, refusal, disabled, onValues, onParts, onLine }: PartsProps) {
+export function PartsForm({ prompt, values, photos, refusal, disabled, ...on }: PartsProps) {
+  const { onValues, onPhotos, onParts, onLine } = on;
   const name = useId();
   const [line, setLine] = useState('');
   const tapped = tappedPart(prompt);
-  const shown = prompt.parts.filter((part) => part !== tapped && isShown(part));
+  const shown = prompt.parts.filter((part) => part !== tapped);
+  const spare = spareFields(shown);
+  const spareUsed = spare.some(
+    (part) => textIn(values, part.key) !== '' || (refusal?.parts.includes(part.key) ?? false),
+  );
   const alert = refusal ? `${name}-refusal` : undefined;
   const set = (key: string, value: string | readonly string[]) => onValues({ ...values, [key]: value });
 
@@ -56,9 +65,17 @@ export function PartsForm({ prompt, values, refusal, disabled, onValues, onParts
             onUnit={(unit) => set(unitKey(part), unit)}
           />
         );
+      case 'photo':
+        return (
+          <PhotoPart
+            {...common}
+            part={part}
+            photo={photos[part.key] ?? null}
+            onPhoto={(photo) => onPhotos(withPhoto(photos, part.key, photo))}
+          />
+        );
       case 'label':
       case 'note':
-      case 'photo':
         return <TextPart {...common} part={part} value={text} onValue={(value) => set(part.key, value)} />;
     }
   };
@@ -70,9 +87,14 @@ export function PartsForm({ prompt, values, refusal, disabled, onValues, onParts
           {refusal.text}
         </p>
       )}
-      {shown.map((part) => (
-        <div key={part.key}>{control(part)}</div>
-      ))}
+      {shown.map((part) => !spare.includes(part) && <div key={part.key}>{control(part)}</div>)}
+      {spare.length > 0 && (
+        <Spare asks={spare.map((part) => part.ask)} used={spareUsed}>
+          {spare.map((part) => (
+            <div key={part.key}>{control(part)}</div>
+          ))}
+        </Spare>
+      )}
       {prompt.line !== null && (
         <div class="text">
           <label for={`${name}-line`}>
@@ -105,6 +127,18 @@ export function PartsForm({ prompt, values, refusal, disabled, onValues, onParts
       )}
     </form>
   );
+}
+
+/** Readings that may be left out, where there are several beside one that is due. */
+function spareFields(parts: readonly Part[]): readonly Part[] {
+  const fields = parts.filter((part) => part.kind === 'field');
+  const spare = fields.filter((part) => part.optional);
+  return spare.length > 1 && spare.length < fields.length ? spare : [];
+}
+
+function withPhoto(photos: Photos, key: string, photo: Blob | null): Photos {
+  const { [key]: _, ...rest } = photos;
+  return photo ? { ...rest, [key]: photo } : rest;
 }
 
 function textIn(values: Values, key: string): string {

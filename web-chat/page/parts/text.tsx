@@ -1,7 +1,7 @@
 import type { Part } from '../../../engine/index.ts';
 
 interface TextProps {
-  readonly part: Extract<Part, { kind: 'label' | 'note' | 'photo' }>;
+  readonly part: Extract<Part, { kind: 'label' | 'note' }>;
   readonly name: string;
   readonly value: string;
   readonly wrong: boolean;
@@ -9,7 +9,7 @@ interface TextProps {
   readonly onValue: (value: string) => void;
 }
 
-/** A print as on the part, a note, or a photo. */
+/** A print as on the part, or a note. */
 export function TextPart({ part, name, value, wrong, describedBy, onValue }: TextProps) {
   const id = `${name}-${part.key}`;
   const common = {
@@ -23,7 +23,6 @@ export function TextPart({ part, name, value, wrong, describedBy, onValue }: Tex
         {part.ask}
         {part.optional && <small> may be left out</small>}
       </label>
-      {part.kind === 'photo' && <input type="file" accept="image/*" capture="environment" {...common} />}
       {part.kind === 'note' && (
         <textarea rows={3} value={value} onInput={(event) => onValue(event.currentTarget.value)} {...common} />
       )}

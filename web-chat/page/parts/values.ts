@@ -4,6 +4,9 @@ import type { GivenParts, Part, Prompt } from '../../../engine/index.ts';
 /** Per part: ids for choices, text for the rest. */
 export type Values = Readonly<Record<string, string | readonly string[]>>;
 
+/** By part: taken and not sent yet. */
+export type Photos = Readonly<Record<string, Blob>>;
+
 /** Which question this is: the same key, the same controls. */
 export const questionKey = ({ seq, place, amends, kind }: Prompt): string => `${seq} ${kind} ${place} ${amends ?? ''}`;
 
@@ -22,9 +25,6 @@ export function filledIn(prompt: Prompt): Values {
   return out;
 }
 
-/** Photos aren't sent from here yet; one that may be left out isn't shown. */
-export const isShown = (part: Part): boolean => !(part.kind === 'photo' && part.optional);
-
 /** The one part whose options may be sent by a tap, because nothing else has to be answered. */
 export function tappedPart({
   parts,
@@ -36,7 +36,7 @@ export function tappedPart({
   if (only.kind === 'choose' && only.several) return null;
   const spare = parts.filter((part) => part !== only);
   if (!spare.every((part) => part.kind === 'note' || part.kind === 'photo' || part.kind === 'label')) return null;
-  return amends !== null && spare.some(isShown) ? null : only;
+  return amends !== null && spare.length > 0 ? null : only;
 }
 
 /** Where the unit chosen beside a reading is kept among the values. */
@@ -53,6 +53,8 @@ export function givenOf(prompt: Prompt, values: Values): GivenParts {
   const before = filledIn(prompt);
   const given: GivenParts = {};
   for (const part of prompt.parts) {
+    // Its hash comes when it is sent.
+    if (part.kind === 'photo') continue;
     const raw = values[part.key];
     const value = typeof raw === 'string' ? withUnit(part, raw, values) : raw;
     const empty = value === undefined || value.length === 0 || (typeof value === 'string' && value.trim() === '');

@@ -10,12 +10,14 @@ interface DockProps {
   readonly me: Me;
   readonly typed: string;
   readonly disabled: boolean;
+  readonly brief: boolean;
+  readonly onBrief: (brief: boolean) => void;
   readonly onTyped: (typed: string) => void;
   readonly onSend: () => void;
   readonly onCommand: (key: CommandKey, words: string) => void;
 }
 
-export function Dock({ view, me, typed, disabled, onTyped, onSend, onCommand }: DockProps) {
+export function Dock({ view, me, typed, disabled, brief, onBrief, onTyped, onSend, onCommand }: DockProps) {
   const [open, setOpen] = useState(false);
   const [asking, setAsking] = useState<CommandKey | null>(null);
   const close = () => {
@@ -56,11 +58,24 @@ export function Dock({ view, me, typed, disabled, onTyped, onSend, onCommand }: 
               }}
             />
           ) : (
-            moreKeys(view, me).map((key) => (
-              <button key={key.name} type="button" class="key" data-command={key.name} onClick={() => tap(key)}>
-                {key.label}
+            <>
+              {moreKeys(view, me).map((key) => (
+                <button key={key.name} type="button" class="key" data-command={key.name} onClick={() => tap(key)}>
+                  {key.label}
+                </button>
+              ))}
+              <button
+                type="button"
+                class="key"
+                aria-pressed={brief}
+                onClick={() => {
+                  close();
+                  onBrief(!brief);
+                }}
+              >
+                Fewer words
               </button>
-            ))
+            </>
           )}
         </div>
       )}

@@ -1,5 +1,8 @@
 /** The ticket so far: every line with its time and initials in the margin, and whether it still counts, in words. */
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
 import type { JobView, TicketLine } from '../../../engine/desk/types.ts';
+import { photoAt } from '../net/api.ts';
 import { useSettled } from '../net/clock.ts';
 import { picturesOf } from './pictures.tsx';
 import { clockTime } from './time.ts';
@@ -11,21 +14,30 @@ const STANDING = { kept: null, event: null, 'set-aside': 'set aside', fallen: 'n
 
 interface LinesProps {
   readonly view: JobView;
+  /** The line that is being changed, and its question, which stands in its place. */
+  readonly changing: { readonly seq: number; readonly card: ComponentChildren } | null;
   readonly onChange: (seq: number) => void;
 }
 
-export function Lines({ view, onChange }: LinesProps) {
+export function Lines({ view, changing, onChange }: LinesProps) {
   const { ticket, prompt } = view;
+  const [open, setOpen] = useState(false);
   // At the end the verdicts stand open in the card.
   const underWay = prompt.kind !== 'finished' && prompt.kind !== 'signed';
   const earlier = ticket.slice(0, -OPEN);
-  const line = (each: TicketLine) => <Line key={each.seq} line={each} people={view.people} onChange={onChange} />;
+  const opened = open || earlier.some(({ seq }) => seq === changing?.seq);
+  const line = (each: TicketLine) => (
+    <Line key={each.seq} line={each} view={view} onChange={onChange}>
+      {changing?.seq === each.seq && changing.card}
+    </Line>
+  );
   return (
     <section class="lines" aria-label="Ticket so far">
       {earlier.length > 0 && (
-        <details>
+        <details open={opened} onToggle={(event) => setOpen(event.currentTarget.open)}>
           <summary>{`Earlier lines: ${earlier.length}`}</summary>
-          <ol>{earlier.map(line)}</ol>
+          {/* Hundreds of lines that nobody looks at are not drawn. */}
+          {opened && <ol>{earlier.map(line)}</ol>}
         </details>
       )}
       <ol>{ticket.slice(-OPEN).map(line)}</ol>
@@ -42,14 +54,16 @@ export function Lines({ view, onChange }: LinesProps) {
 
 interface LineProps {
   readonly line: TicketLine;
-  readonly people: JobView['people'];
+  readonly view: JobView;
   readonly onChange: (seq: number) => void;
+  readonly children: ComponentChildren;
 }
 
-function Line({ line, people, onChange }: LineProps) {
+function Line({ line, view, onChange, children }: LineProps) {
   const settled = useSettled();
-  const person = people[line.by];
+  const person = view.people[line.by];
   const said = STANDING[line.standing];
+  const changing = Boolean(children);
   return (
     <li data-standing={line.standing} data-kind={line.kind}>
       <p class="margin">
@@ -61,13 +75,31 @@ function Line({ line, people, onChange }: LineProps) {
         {line.says.map((say, i) => (
           <p key={i}>{say}</p>
         ))}
+        {line.photos.map((hash) => (
+          <a key={hash} class="print" href={photoAt(view.job, hash)}>
+            <img src={photoAt(view.job, hash)} alt={`Photo: ${line.title}`} width="96" height="96" loading="lazy" />
+          </a>
+        ))}
         {said !== null && <p class="standing">{said}</p>}
       </div>
-      {line.amendable && (
+      {line.amendable && !changing && (
         <button type="button" class="key" onClick={() => onChange(line.seq)} aria-label={`Change: ${line.title}`}>
           Change
         </button>
       )}
+      {children}
     </li>
   );
 }
+
+/** What a change did to lines that counted before it. */
+export const Fell = ({ lines }: { lines: readonly TicketLine[] }) =>
+  lines.length === 0 ? null : (
+    <ul class="fell" role="status" aria-label="What the change did">
+      {lines.map((line) => (
+        <li key={line.seq}>
+          <strong class="standing">{STANDING[line.standing]}</strong> {line.title}
+        </li>
+      ))}
+    </ul>
+  );

@@ -6,10 +6,10 @@ type Pictures = Prompt['pictures'];
 export const picturesOf = ({ pictures }: Prompt, verdict: string | null): Pictures =>
   pictures.filter((each) => each.verdict === verdict);
 
-export const Pictures = ({ pictures }: { pictures: Pictures }) => (
+export const Pictures = ({ pictures, open = true }: { pictures: Pictures; open?: boolean }) => (
   <>
     {pictures.map(({ title, svg }, i) => (
-      <details key={`${i} ${title}`} class="picture" open>
+      <details key={`${i} ${title}`} class="picture" open={open}>
         <summary>{title}</summary>
         {/* Markup as it is: drawn by the engine, which escapes every word in it. */}
         <div dangerouslySetInnerHTML={{ __html: svg }} />

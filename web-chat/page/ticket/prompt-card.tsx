@@ -2,6 +2,8 @@
 import type { ComponentChildren, Ref } from 'preact';
 import type { JobView } from '../../../engine/desk/types.ts';
 import type { Prompt } from '../../../engine/index.ts';
+import { Body } from './body.tsx';
+import { Hold } from './hold.tsx';
 import { Notices, Panel } from './panels.tsx';
 import { Pictures, picturesOf } from './pictures.tsx';
 import { Verdict } from './verdict.tsx';
@@ -14,27 +16,21 @@ const CLASS = {
   live: 'line voltage present',
 } as const;
 
-/** A line of a numbered list hangs on its number, so that it is found again where it is picked. */
-function Line({ text }: { text: string }) {
-  const [, number, words] = /^(\d+\.) (.*)$/s.exec(text) ?? [];
-  if (number === undefined) return <p>{text}</p>;
-  return (
-    <p class="numbered">
-      <strong>{number}</strong> <span>{words}</span>
-    </p>
-  );
-}
-
 interface CardProps {
   readonly prompt: Prompt;
   readonly view: JobView;
   readonly heading: Ref<HTMLHeadingElement | null>;
+  /** Fewer words: what to beware of and what to answer stay, the rest is a tap away. */
+  readonly brief: boolean;
   /** Controls and what came back, under the question. */
   readonly children: ComponentChildren;
 }
 
-export function PromptCard({ prompt, view, heading, children }: CardProps) {
+export function PromptCard({ prompt, view, heading, brief, children }: CardProps) {
   const step = prompt.kind === 'step';
+  const pictures = picturesOf(prompt, null);
+  // One picture is looked at; several, or one beside a list, are opened one by one.
+  const open = !brief && (!step || (pictures.length === 1 && !prompt.body.some((text) => /^\d+\. /.test(text))));
   return (
     <article class="card" data-kind={prompt.kind} data-again={prompt.amends !== null}>
       <p class="kicker">
@@ -48,18 +44,13 @@ export function PromptCard({ prompt, view, heading, children }: CardProps) {
       {prompt.callouts.map((callout) => (
         <Panel key={callout.text} {...callout} />
       ))}
-      {prompt.body.length > 0 && (
-        <div class="body">
-          {prompt.body.map((text, i) => (
-            <Line key={i} text={text} />
-          ))}
-        </div>
-      )}
+      <Body lines={prompt.body} brief={brief && step} />
+      {prompt.holdSeconds !== undefined && <Hold key={`${prompt.seq}`} seconds={prompt.holdSeconds} />}
       {(prompt.kind === 'finished' || prompt.kind === 'signed') &&
         prompt.verdicts.map((verdict) => (
           <Verdict key={verdict.place} verdict={verdict} pictures={picturesOf(prompt, verdict.place)} />
         ))}
-      <Pictures pictures={picturesOf(prompt, null)} />
+      <Pictures pictures={pictures} open={open} />
       {view.question !== null && prompt.amends === null && (
         <div class="question">
           <p class="kicker">A senior asks</p>

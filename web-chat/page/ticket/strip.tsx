@@ -2,7 +2,8 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { JobView } from '../../../engine/desk/types.ts';
 import type { IsolationLine } from '../../../engine/index.ts';
-import { useServerTime, useSettled } from '../net/clock.ts';
+import { type Received, useServerTime, useSettled } from '../net/clock.ts';
+import { Outdated } from '../outdated.tsx';
 import { clockTime } from './time.ts';
 
 const NOT_PROVED = 'ENERGIZED OR NOT PROVED';
@@ -12,13 +13,18 @@ const SHORT = 5;
 
 interface StripProps {
   readonly view: JobView;
+  readonly received: Received;
   readonly contact: boolean;
+  /** How many replies are on this phone alone. */
+  readonly waiting: number;
+  /** The server is of another build than this page. */
+  readonly outdated: boolean;
   /** Called once when an isolation passes its time, so that the server's view follows. */
   readonly onStale: () => void;
 }
 
-export function Strip({ view, contact, onStale }: StripProps) {
-  const time = useServerTime(view.now);
+export function Strip({ view, received, contact, waiting, outdated, onStale }: StripProps) {
+  const time = useServerTime(view.now, received);
   const lines = view.prompt.isolation.map((line) => ({ line, left: leftOf(line, time) }));
   const passed = lines.filter(({ left }) => left !== null && left < 0).map(({ line }) => line.until);
   useOnce(passed.join(' '), onStale);
@@ -28,6 +34,10 @@ export function Strip({ view, contact, onStale }: StripProps) {
         <Line key={line.cabinet} line={line} left={left} people={view.people} />
       ))}
       {!contact && <p class="contact">No contact. What you see may be old. Treat it as not proved.</p>}
+      {waiting > 0 && (
+        <p class="contact">{`${waiting} ${waiting === 1 ? 'reply is' : 'replies are'} on this phone alone, not sent.`}</p>
+      )}
+      {outdated && <Outdated />}
     </section>
   );
 }

@@ -1,76 +1,113 @@
 /** A job: the strip, the ticket so far, the question, and the keys under the thumb. */
-import { useState } from 'preact/hooks';
-import type { GivenParts, Prompt, Reply } from '../../../engine/index.ts';
+import { useEffect, useState } from 'preact/hooks';
+import type { Prompt } from '../../../engine/index.ts';
 import { Conditions } from '../conditions.tsx';
-import { clientId } from '../net/client-id.ts';
-import { useAnswerTime, useSettled } from '../net/clock.ts';
+import { type KeptReply, openShelf } from '../kept/shelf.ts';
+import { useSettled } from '../net/clock.ts';
+import { useOutdated } from '../outdated.tsx';
 import { PartsForm } from '../parts/parts-form.tsx';
-import { questionKey, spelledOut } from '../parts/values.ts';
-import { isSenior, type TicketState } from '../state.ts';
+import { questionKey } from '../parts/values.ts';
+import { BRIEF_COOKIE, isSenior, type TicketState } from '../state.ts';
+import { forgetPages } from '../worker/register.ts';
 import { Answer, Change } from './change.tsx';
 import { CloseOut } from './close-out.tsx';
-import type { CommandKey } from './commands.ts';
 import { Dock } from './dock.tsx';
-import { Lines } from './lines.tsx';
-import { NotSent } from './not-sent.tsx';
+import { Fell, Lines } from './lines.tsx';
+import { CameBack, Unsent, waitingOf } from './on-phone.tsx';
 import { PromptCard } from './prompt-card.tsx';
 import { Strip } from './strip.tsx';
+import { Unsure } from './unsure.tsx';
 import { useDraft } from './use-draft.ts';
+import { useGiving } from './use-giving.ts';
 import { useJob } from './use-job.ts';
 import { useLeadEye, useShowUp } from './use-lead-eye.ts';
 
-type Bare<T> = T extends Reply ? Omit<T, 'client' | 'said'> : never;
-
-export function TicketPage({ me, view: first }: TicketState) {
-  const job = useJob(first);
+export function TicketPage({ me, view: first, build, brief: wasBrief }: TicketState) {
+  const job = useJob(first, me.id);
   const { view, again, refusal, sending } = job;
   const prompt = again ?? view.prompt;
-  const answeredAt = useAnswerTime(view.now);
-  const { values, setValues, typed, setTyped } = useDraft(first.job, prompt, {
-    refusal,
-    unsent: job.unsent,
-    onUnsent: job.restoreUnsent,
-  });
-  const [lost, setLost] = useState('');
-  const [reason, setReason] = useState('');
+  const draft = useDraft(first.job, prompt, refusal);
+  const { typed, setTyped } = draft;
+  const [brief, setBrief] = useState(wasBrief);
   const { heading, lead } = useLeadEye(questionKey(prompt));
   const info = useShowUp<HTMLDivElement>(job.info);
+  const outdated = useOutdated(build);
+  const waiting = waitingOf(job);
+  const answered = again ? undefined : waiting.find(({ reply }) => reply.kind === 'answer' && reply.seq === prompt.seq);
 
-  const reply = async (bare: Bare<Reply>): Promise<boolean> => {
-    const had = spelledOut(prompt, values);
-    lead();
-    setReason('');
-    const taken = await job.send({ ...bare, client: clientId(), said: answeredAt() } as Reply);
-    setLost(taken ? '' : had);
-    return taken;
-  };
-  const sendParts = (parts: GivenParts) => {
-    const { seq, amends } = prompt;
-    const why = reason.trim() === '' ? {} : { reason: reason.trim() };
-    void reply(amends === null ? { kind: 'answer', seq, parts } : { kind: 'amend', of: amends, parts, ...why });
-  };
-  const sendText = (text: string): Promise<boolean> => {
-    const draft = refusal?.draft ?? {};
-    return reply({
-      kind: 'text',
-      seq: prompt.seq,
-      text,
-      ...(prompt.amends === null ? {} : { amends: prompt.amends }),
-      ...(Object.keys(draft).length === 0 ? {} : { draft }),
-    });
-  };
+  // Whoever was signed out, or their shop, wants nothing of theirs left here but what was never sent.
+  const signedOut = job.trouble?.why === 'signed-out' || job.outbox.trouble?.why === 'signed-out';
+  useEffect(() => {
+    if (signedOut) void Promise.all([forgetPages(), openShelf().then((shelf) => shelf.forgetViews(null))]);
+  }, [signedOut]);
+
+  const { sendParts, sendText, command, takeBack, open, lost, reason, setReason } = useGiving({
+    job,
+    me,
+    prompt,
+    draft,
+    lead,
+  });
   const sendTyped = async (): Promise<void> => {
     if (typed.trim() !== '' && !sending && (await sendText(typed.trim()))) setTyped('');
   };
-  const command = (name: CommandKey['name'], words: string) =>
-    void reply({ kind: 'command', name, ...(words === '' ? {} : { text: words }) });
-  const takeBack = (reason: string) =>
-    void reply({ kind: 'withdraw', of: prompt.amends ?? 0, ...(reason === '' ? {} : { reason }) });
+  const fill = (kept: KeptReply) => refill(kept, prompt, { ...draft, drop: job.outbox.drop });
+  const setWords = (few: boolean) => {
+    // biome-ignore lint/suspicious/noDocumentCookie: the Cookie Store API is not in every browser yet.
+    document.cookie = `${BRIEF_COOKIE}=${few ? 1 : 0}; path=/; max-age=31536000; samesite=lax`;
+    setBrief(few);
+  };
   const holder = prompt.holder !== null && prompt.holder !== me.id ? prompt.holder : null;
+  const shut = holder !== null || answered !== undefined;
 
+  const card = (
+    <PromptCard prompt={prompt} view={view} heading={heading} brief={brief}>
+      <CameBack job={job} again={fill} />
+      {refusal?.code === 'stale' && lost !== '' && <p class="lost">{`Not kept. You had: ${lost}`}</p>}
+      {!job.contact && prompt.kind === 'step' && !shut && <p class="lost">{WITHOUT_CONTACT}</p>}
+      <PartsForm
+        key={questionKey(prompt)}
+        prompt={shut ? { ...prompt, parts: [], line: null } : prompt}
+        values={draft.values}
+        photos={draft.photos}
+        refusal={refusal}
+        disabled={sending}
+        onValues={draft.setValues}
+        onPhotos={draft.setPhotos}
+        onParts={sendParts}
+        onLine={sendText}
+      />
+      {answered && <p class="holder">Answered on this phone, not sent. It stands below.</p>}
+      {holder !== null && (
+        <p class="holder">{`Only ${view.people[holder]?.name ?? holder} answers here: it is their lock.`}</p>
+      )}
+      {again && (
+        <Change
+          disabled={sending}
+          reason={isSenior(me) ? reason : null}
+          onReason={setReason}
+          onLeave={job.leaveAgain}
+          onTakeBack={takeBack}
+        />
+      )}
+      {view.question !== null && !again && (
+        <Answer disabled={sending} onSend={(words) => command({ name: 'reply', label: 'Reply' }, words)} />
+      )}
+      <Unsure job={job} />
+      <Unsent job={job} />
+    </PromptCard>
+  );
+  const inPlace = again?.amends != null && view.ticket.some(({ seq }) => seq === again.amends);
   return (
     <div class="ticket" data-live={useSettled()}>
-      <Strip view={view} contact={job.contact} onStale={job.refresh} />
+      <Strip
+        view={view}
+        received={job.received}
+        contact={job.contact}
+        waiting={waiting.length}
+        outdated={outdated}
+        onStale={job.refresh}
+      />
       <main>
         <header class="heading">
           <h1>{view.title}</h1>
@@ -79,7 +116,8 @@ export function TicketPage({ me, view: first }: TicketState) {
           </a>
           {view.training && <p class="stamp">Training: never counts</p>}
         </header>
-        <Lines view={view} onChange={(seq) => void reply({ kind: 'command', name: 'back', of: seq })} />
+        <Lines view={view} changing={inPlace ? { seq: again.amends ?? 0, card } : null} onChange={open} />
+        <Fell lines={job.fell} />
         {job.info && (
           <div class="info" role="status" ref={info}>
             {job.info.map((line, i) => (
@@ -87,35 +125,7 @@ export function TicketPage({ me, view: first }: TicketState) {
             ))}
           </div>
         )}
-        <PromptCard prompt={prompt} view={view} heading={heading}>
-          {refusal?.code === 'stale' && lost !== '' && <p class="lost">{`Not kept. You had: ${lost}`}</p>}
-          <PartsForm
-            key={questionKey(prompt)}
-            prompt={holder === null ? prompt : withoutParts(prompt)}
-            values={values}
-            refusal={refusal}
-            disabled={sending}
-            onValues={setValues}
-            onParts={sendParts}
-            onLine={sendText}
-          />
-          {holder !== null && (
-            <p class="holder">{`Only ${view.people[holder]?.name ?? holder} answers here: it is their lock.`}</p>
-          )}
-          {again && (
-            <Change
-              disabled={sending}
-              reason={isSenior(me) ? reason : null}
-              onReason={setReason}
-              onLeave={job.leaveAgain}
-              onTakeBack={takeBack}
-            />
-          )}
-          {view.question !== null && !again && (
-            <Answer disabled={sending} onSend={(words) => command('reply', words)} />
-          )}
-          <NotSent job={job} />
-        </PromptCard>
+        {!inPlace && card}
         <CloseOut summary={view.summary} />
         <Conditions />
       </main>
@@ -129,13 +139,31 @@ export function TicketPage({ me, view: first }: TicketState) {
         me={me}
         typed={typed}
         disabled={sending}
+        brief={brief}
+        onBrief={setWords}
         onTyped={setTyped}
         onSend={() => void sendTyped()}
-        onCommand={({ name }, words) => command(name, words)}
+        onCommand={command}
       />
     </div>
   );
 }
 
-/** Another person's lock: what is asked is shown, and nothing to answer it with. */
-const withoutParts = (prompt: Prompt): Prompt => ({ ...prompt, parts: [], line: null });
+const WITHOUT_CONTACT =
+  'No contact: what you answer now waits on this phone. It authorises nothing, and an isolation is proved again.';
+
+/** Puts what came back where it may be given again. Never at a gate: there it is read anew, at the unit. */
+function refill(
+  { reply, order, back }: KeptReply,
+  { class: kind }: Prompt,
+  to: {
+    readonly setTyped: (typed: string) => void;
+    readonly drop: (order: number) => Promise<void>;
+  },
+): (() => void) | null {
+  if (reply.kind !== 'text' || back?.code === 'gate' || kind === 'proving') return null;
+  return () => {
+    to.setTyped(reply.text);
+    void to.drop(order);
+  };
+}

@@ -1,28 +1,28 @@
-/** What is typed and not sent: per question for its controls, per job for the typed line. Survives a reload. */
+/** What is typed and not given: per question for its controls, per job for the typed line. Survives a reload. */
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Prompt, Refusal, Reply } from '../../../engine/index.ts';
-import { readKept, writeKept } from '../net/kept.ts';
-import { filledIn, questionKey, type Values } from '../parts/values.ts';
+import type { Prompt, Refusal } from '../../../engine/index.ts';
+import { readDraft, writeDraft } from '../kept/draft.ts';
+import { filledIn, type Photos, questionKey, type Values } from '../parts/values.ts';
 
 export interface Draft {
   readonly values: Values;
   readonly setValues: (values: Values) => void;
+  /** Taken and not given yet; these don't survive a reload. */
+  readonly photos: Photos;
+  readonly setPhotos: (photos: Photos) => void;
   readonly typed: string;
   readonly setTyped: (typed: string) => void;
 }
 
-interface Around {
-  readonly refusal: Refusal | null;
-  readonly unsent: Reply | null;
-  readonly onUnsent: (reply: Reply) => void;
-}
+const NONE: Photos = {};
 
-export function useDraft(job: string, prompt: Prompt, { refusal, unsent, onUnsent }: Around): Draft {
+export function useDraft(job: string, prompt: Prompt, refusal: Refusal | null): Draft {
   const question = questionKey(prompt);
   const [draft, setDraft] = useState<{ readonly question: string; readonly values: Values }>(() => ({
     question,
     values: filledIn(prompt),
   }));
+  const [taken, setTaken] = useState({ question, photos: NONE });
   const [typed, setTyped] = useState('');
   const values = draft.question === question ? draft.values : filledIn(prompt);
   const setValues = (next: Values) => setDraft({ question, values: next });
@@ -30,12 +30,11 @@ export function useDraft(job: string, prompt: Prompt, { refusal, unsent, onUnsen
   // After the server's drawing was taken over, so that the first drawing here is the same.
   const restored = useRef(false);
   useEffect(() => {
-    if (restored.current) return writeKept(job, { question, values, typed, unsent });
+    if (restored.current) return writeDraft(job, { question, values, typed });
     restored.current = true;
-    const kept = readKept(job);
+    const kept = readDraft(job);
     if (kept.typed !== '') setTyped(kept.typed);
     if (kept.question === question) setDraft({ question, values: kept.values });
-    if (kept.unsent) onUnsent(kept.unsent);
   });
 
   // What was understood of a typed line stands in its fields; only the rest has to be given.
@@ -46,5 +45,12 @@ export function useDraft(job: string, prompt: Prompt, { refusal, unsent, onUnsen
     if (refusal && Object.keys(refusal.draft).length > 0) setValues({ ...values, ...refusal.draft });
   });
 
-  return { values, setValues, typed, setTyped };
+  return {
+    values,
+    setValues,
+    photos: taken.question === question ? taken.photos : NONE,
+    setPhotos: (photos) => setTaken({ question, photos }),
+    typed,
+    setTyped,
+  };
 }

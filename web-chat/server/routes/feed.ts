@@ -12,7 +12,7 @@ const seq = z.string().check(z.regex(/^\d{1,9}$/));
 export const feed =
   (parts: WebParts): FastifyPluginAsyncZod =>
   async (app) => {
-    const feeds = new Feeds();
+    const feeds = new Feeds(parts.heartbeat);
     app.addHook('preClose', async () => feeds.endAll());
     app.get(
       '/api/jobs/:job/feed',

@@ -1,5 +1,6 @@
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
 import * as z from 'zod/mini';
+import { BRIEF_COOKIE } from '../../page/state.ts';
 import type { Built } from '../built.ts';
 import { pageDocument } from '../document.tsx';
 import type { WebParts } from '../parts.ts';
@@ -25,14 +26,15 @@ export const pages =
         technician: active && roles.includes('technician'),
       }));
       reply.type('text/html');
-      return pageDocument(built, 'Calls', { page: 'jobs', me: meOf(person), jobs, crew: shown });
+      return pageDocument(built, 'Calls', { page: 'jobs', build: built.build, me: meOf(person), jobs, crew: shown });
     });
 
     app.get('/jobs/:job', { schema: { hide: true, params: JobParams } }, async (request, reply) => {
       const person = signedIn(request);
       const view = await desk.look(person.id, request.params.job);
       reply.type('text/html');
-      return pageDocument(built, view.title, { page: 'ticket', me: meOf(person), view });
+      const brief = request.cookies[BRIEF_COOKIE] === '1';
+      return pageDocument(built, view.title, { page: 'ticket', build: built.build, brief, me: meOf(person), view });
     });
 
     app.get(
