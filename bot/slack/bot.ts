@@ -2,6 +2,7 @@
  * The bot as a whole: the SDK's app on one of its transports, our listeners, and the speaker that says what is due. Main puts
  * store, desk and flows to it.
  */
+import { setTimeout as sleep } from 'node:timers/promises';
 import { App, type HTTPReceiver, SocketModeReceiver } from '@slack/bolt';
 import { WebAPIPlatformError, WebClient, type WebClientOptions } from '@slack/web-api';
 import type { Logger as Pino } from 'pino';
@@ -24,8 +25,12 @@ export interface StartParts {
   readonly log: Pino;
   /** Called with each sign of life of the platform. */
   readonly onContact: () => void;
+  /** The connection is lost for good, and this process with it: a new one has to be started. */
+  readonly onLost: (why: string) => void;
   /** Milliseconds until the SDK takes a socket for dead; the SDK's own where not given. */
   readonly pingTimeout?: number;
+  /** Milliseconds that one call of the platform may take. */
+  readonly timeout?: number;
 }
 export interface Bot {
   readonly speaker: Speaker;
@@ -37,6 +42,7 @@ export interface Bot {
 export class Refused extends Error {
   override name = 'Refused';
 }
+const STOP_MS = 1_500;
 const REFUSALS = new Set([
   'invalid_auth',
   'not_authed',
@@ -62,7 +68,7 @@ export async function startBot(parts: StartParts): Promise<Bot> {
   const options = (more: WebClientOptions): WebClientOptions => ({
     slackApiUrl: config.api,
     allowAbsoluteUrls: false,
-    timeout: 5_000,
+    timeout: parts.timeout ?? 5_000,
     fetch: heard,
     logger,
     ...more,
@@ -114,7 +120,8 @@ export async function startBot(parts: StartParts): Promise<Bot> {
     speaker,
     url: listening?.url ?? null,
     async stop() {
-      if (socket) await socket.stop().catch((error: unknown) => trouble(String(error)));
+      // A socket that is lost already would be waited for in vain.
+      if (socket) await Promise.race([socket.stop().catch((error: unknown) => trouble(String(error))), sleep(STOP_MS)]);
       await listening?.close();
       await speaker.stop();
     },
@@ -139,7 +146,7 @@ export async function startBot(parts: StartParts): Promise<Bot> {
 function socketReceiver(
   appToken: string,
   clientOptions: WebClientOptions,
-  { log, onContact, pingTimeout }: StartParts,
+  { log, onContact, onLost, pingTimeout }: StartParts,
 ): SocketModeReceiver {
   const receiver = new SocketModeReceiver({
     appToken,
@@ -147,7 +154,28 @@ function socketReceiver(
     installerOptions: { clientOptions },
     ...(pingTimeout === undefined ? {} : { clientPingTimeout: pingTimeout }),
   });
+  survive(receiver, onLost);
   receiver.client.on('connected', onContact);
   receiver.client.on('ws_message', onContact);
   return receiver;
+}
+
+/**
+ * The SDK starts its socket again by itself and waits for nobody: where that fails for good, or is overtaken by a stop, the
+ * rejection would end the process (node-slack-sdk 2656). From the second start on it is heard here.
+ */
+function survive({ client }: SocketModeReceiver, onLost: (why: string) => void): void {
+  const start = client.start.bind(client);
+  let first = true;
+  client.start = () => {
+    const started = start();
+    if (first) {
+      first = false;
+      return started;
+    }
+    return started.catch((error: unknown) => {
+      onLost(error instanceof Error ? error.message : 'stopped while it was connecting');
+      return new Promise(() => undefined);
+    });
+  };
 }

@@ -25,7 +25,7 @@ function quit(code: number, line: string): never {
 const because = (error: unknown): string =>
   (error instanceof Error ? error.message : String(error)).split('\n', 1).join('');
 
-// The SDK's socket may fail where nobody waits for it: this process ends, and a new one takes its place.
+// Where something fails that nobody waits for, this process ends and a new one takes its place.
 process.on('unhandledRejection', (error) => quit(EXIT.again, `the connection broke: ${because(error)}`));
 process.on('uncaughtException', (error) => quit(EXIT.again, `it broke: ${because(error)}`));
 
@@ -48,6 +48,7 @@ const log = createPino(set.log);
 const desk = createDesk({ store, shelf: SHELF, clock, random: (n) => randomBytes(n).toString('hex') });
 const door = createDoor({ store, desk, chat: CHAT, clock });
 let told = 0;
+let stopping = false;
 const bot: Bot = await startBot({
   config: set,
   desk,
@@ -56,6 +57,9 @@ const bot: Bot = await startBot({
     createSpeaker({ store, desk, voice, clock, trouble: (what) => log.warn({ chat: CHAT }, withoutSecrets(what)) }),
   webLink: (person) => issueLink({ store, clock, publicUrl: set.webUrl }, person),
   log,
+  onLost: (why) => {
+    if (!stopping) quit(EXIT.again, `the connection is lost: ${why}`);
+  },
   onContact: () => {
     // Once a second at most: it is for a person who asks how it is.
     if (Date.now() - told < 1_000) return;
@@ -68,7 +72,6 @@ const bot: Bot = await startBot({
     : quit(EXIT.again, `it can’t be reached: ${because(error)}. Trying again.`),
 );
 
-let stopping = false;
 async function stop(): Promise<void> {
   if (stopping) return;
   stopping = true;

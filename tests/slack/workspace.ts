@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Writable } from 'node:stream';
 import { setTimeout as sleep } from 'node:timers/promises';
+import Database from 'better-sqlite3';
 import { pino } from 'pino';
 import { expect } from 'vitest';
 import { type Bot, startBot } from '../../bot/slack/bot.ts';
@@ -40,6 +41,7 @@ export class Workspace {
   readonly store: Store;
   readonly desk: Desk;
   readonly log: string[] = [];
+  readonly lost: string[] = [];
   contacts = 0;
   bot!: Bot;
   readonly ines: Member;
@@ -105,7 +107,9 @@ export class Workspace {
       webLink: (person) => issueLink({ store, clock, publicUrl: 'http://localhost:8080' }, person),
       log: pino({ base: null }, lines),
       onContact: () => void this.contacts++,
+      onLost: (why) => void this.lost.push(why),
       pingTimeout: 300,
+      timeout: 600,
     });
     this.slack.appUrl = this.bot.url;
   }
@@ -120,6 +124,12 @@ export class Workspace {
     await rm(this.folder, { recursive: true });
   }
 
+  /** As a crash leaves a saying: begun, and its place never written down. */
+  async forgetPlace(id: string): Promise<void> {
+    const db = new Database(join(this.folder, 'shop.sqlite'));
+    db.prepare('update saying set at = null, tries = 1 where id = ?').run(id);
+    db.close();
+  }
   client = (): string => `web-${++this.count}`;
   /** A call of Ines, opened on the web. */
   async call(title = 'Fan runs, warm air', assign: PersonId = 'ines'): Promise<string> {

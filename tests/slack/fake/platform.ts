@@ -237,8 +237,9 @@ export class Slack {
     const args = argsOf(String(request.headers['content-type']), bytes);
     this.calls.push({ method, args, at: Date.now(), token });
     const trouble = this.#troubles.get(method)?.shift();
-    if (trouble?.delay) await sleep(trouble.delay);
     const answer = !trouble || trouble.accepted || trouble.delay ? this.#answer(method, args, token) : null;
+    // It took effect at once; whoever waits hears of it late.
+    if (trouble?.delay) await sleep(trouble.delay);
     if (trouble?.reset) return void response.destroy();
     const { status = 200, retryAfter, error } = trouble ?? {};
     if (retryAfter !== undefined) response.setHeader('retry-after', String(retryAfter));
