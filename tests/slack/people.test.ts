@@ -1,0 +1,343 @@
+/** Forms and their faults, photos, a new call, hand-over, what a senior does from here, homes, who is who; web chat and back. */
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { issueLink } from '../../engine/desk/index.ts';
+import type { Entry } from '../../engine/index.ts';
+import { personOf } from '../desk/shop.ts';
+import { PEOPLE } from '../people.ts';
+import { elementsOf, wordsOf } from './fake/person.ts';
+import { CREW, type Json, type Message } from './fake/platform.ts';
+import { ACCOUNTS, until, Workspace } from './workspace.ts';
+
+let w: Workspace;
+beforeAll(async () => {
+  // Tomas has not said yet who he is.
+  w = await Workspace.open('socket', { tomas: { chats: {} } });
+});
+afterAll(() => w.close());
+
+const entries = async (job: string): Promise<Entry[]> => (await w.store.read(job)).entries;
+const words = (m: Message | undefined): string => (m ? `${m.text}\n${wordsOf(m)}` : '');
+const DEAD = [
+  'd',
+  'psc',
+  'yes',
+  'pull-out, breaker, no other feed, two legs, outlet',
+  'yes',
+  'clean, 1 cap, 45+5 6% 440',
+  '121 / 0.2 0 0.1 / 0 0 / 121',
+  '9.3 / 0.6 0.1 0.5 / 9.3',
+];
+const TO_WIRES = [...DEAD, 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol', 'wires off'];
+async function onTheWeb(job: string, lines: readonly string[]): Promise<void> {
+  for (const line of lines) {
+    const { refusal } = await w.web(job, line);
+    if (refusal) throw new Error(`${line}: ${refusal.text}`);
+  }
+}
+const openForm = async (on: Message | 'home', label = 'Answer', by = w.ines): Promise<void> => {
+  const open = w.slack.modals.length;
+  await by.tap(on, label);
+  await until(
+    () => w.slack.modals.length > open,
+    () => `no form: ${words(by.told.at(-1))}`,
+  );
+};
+
+describe('readings in a form', () => {
+  let job: string;
+  beforeAll(async () => {
+    job = await w.call('Readings');
+    await onTheWeb(job, TO_WIRES);
+  });
+  test('each field has its unit, the danger and the isolation stand above', async () => {
+    await openForm(await w.asked(job));
+    const { view } = w.ines.modal;
+    const blocks = view.blocks as Json[];
+    const label = (key: string): string =>
+      ((blocks.find(({ block_id }) => block_id === key)?.label ?? {}) as { text?: string }).text ?? '';
+    expect(label('herm')).toBe('HERM to C, µF, or ol');
+    expect(label('case')).toContain('MΩ');
+    expect(wordsOf({ blocks })).toContain('PROVED DEAD');
+    for (const e of elementsOf(blocks)) expect(e.initial_value).toBeUndefined();
+  });
+  test('what is no figure is said at its field, and the form stays', async () => {
+    const before = await entries(job);
+    const answer = await w.ines.submit({ herm: 'abc', fan: '5.02', hf: '4.4', case: 'ol' });
+    expect(answer).toMatchObject({ response_action: 'errors' });
+    expect(Object.keys(answer.errors as object)).toEqual(['herm']);
+    expect(await entries(job)).toEqual(before);
+  });
+  test('what is left empty is asked alone, the rest is kept', async () => {
+    const told = w.ines.told.length;
+    expect(await w.ines.submit({ fan: '5,02', hf: '4.4', case: 'ol' })).toEqual({});
+    await until(() => w.ines.told.length > told, 'nothing was said');
+    const aside = w.ines.told.at(-1) as Message;
+    expect(words(aside)).toContain('Still needed: HERM to C.');
+    await openForm(aside, 'Answer the rest');
+    const asked = (w.ines.modal.view.blocks as Json[]).flatMap((b) => (b.type === 'input' ? [b.block_id] : []));
+    expect(asked.filter((key) => key !== '!skip')).toEqual(['herm']);
+    expect(await w.ines.submit({ herm: '36,1' })).toEqual({});
+    await until(
+      async () => (await w.view(job)).prompt.verdicts.length > 0,
+      () => `no verdict: ${words(w.ines.told.at(-1))}`,
+    );
+    const answered = (await entries(job)).findLast((e) => e.kind === 'answered');
+    expect(answered?.kind === 'answered' && answered.body.parts.fan).toMatchObject({ value: '5.02', typed: '5,02' });
+  });
+  test('the thread shows value and unit, and the verdict with its evidence', async () => {
+    await w.asked(job);
+    const thread = w.slack
+      .thread(await w.thread(job))
+      .map(words)
+      .join('\n');
+    expect(thread).toMatch(/36\.1.µF/);
+    expect(thread).toMatch(
+      /VERDICT: .*replace it[\s\S]*HERM: FAIL · 36\.1.µF · limits 42\.30–47\.70.µF[\s\S]*Source: /,
+    );
+    expect(thread.match(/VERDICT: /g)?.length).toBe(2);
+  });
+  test('an earlier answer is changed by a form that holds it', async () => {
+    const told = w.ines.told.length;
+    await w.ines.type('back', await w.thread(job));
+    await until(() => w.ines.told.length > told, 'nothing was said');
+    const again = w.ines.told.at(-1) as Message;
+    expect(words(again)).toContain('AN EARLIER ANSWER');
+    await openForm(again);
+    const herm = elementsOf(w.ines.modal.view.blocks as Json[]).find((e) => e.block === 'herm');
+    expect(herm?.initial_value).toBe('36.1');
+    await w.ines.submit({ herm: '36.3' });
+    await until(
+      async () => (await entries(job)).some(({ kind }) => kind === 'amended'),
+      () => `not amended: ${words(w.ines.told.at(-1))}`,
+    );
+  });
+  test('a question that can’t be answered is left open with a reason', async () => {
+    const call = await w.call('Skipped');
+    await onTheWeb(call, TO_WIRES);
+    await openForm(await w.asked(call));
+    await w.ines.submit({ '!skip': 'no meter for this' });
+    await until(
+      async () => (await entries(call)).some((e) => e.kind === 'answered' && e.body.skipped !== undefined),
+      'not skipped',
+    );
+  });
+  test('a form that opens too late says so', async () => {
+    const call = await w.call('Late');
+    await onTheWeb(call, ['d', 'psc', 'yes']);
+    const told = w.ines.told.length;
+    await w.ines.tap(await w.asked(call), 'Answer', { trigger: w.slack.trigger(4000) });
+    await until(() => w.ines.told.length > told, 'nothing was said');
+    expect(words(w.ines.told.at(-1))).toContain('That took too long. Tap it again, or type the answer in the thread.');
+    w.slack.refused.length = 0;
+  });
+});
+
+describe('photos', () => {
+  const JPEG = Buffer.from(
+    '/9j/4AAQSkZJRgABAQEAAAAAAAD/2wBDAAEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQH/wAALCAABAAEBAREA/8QAFAABAAAAAAAAAAAAAAAAAAAACf/EABQQAQAAAAAAAAAAAAAAAAAAAAD/2gAIAQEAAD8AKp//2Q==',
+    'base64',
+  );
+  let job: string;
+  let thread: string;
+  const send = async (id: string, file: { bytes: Buffer; type: string; size?: number }): Promise<string> => {
+    const told = w.ines.told.length;
+    w.slack.files.set(id, { name: `${id}.jpg`, bytes: file.bytes, type: file.type, alt: '' });
+    await w.ines.type('', thread, {
+      files: [{ id, url_private: `${w.slack.url}files/get/${id}`, size: file.size ?? file.bytes.length }],
+    });
+    await until(() => w.ines.told.length > told, 'nothing was said');
+    return words(w.ines.told.at(-1));
+  };
+  beforeAll(async () => {
+    job = await w.call('Photos');
+    await onTheWeb(job, TO_WIRES.slice(0, -1));
+    thread = await w.thread(job);
+  });
+  test('what is no photo, too large, not there or asked by nobody is refused, and the call goes on', async () => {
+    const before = await entries(job);
+    expect(await send('page', { bytes: Buffer.from('<html>'), type: 'text/html' })).toContain('That is no photo');
+    expect(await send('fake', { bytes: Buffer.from('no picture'), type: 'image/jpeg' })).toContain('can be kept');
+    expect(await send('large', { bytes: JPEG, type: 'image/jpeg', size: 11 * 1024 * 1024 })).toContain(
+      'larger than 10 MB',
+    );
+    w.slack.files.delete('gone');
+    const told = w.ines.told.length;
+    await w.ines.type('', thread, { files: [{ url_private: `${w.slack.url}files/get/gone`, size: 5 }] });
+    await until(() => w.ines.told.length > told, 'nothing was said');
+    expect(words(w.ines.told.at(-1))).toContain('can’t be fetched');
+    await w.ines.type('', thread, { files: [{ url_private: 'https://elsewhere.example/x.jpg', size: 5 }] });
+    await until(() => w.ines.told.length > told + 1, 'nothing was said');
+    expect(words(w.ines.told.at(-1))).toContain('can’t be fetched');
+    expect(await entries(job)).toEqual(before);
+  });
+  test('a photo that the question takes is kept and goes with its answer', async () => {
+    const part = (await w.view(job)).prompt.parts.find(({ kind }) => kind === 'photo');
+    expect(part).toBeDefined();
+    expect(await send('wiring', { bytes: JPEG, type: 'image/jpeg' })).toContain('Still needed');
+    await w.ines.type('wires off', thread);
+    await until(
+      async () => JSON.stringify(await entries(job)).includes('"kind":"photo"'),
+      () => `no photo: ${words(w.ines.told.at(-1))}`,
+    );
+    expect(await w.store.photos()).toHaveLength(1);
+  });
+});
+
+describe('the same call here and on the web', () => {
+  test('one goes on where the other stopped, and both read the same words', async () => {
+    const job = await w.call('Both');
+    const thread = await w.thread(job);
+    await w.ines.type('d', thread);
+    await until(async () => (await w.view(job)).prompt.title.startsWith('What kind'), 'not taken');
+    const seen: string[] = [];
+    for (const line of ['psc', 'yes', ...DEAD.slice(3)]) {
+      const { prompt } = await w.view(job);
+      const asked = words(await w.asked(job));
+      for (const text of [
+        prompt.title,
+        ...prompt.body,
+        ...prompt.parts.flatMap((p) => ('options' in p ? p.options.map((o) => o.label) : [p.ask])),
+      ])
+        expect(asked).toContain(text);
+      seen.push(prompt.title);
+      if (seen.length % 2 === 0) await w.web(job, line);
+      else {
+        await w.ines.type(line, thread);
+        await until(
+          async () => (await w.view(job)).prompt.title !== prompt.title,
+          () => `"${line}": ${words(w.ines.told.at(-1))}`,
+        );
+      }
+    }
+    expect((await w.view(job)).prompt.isolation[0]?.words).toBe('PROVED DEAD');
+  });
+  test('two answer at once, one here and one on the web: one is taken, the other is told', async () => {
+    const job = await w.call('Race');
+    const asked = await w.asked(job);
+    const told = w.ines.told.length;
+    const { prompt } = await w.view(job);
+    const [turn] = await Promise.all([
+      w.desk.reply('ines', job, { kind: 'text', client: w.client(), seq: prompt.seq, text: 'd' }),
+      w.ines.tap(asked, 'Send', { option: 'Hum, nothing turns' }),
+    ]);
+    await w.settled();
+    expect((await entries(job)).filter(({ kind }) => kind === 'answered')).toHaveLength(1);
+    if (turn.refusal) expect(turn.refusal.code).toBe('stale');
+    else {
+      await until(() => w.ines.told.length > told, 'nothing was said');
+      expect(words(w.ines.told.at(-1))).toContain('This is what stands now.');
+    }
+  });
+});
+
+describe('dispatcher and senior', () => {
+  test('a new call is opened in a form and assigned; its thread calls the technician, the channel hears nothing else', async () => {
+    expect(await w.dana.command('new')).toEqual({});
+    const options = (elementsOf(w.dana.modal.view.blocks as Json[]).find((e) => e.block === 'assign')?.options ??
+      []) as Json[];
+    expect(JSON.stringify(options)).toContain('Ines Vale');
+    const outside = w.slack.messages.filter((m) => m.channel === CREW && !m.thread && !m.to).length;
+    expect(await w.dana.submit({ title: 'Elm Street 3: silent <!here>', assign: 'Ines Vale' })).toEqual({});
+    await until(
+      async () => (await w.desk.jobs('dana')).some(({ title }) => title.startsWith('Elm Street 3')),
+      'no call',
+    );
+    const job = (await w.desk.jobs('dana')).find(({ title }) => title.startsWith('Elm Street 3'))?.job ?? '';
+    await w.asked(job);
+    const [event] = w.slack.thread(await w.thread(job)).filter((m) => wordsOf(m).includes('Assigned'));
+    expect(wordsOf(event as Message)).toContain(`<@${ACCOUNTS.ines}>`);
+    expect(w.slack.messages.filter((m) => m.channel === CREW && !m.thread && !m.to).length).toBe(outside + 1);
+  });
+  test('a call changes hands by the head’s button, and the next one takes it over', async () => {
+    await w.store.savePerson(personOf(PEOPLE.tomas, { chats: { slack: ACCOUNTS.tomas } }));
+    const job = await w.call('Hands');
+    const open = w.slack.modals.length;
+    await w.dana.tap(await w.head(job), 'Hand over');
+    await until(() => w.slack.modals.length > open, 'no form');
+    expect(await w.dana.submit({ text: 'Tomas Brook' })).toEqual({});
+    const asked = await w.asked(job);
+    expect(wordsOf(asked)).toContain('This job changes hands.');
+    await w.tomas.tap(asked, 'I take it over');
+    await until(async () => (await w.view(job)).prompt.kind === 'step', 'not taken over');
+    await w.store.savePerson(personOf(PEOPLE.tomas));
+  });
+  test('a senior is told of an emergency with the thread’s address, releases it by two steps, and nobody else can', async () => {
+    const job = await w.call('Release');
+    await w.ines.type('I got shocked', await w.thread(job));
+    await until(async () => (await w.view(job)).prompt.kind === 'emergency', 'no emergency');
+    await w.settled();
+    const notice = w.ruth.told.findLast((m) => words(m).includes('Release: EMERGENCY')) as Message;
+    expect(words(notice)).toContain('|Open the thread>');
+    const taps = w.slack.modals.length;
+    await w.dana.tap(w.dana.told.findLast((m) => words(m).includes('Release: EMERGENCY')) as Message, 'Release');
+    await until(() => w.slack.modals.length > taps, 'no form');
+    expect(await w.dana.submit({ text: 'fine' })).toMatchObject({ response_action: 'errors' });
+    await w.ruth.tap(notice, 'Release');
+    await until(() => w.slack.modals.length > taps + 1, 'no form');
+    expect((await w.view(job)).prompt.kind).toBe('emergency');
+    expect(await w.ruth.submit({ text: 'seen on the spot, all clear' })).toEqual({});
+    expect((await entries(job)).some(({ kind }) => kind === 'released')).toBe(true);
+  });
+  test('ask and reply', async () => {
+    const job = await w.call('Ask');
+    const { refusal } = await w.web(job, 'senior');
+    expect(refusal).toBeNull();
+    await w.settled();
+    const notice = w.ruth.told.findLast((m) => words(m).includes('Ask: Raised'));
+    expect(w.ruth.told.map(({ text }) => text).at(-1)).toContain('Ask: Raised');
+    await openForm(notice as Message, 'Ask', w.ruth);
+    await w.ruth.submit({ text: 'what colour is it?' });
+    const asked = await w.asked(job);
+    expect(wordsOf(asked)).toContain('A senior asks: what colour is it?');
+    await w.ines.type('reply black', await w.thread(job));
+    await until(async () => (await entries(job)).some(({ kind }) => kind === 'replied'), 'no reply');
+  });
+});
+
+describe('homes, and who is who', () => {
+  test('a home has its person’s calls; a senior’s what needs attention', async () => {
+    await w.ines.openHome();
+    await until(() => w.ines.home !== undefined, 'no home');
+    expect(JSON.stringify(w.ines.home)).toContain('Your calls');
+    expect(JSON.stringify(w.ines.home)).not.toContain('Needs attention');
+    const call = await w.call('Attention please');
+    await w.web(call, 'alarm');
+    await w.ruth.openHome();
+    await until(() => w.ruth.home !== undefined, 'no home');
+    expect(JSON.stringify(w.ruth.home)).toMatch(/Needs attention \(\d+\)[\s\S]*Attention please/);
+    await openForm('home', 'Release', w.ruth);
+    expect(await w.ruth.submit({ text: 'all clear' })).toEqual({});
+  });
+  test('an account that is nobody’s yet is tied to whoever the sign-in link belongs to, once', async () => {
+    await w.tomas.openHome();
+    await until(() => w.tomas.home !== undefined, 'no home');
+    expect(JSON.stringify(w.tomas.home)).toContain('Who are you?');
+    const link = await issueLink({ store: w.store, clock: w.clock, publicUrl: 'http://localhost:8080' }, 'tomas');
+    await openForm('home', 'Paste the link', w.tomas);
+    expect(await w.tomas.submit({ link: 'http://localhost:8080/sign-in/nothing' })).toMatchObject({
+      response_action: 'errors',
+    });
+    expect(await w.tomas.submit({ link })).toEqual({});
+    await until(() => JSON.stringify(w.tomas.home).includes('Calls of Tomas Brook'), 'still nobody');
+    expect(JSON.stringify(await w.nobody.command(`join ${link}`))).toContain('opens nothing');
+    expect((await w.desk.person('tomas'))?.chats).toEqual({ slack: ACCOUNTS.tomas });
+  });
+  test('/nocool: help, jobs, the web, what it doesn’t know', async () => {
+    const say = async (text: string): Promise<string> => JSON.stringify(await w.ines.command(text));
+    for (const text of ['', 'help', 'x'.repeat(8000), '🧰', 'שלום']) {
+      const begun = performance.now();
+      expect(await say(text)).toContain('/nocool web');
+      expect(performance.now() - begun).toBeLessThan(1000);
+    }
+    expect(await say('jobs')).toContain('Both: ');
+    expect(await say('web')).toMatch(/http:\/\/localhost:8080\/sign-in\/[\w-]{40,}/);
+    expect(JSON.stringify(await w.nobody.command('jobs'))).toContain('belongs to nobody');
+    const told = w.ines.told.length;
+    await w.ines.type('hello', undefined, { channel: `D${w.ines.id.slice(1)}` });
+    await until(() => w.ines.told.length > told, 'a word to the bot alone is not answered');
+  });
+  test('everything was acknowledged in time, and the platform refused nothing', () => {
+    expect(Math.max(...w.slack.acks.map(({ ms }) => ms))).toBeLessThan(2_500);
+    expect(w.slack.refused).toEqual([]);
+  });
+});
