@@ -2,7 +2,7 @@
 import { placeOf } from '../fold.ts';
 import { promptAgain } from '../prompt.ts';
 import { memoryOf, planOf, type Standing } from '../replay.ts';
-import type { Given, GivenParts, Parts, TextRef, Value } from '../schema.ts';
+import type { Given, GivenParts, Part, Parts, TextRef, Value } from '../schema.ts';
 import { readLine } from '../understand/index.ts';
 import { readParts } from './answer.ts';
 import { type Context, type Relation, refuse, type Scribe, type Wish } from './types.ts';
@@ -48,7 +48,7 @@ export function decideAmend(
   if (Object.keys(given).length === 0)
     return refuse(
       'unclear',
-      `Type the changed part, for example: back ${asked.parts[0]?.key ?? ''} and the new value.`,
+      `That changes nothing in the answer to “${asked.title}” For example: back ${exampleOf(asked.parts)}.`,
     );
   const whole = { ...printed(fact.parts), ...given };
   const read = readParts(place, whole, memoryOf(s), s, keep);
@@ -69,6 +69,9 @@ export function decideAmend(
     ],
   };
 }
+
+const exampleOf = ([part]: readonly Part[]): string =>
+  part && 'options' in part ? (part.options[0]?.label ?? '') : `${part?.key ?? ''} and the new value`;
 
 /** A standing answer as it could be sent again. Texts can't be: they are kept unless they are changed. */
 function printed(parts: Parts): GivenParts {

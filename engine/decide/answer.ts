@@ -7,26 +7,30 @@ import { asAsked, isAsked } from '../known.ts';
 import type { Memory } from '../memory.ts';
 import { toPart } from '../prompt.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
-import type { Given, GivenParts, Part, Parts, Refusal, Value } from '../schema.ts';
+import type { Draft, Given, GivenParts, Part, Parts, Refusal, Value } from '../schema.ts';
 import { readField, readLabel, readPlate, sayPlate } from '../understand/index.ts';
 import type { AskStep, PartSpec } from '../vocabulary.ts';
 import { asText, type Context, NOBODY, refuse, type Scribe, type Wish } from './types.ts';
 
 type Trouble = { code: Refusal['code']; text: string };
-export type Read = { parts: Parts } | { refusal: Wish };
+export type Read = { parts: Parts /** Typed for a part that isn't asked. */; idle: string[] } | { refusal: Wish };
 
 /** Reads what was sent for a place. Good parts come back as a draft where another one is refused. */
 export function readParts(place: Place, given: GivenParts, memory: Memory, s: Standing, keep: Scribe): Read {
   const step = place.step as AskStep;
   const parts: Record<string, Value> = {};
   const good: Record<string, Given> = {};
+  const idle: Record<string, string> = {};
   const wrong: string[] = [];
   const missing: string[] = [];
   let trouble: Trouble | null = null;
   for (const [key, part] of Object.entries(step.parts)) {
     const spec = asAsked(place, key, part, memory);
-    if (!isAsked(place, spec, memory, parts)) continue;
     const raw = given[key];
+    if (!isAsked(place, spec, memory, parts)) {
+      if (typeof raw === 'string' && raw.trim() !== '') idle[key] = raw;
+      continue;
+    }
     if (asText(raw).trim() === '') {
       if (spec.optional) parts[key] = { kind: 'untaken' };
       else missing.push(key);
@@ -45,14 +49,14 @@ export function readParts(place: Place, given: GivenParts, memory: Memory, s: St
   if (unknown.length > 0)
     return refused({ code: 'unknown-option', text: `Nothing here is called ${unknown.join(', ')}.` }, unknown, {});
   // A line that proves is taken whole: a reading counts only between its own two provings.
-  const draft = place.class === 'proving' ? {} : good;
+  const draft = place.class === 'proving' ? {} : { ...good, ...idle };
   if (trouble) return refused(trouble, wrong, draft);
   if (missing.length > 0) {
-    const asks = missing.map((k) => step.parts[k]?.ask ?? k).join('; ');
+    const asks = missing.map((k) => (step.parts[k]?.ask ?? k).replace(/[.?]$/, '')).join('; ');
     const whole = place.class === 'proving' ? ' Send the whole line again.' : '';
     return refused({ code: 'missing', text: `Still needed: ${asks}.${whole}` }, missing, draft);
   }
-  return { parts };
+  return { parts, idle: Object.values(idle) };
 }
 const refused = (t: Trouble, parts: readonly string[], draft: GivenParts): Read => ({
   refusal: refuse(t.code, t.text, { parts, draft }),
@@ -151,6 +155,7 @@ export function decideAnswer(s: Standing, given: GivenParts, offline: boolean, c
         kind: 'answered',
         body: { place: place.id, parts: read.parts, ...(offline ? { offline: true as const } : {}) },
       },
+      ...read.idle.map((text): Draft => ({ kind: 'noted', body: { as: 'note', text: keep.keep(text) } })),
       ...(offline && begun ? [{ kind: 'voided' as const, body: { reason: 'offline' as const, since: c.at } }] : []),
     ],
   };

@@ -4,6 +4,7 @@
  */
 import { isHalt } from '../compile.ts';
 import type { Place, Plan } from '../flatten.ts';
+import { isBegun } from '../forget.ts';
 import { isConcluded } from '../known.ts';
 import { prompt } from '../prompt.ts';
 import { memoryOf, overdue, placeIdOf, planOf, type Standing, take } from '../replay.ts';
@@ -15,6 +16,7 @@ import { decideAnswer, haltAnswer } from './answer.ts';
 import { decideCommand } from './command.ts';
 import { counted } from './stock.ts';
 import { type Context, type Decision, refuse, type Scribe, scribe, type Wish } from './types.ts';
+import { takenHere } from './unclear.ts';
 
 const LONGEST = 4_000;
 
@@ -152,6 +154,8 @@ function hazardIn(s: Standing, reply: Reply, now: string, keep: Scribe): Wish | 
       if (memory.alarm) return { drafts: [{ kind: 'noted', body: { as: 'note', text } }] };
       return { drafts: [{ kind: 'alarmed', body: { hazard: found.hazard, text } }] };
     }
+    // "Just an old burn mark" answers the card that asks about the burn.
+    if (reply.kind === 'text' && placeIdOf(s) === '!hazard') continue;
     if (memory.alarm || memory.hazard) return { drafts: [{ kind: 'noted', body: { as: 'note', text } }] };
     return { drafts: [{ kind: 'noted', body: { as: 'hazard', text } }] };
   }
@@ -191,19 +195,21 @@ function decideText(s: Standing, reply: Reply & { kind: 'text' }, p: Prompt, c: 
     drafts: [{ kind: 'noted', body: { as: 'unclear', text: keep.keep(text) } }],
   });
   const offline = reply.offline === true;
-  const command = readCommand(text);
+  const command = commandIn(text, s, p);
   if (command?.name === 'skip' && reply.seq !== p.seq) return late();
   if (offline && command && needsContact(command.name)) return outOfContact();
-  if (command)
-    return decideCommand(s, { name: command.name, text: command.text ?? '', of: reply.amends ?? null }, c, keep);
+  if (command) {
+    const said = command.text ?? (isReport(command.name) && text.toLowerCase() !== command.name ? text : '');
+    const wish = decideCommand(s, { name: command.name, text: said, of: reply.amends ?? null }, c, keep);
+    return command.text === undefined ? wish : kept(wish, text, keep, command.name === 'stop');
+  }
   if (reply.amends !== undefined) return decideAmend(s, { of: reply.amends, text }, c, keep);
   if (reply.seq !== p.seq) return late();
   const { given, unread } = readLine(text, p.parts);
-  if (Object.keys(given).length === 0) {
-    // A skip whose reason is what was typed.
-    if (saysCant(text)) return decideCommand(s, { name: 'skip', text, of: null }, c, keep);
-    return unclear(p, text, unread, keep);
-  }
+  // A skip whose reason is what was typed; where a print alone is asked it takes any text, but not "can't read it".
+  const nothing = Object.keys(given).length === 0 || (asksPrintAlone(p) && !/\d/.test(text));
+  if (nothing && saysCant(text)) return kept(decideCommand(s, { name: 'skip', text, of: null }, c, keep), text, keep);
+  if (Object.keys(given).length === 0) return unclear(p, text, keep);
   const wish = answered(s, { ...(reply.draft ?? {}), ...given }, offline, c, keep);
   if (unread.length === 0 || (!wish.refusal && (wish.drafts ?? []).length === 0)) return wish;
   // What was not read of a line is kept in the person's words, also where the rest of the line is refused.
@@ -211,17 +217,37 @@ function decideText(s: Standing, reply: Reply & { kind: 'text' }, p: Prompt, c: 
   return { ...wish, drafts: [...(wish.drafts ?? []), rest] };
 }
 
+/**
+ * A report that ends an isolation is an answer where it is offered ("lock off", when the job is left), or where none has
+ * begun and the words answer what is asked.
+ */
+function commandIn(text: string, s: Standing, p: Prompt): ReturnType<typeof readCommand> {
+  const command = readCommand(text);
+  if (!command || !isReport(command.name)) return command;
+  const said = text.toLowerCase();
+  if (offeredBy(p).some((words) => words.toLowerCase() === said)) return null;
+  const begun = Object.keys(planOf(s).regions).some((cabinet) => isBegun(planOf(s), memoryOf(s), cabinet));
+  return begun || Object.keys(readLine(text, p.parts).given).length === 0 ? command : null;
+}
+
+/** Said in many ways, so the words stay beside what they were taken for. */
+const isReport = (name: string): boolean => name === 'lock is off' || name === 'power is back';
+
+const asksPrintAlone = ({ parts }: Prompt): boolean => {
+  const [part, ...more] = parts.filter(({ kind }) => kind !== 'photo');
+  return part?.kind === 'label' && more.length === 0;
+};
+
+/** What was typed with a command that is refused stays as a note, and so does why somebody stops. */
+function kept(wish: Wish, text: string, keep: Scribe, always = false): Wish {
+  const lost = wish.refusal !== undefined && (wish.drafts ?? []).length === 0;
+  if (!lost && !always) return wish;
+  const note: Draft = { kind: 'noted', body: { as: lost ? 'unclear' : 'note', text: keep.keep(text) } };
+  return { ...wish, drafts: [...(wish.drafts ?? []), note] };
+}
+
 /** Not understood: says what is taken here, keeps the words, changes nothing. */
-function unclear(p: Prompt, text: string, unread: readonly string[], keep: Scribe): Wish {
-  const choices = p.parts.flatMap((part) => ('options' in part ? part.options.map((o) => o.label) : []));
-  const takes =
-    p.line !== null
-      ? `Type the whole line: ${p.line}.`
-      : choices.length > 0
-        ? `Type one of: ${choices.slice(0, 8).join(' · ')}.`
-        : 'Type help for the words that work here.';
-  const counted = unread.length > 1 && p.line !== null ? `${unread.length} values do not fill this line. ` : '';
-  return refuse('unclear', `Not understood here. ${counted}${takes} Your words are kept as a note.`, {
+const unclear = (p: Prompt, text: string, keep: Scribe): Wish =>
+  refuse('unclear', `Not understood here. ${takenHere(p)} Your words are kept as a note.`, {
     drafts: [{ kind: 'noted', body: { as: 'unclear', text: keep.keep(text) } }],
   });
-}

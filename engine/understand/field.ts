@@ -9,7 +9,7 @@ import { DIGITS, decimalString } from '../quantity.ts';
 import { sayUnit } from '../say-unit.ts';
 import type { Part, Unit, Value } from '../schema.ts';
 import { fold, lower } from './fold.ts';
-import { scanNumber } from './number.ts';
+import { numberWord, scanNumber } from './number.ts';
 import { factorOf, measuredBy, type UnitMeaning, unitOf } from './unit.ts';
 
 export type FieldPart = Extract<Part, { kind: 'field' }>;
@@ -73,6 +73,8 @@ interface Amount {
 }
 
 function readAmount(plain: string, part: FieldPart): Amount | Exclude<FieldReading, { value: Value }> {
+  const word = part.unit === 'count' ? numberWord(lower(plain)) : null;
+  if (word !== null) return { value: word, bare: true };
   const number = scanNumber(plain);
   if (number === null) return notANumber(`“${plain}” is not read as a number.`, part);
   if (!number.ok)

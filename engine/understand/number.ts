@@ -27,4 +27,12 @@ export function scanNumber(text: string, from = 0): ScannedNumber | null {
   return { ok: true, value: text[from] === '-' ? `-${digits}` : digits, end };
 }
 
+/** A small whole number as a word, for what is counted; null for any other word. */
+export const numberWord = (word: string): string | null => WORDS.get(word) ?? null;
+const WORDS = new Map(
+  ['zero', 'one un una uno', 'two dos', 'three tres', 'four cuatro', 'five cinco', 'six seis'].flatMap((words, n) =>
+    words.split(' ').map((word): [string, string] => [word, String(n)]),
+  ),
+);
+
 const isNumeral = (c: string): boolean => isDigit(c) || c === '.' || c === ',';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Part } from '../../engine/schema.ts';
-import { readLine } from '../../engine/understand/index.ts';
+import { readLabel, readLine } from '../../engine/understand/index.ts';
 import {
   act,
   choose,
@@ -60,6 +60,21 @@ describe('readings by name', () => {
     ];
     expect(given('fuses 0.1 0.2  coil 12.6  t1g ol', block)).toEqual({ f1: '0.1', f2: '0.2', coil: '12.6', t1g: 'ol' });
     expect(readLine('fuses 0.1 coil 12.6', block)).toEqual({ given: { coil: '12.6' }, unread: ['fuses 0.1'] });
+    for (const text of ['fuses .1/.2', 'fuses .1 and .2', 'fuses .1, .2', 'fuses .1 fuses .2', 'fuses .1 & .2'])
+      expect(readLine(text, block)).toEqual({ given: { f1: '.1', f2: '.2' }, unread: [] });
+    expect(given('fuses .1, 12.6 coil', block)).toEqual({ coil: '12.6' });
+    expect(given('fuses .1 .2 fuses .3 .4', block)).toEqual({});
+  });
+  test('a name that two share, the second of them left out', () => {
+    const poles = [
+      field('p1', 'Ω', { words: ['contacts'] }),
+      field('p2', 'Ω', { words: ['contacts'], optional: true }),
+      field('coil', 'Ω'),
+    ];
+    expect(given('contacts .1 coil 12.6', poles)).toEqual({ p1: '.1', coil: '12.6' });
+    const three = ['a', 'b', 'c'].map((key) => field(key, 'Ω', { words: ['fan'] }));
+    expect(given('fan 15/33/48', three)).toEqual({ a: '15', b: '33', c: '48' });
+    expect(given('fan 15/33', three)).toEqual({});
   });
 
   test('a name is never taken for a unit', () => {
@@ -77,6 +92,32 @@ describe('readings by name', () => {
     expect(given('v 241 c 13.1 f .9', live)).toEqual(expected);
     expect(given('241 c 13.1 f .9', live)).toEqual(expected);
     expect(given('241 v comp 13.1 a fan .9 a', live)).toEqual({ l1l2: '241 v', comp: '13.1 a', fan: '.9 a' });
+  });
+
+  test('a name of several words behind a number is no unit', () => {
+    const pairs = [['cr', 'c-r'], ['cs', 'c-s'], ['sr', 's-r'], ['g']].map(([key = '', ...words]) =>
+      field(key, 'Ω', { words }),
+    );
+    expect(given('c-r .9 c-s 2.7 s-r 3.6 g ol', pairs)).toEqual({ cr: '.9', cs: '2.7', sr: '3.6', g: 'ol' });
+    expect(given('cr 3 s', pairs)).toEqual({ cr: '3 s' });
+  });
+
+  test('one letter behind a number is rather its unit', () => {
+    const live = [field('fan', 'A', { words: ['f'] }), field('split', 'Δ°F')];
+    const expected = { fan: '.9', split: '19f' };
+    expect(given('fan .9 split 19f', live)).toEqual(expected);
+    expect(given('fan .9 split 19 degrees', live)).toEqual({ ...expected, split: '19 degrees' });
+    expect(given('f .9 split 10 c', live)).toEqual({ ...expected, split: '10 c' });
+  });
+
+  test.each([
+    ['herm reads 43.8, fan shows 5.1', { herm: '43.8', fan: '5.1' }],
+    ['herm → 43.8, fan → 5.1', { herm: '43.8', fan: '5.1' }],
+    ['43.8 herm, 5.1 fan', { herm: '43.8', fan: '5.1' }],
+    ['43.8 on herm / 5.1 on the fan', { herm: '43.8', fan: '5.1' }],
+    ['43.8 herm', { herm: '43.8' }],
+  ])('%s', (text, expected) => {
+    expect(readLine(text, sections)).toEqual({ given: expected, unread: [] });
   });
 
   test('names that begin with a number', () => {
@@ -136,6 +177,20 @@ describe('readings by their order', () => {
     expect(given('121/0.2/0/0.1/0/0/121', proving)).toEqual(expected);
     expect(given('121 0.2 0 0.1 0 0 121', proving)).toEqual(expected);
     expect(given('121, 0.2, 0, 0.1, 0, 0, 121', proving)).toEqual(expected);
+    expect(given('121,0.2,0,0.1,0,0,121', proving)).toEqual(expected);
+    expect(given('121 | 0.2 0 0.1 | 0 0 | 121', proving)).toEqual(expected);
+    expect(readLine('121 / 0.2 0 0.1 / 0 0 / 121 all good', proving)).toEqual({
+      given: expected,
+      unread: ['all good'],
+    });
+  });
+
+  test('commas part columns where they can be nothing else', () => {
+    expect(given('43.8,5.1,4.57,ol', sections)).toEqual({ herm: '43.8', fan: '5.1', hf: '4.57', case: 'ol' });
+    expect(given('43.8,5.1', sections)).toEqual({ herm: '43.8', fan: '5.1' });
+    for (const text of ['1,234.5', '1.234,5', '43,8,5,1']) expect(given(text, sections)).toEqual({});
+    const tabs = ['t1', 't2', 't3'].map((key) => field(key, 'count'));
+    expect(given('1,4,3', tabs)).toEqual({ t1: '1', t2: '4', t3: '3' });
   });
 
   test('signs, decimal commas and units survive', () => {
@@ -183,8 +238,11 @@ describe('nothing is guessed', () => {
     ['241 comp 13.1 fan', {}, ['241 comp 13.1 fan']],
     ['hrem 5.1 fan 43', { fan: '43' }, ['hrem 5.1']],
     ['herm 44 fan 5 herm 45', { fan: '5' }, ['herm 44', 'herm 45']],
-    ['herm 44 45 fan 5', { herm: '44', fan: '5' }, ['45']],
+    ['herm 44 45 fan 5', { fan: '5' }, ['herm 44 45']],
+    ['herm 44 5 fan 5', { fan: '5' }, ['herm 44 5']],
     ['12 turns', {}, ['12 turns']],
+    // Behind "two singles" both numbers belong to a phrase.
+    ['used two 45 and 5', {}, ['used two 45 and 5']],
     ['44 + 5', {}, ['44 + 5']],
     ['44 5?', {}, ['44 5']],
     ['herm - 38.4', {}, ['herm - 38.4']],
@@ -193,6 +251,53 @@ describe('nothing is guessed', () => {
   ])('%s', (text, expected, left) => {
     const parts = text.startsWith('241') ? running : sections;
     expect(readLine(text, parts)).toEqual({ given: expected, unread: left });
+  });
+});
+
+describe('how many capacitors', () => {
+  test.each([
+    ['clean, one cap', { condition: ['clean'], count: 'one' }],
+    ['clean, two caps', { condition: ['clean'], count: 'two' }],
+    ['dos caps, clean', { condition: ['clean'], count: 'dos' }],
+    ['caps: 2, clean', { condition: ['clean'], count: '2' }],
+    ['clean 1 cap 45 5 440', { condition: ['clean'], count: '1' }],
+  ])('%s', (text, expected) => {
+    expect(given(text, open)).toEqual(expected);
+  });
+  // A second one, or a number of something else: the residual readings hang on this count.
+  test.each([
+    'clean, 1 run cap 1 start cap',
+    'clean, 1 cap 1 start cap',
+    'clean, 1 cap and 1 start cap',
+    'clean, cap 1 start cap',
+    'clean, 1 cap 2',
+    'clean, 1 old start cap',
+  ])('%s is asked', (text) => {
+    expect(given(text, open)).toEqual({ condition: ['clean'] });
+  });
+});
+
+describe('a print pasted with its line ends', () => {
+  test.each([
+    'clean, 1 cap\n45+5 MFD\n±5%\n440 VAC',
+    '45+5 MFD\n±5%\n440 VAC\n50/60Hz\nPROTECTED S3\n1 cap\nclean',
+    '1 cap\n45+5 MFD\n+/-5%\n370/440V\n50/60 Hz\nclean',
+  ])('%j', (text) => {
+    const read = readLine(text, open);
+    expect(read).toMatchObject({ given: { condition: ['clean'], count: '1' }, unread: [] });
+    expect(readLabel(String(read.given[label.key]), { tolerance: '7' })).toMatchObject({
+      label: { herm: '45', fan: '5', below: '5', above: '5', volts: '440' },
+    });
+  });
+  test('and nothing of the next line that is no print', () => {
+    expect(given('clean, 1 cap 45+5\n2 wires', open)).toMatchObject({ count: '1', print: '45+5' });
+    const part = [...sections.slice(0, 2), { ...label, optional: true }];
+    expect(given('45/5 MFD\n440 VAC\nherm 45.3\nfan 5.04', part)).toEqual({
+      print: '45/5 MFD\n440 VAC',
+      herm: '45.3',
+      fan: '5.04',
+    });
+    expect(given('45/5 440v herm 45.3 fan 5.04', part)).toMatchObject({ print: '45/5 440v', herm: '45.3' });
   });
 });
 
@@ -335,8 +440,42 @@ describe('confirm and act', () => {
   test.each(["can't", 'cant', 'cannot', 'can not', "I can't get C off"])('%s is can’t', (text) => {
     expect(given(text, [wires])).toEqual({ ok: ['cant'] });
   });
-  test.each(['not off', 'not done yet', 'almost done', 'off?', 'power off now'])('%s is not done', (text) => {
+  test.each(['not off', 'not done yet', 'almost done', 'off?', 'power off now', 'no'])('%s is not done', (text) => {
     expect(given(text, [wires])).toEqual({});
+  });
+  test.each([
+    'the wires are off',
+    'took all the wires off',
+    'ive got the wires off now',
+    '👍',
+    '👍🏽',
+    'ready',
+    'listo',
+  ])('%s is done, too', (text) => {
+    expect(readLine(text, [wires])).toEqual({ given: { ok: ['done'] }, unread: [] });
+  });
+  test('an act with two outcomes has no plain no', () => {
+    const spin = act(
+      'ok',
+      'Spin the fan.',
+      option('done', 'Spins free'),
+      option('no', 'Stiff'),
+      option('cant', 'Can’t'),
+    );
+    expect(given('no', [spin])).toEqual({});
+    expect(given('stiff', [spin])).toEqual({ ok: ['no'] });
+    expect(given('it spins free', [spin])).toEqual({ ok: ['done'] });
+  });
+  test('a word of the other answer beside a yes', () => {
+    const fit = confirm(
+      'ok',
+      'Are you fit?',
+      option('yes', 'Yes, all of it'),
+      option('no', 'No, something is missing'),
+    );
+    expect(given('yes', [fit])).toEqual({ ok: ['yes'] });
+    for (const text of ['yes something is missing', 'yes, gloves missing', 'is it all ok'])
+      expect(given(text, [fit])).toEqual({});
   });
   test('half of an answer’s words, and no other', () => {
     const locked = confirm(
@@ -350,8 +489,10 @@ describe('confirm and act', () => {
     expect(given('locked, tagged', [locked])).toEqual({ ok: ['yes'] });
     expect(given('locked and tagged', [locked])).toEqual({ ok: ['yes'] });
     expect(given('no lock', [locked])).toEqual({ ok: ['cant'] });
-    expect(given('no', [locked])).toEqual({ ok: ['no'] });
+    // It may say that something started, or that it isn't locked: no question was asked.
+    expect(given('no', [locked])).toEqual({});
     expect(given('something started', [locked])).toEqual({ ok: ['no'] });
+    expect(given('locked, all tagged now', [locked])).toEqual({ ok: ['yes'] });
     for (const text of [
       'open',
       'locked',

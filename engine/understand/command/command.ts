@@ -88,10 +88,16 @@ function readWithRest(text: string, words: readonly Word[]): CommandRead | null 
   const [last, next] = [words[head.length - 1], words[head.length]];
   if (!last) return null;
   if (next && !last.parted && !takesRest(name, next, words)) return null;
-  const joining = next?.text === (name === 'hand over' ? 'to' : 'because') && words.length > head.length + 1;
-  // "hand over to Sam", "skip because wet": the small word belongs to the command.
-  return { name, ...rest(text, joining && next ? next.end : last.end) };
+  return { name, ...rest(text, words[head.length - 1 + joining(name, words, head.length)]?.end ?? last.end) };
 }
+
+/** "hand over to Sam", "skip because wet", "skip it because wet": so many small words belong to the command. */
+function joining(name: CommandName, words: readonly Word[], at: number): number {
+  const join = name === 'hand over' ? 'to' : 'because';
+  const object = name === 'skip' && OBJECTS.has(words[at]?.text ?? '') && words[at + 1]?.text === join ? 1 : 0;
+  return words[at + object]?.text === join && words.length > at + object + 1 ? object + 1 : 0;
+}
+const OBJECTS = new Set(['it', 'this', 'that']);
 
 /**
  * "Senior" and "back" also begin ordinary sentences. A correction holds a figure ("back fan 5.2", "back case open") or

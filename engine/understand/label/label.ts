@@ -7,7 +7,7 @@
 import { Decimal } from 'decimal.js';
 import { decimalString, figure } from '../../quantity.ts';
 import type { CapacitorLabel } from '../../schema.ts';
-import { fold } from '../fold.ts';
+import { fold, lower } from '../fold.ts';
 import { lookalikeIn } from '../lookalike.ts';
 import { type PlateKind, readPlate } from '../plate/plate.ts';
 import { markOther } from './other.ts';
@@ -26,6 +26,8 @@ export function readLabel(text: string, asked: { tolerance: string; start?: bool
   const strange = lookalikeIn(fold(text));
   if (strange !== null)
     return { problem: `“${strange}” is not read as a figure. Type it with plain digits. ${EXAMPLE}` };
+  if (DOUBTED.test(lower(fold(text))))
+    return { problem: `That sounds unsure. ${EXAMPLE} What can’t be read is left out.` };
   const { kind } = readPlate(text);
   if (kind !== null && OTHER_PARTS.has(kind)) return { problem: `Type the capacitor’s own print. ${EXAMPLE}` };
   const print = new LabelPrint(text);
@@ -50,6 +52,9 @@ export function readLabel(text: string, asked: { tolerance: string; start?: bool
 /** Characters: three times what a capacitor has room for. */
 const LONGEST = 600;
 const EXAMPLE = 'Type it as printed, with units, such as 45+5 µF ±6 % 440 VAC.';
+/** "45+5 I think": a limit that is guessed condemns a good part. */
+const DOUBTED =
+  /\?|(?<!\p{L})(?:think|maybe|guess|guessing|probably|perhaps|possibly|might|unsure|not sure|creo)(?!\p{L})/u;
 /** "1/4 HP" is no pair of sections. */
 const OTHER_PARTS: ReadonlySet<PlateKind> = new Set(['motor', 'contactor', 'unit']);
 const SECTION_PROBLEMS = {

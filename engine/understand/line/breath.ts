@@ -45,9 +45,10 @@ export class BreathMap {
     const owner = this.#owner[i] ?? null;
     return owner !== null && owner !== part;
   }
-  /** It ends in a question mark. */
+  /** It ends in a question mark, or begins as a question: "is it ok". */
   asks(i: number): boolean {
-    return this.#line.isMark(this.at(i).to, '?');
+    const { from, to } = this.at(i);
+    return this.#line.isMark(to, '?') || (this.#line.isWord(from, ASKING) && this.#line.isWord(from + 1, ASKED));
   }
 
   /** Every word is understood, belongs to a name, or is one of `vocabulary`. */
@@ -87,3 +88,6 @@ export class BreathMap {
 }
 
 const REACH = 4;
+const words = (text: string): ReadonlySet<string> => new Set(text.split(' '));
+const ASKING = words('is are was do does did can could should shall may must');
+const ASKED = words('it the that this they i we you my');

@@ -48,11 +48,24 @@ function isPair(line: Line, i: number): boolean {
 
 function continuesPrint(line: Line, i: number): boolean {
   const token = line.tokens[i];
-  if (!token || token.text === '\n' || token.text === ';') return false;
+  if (!token || token.text === ';') return false;
+  if (token.text === '\n') return isLineOfPrint(line, i + 1);
   if (token.kind === 'mark') return token.text !== '?';
   if (line.fieldsAt(i)) return false;
   if (token.kind === 'word') return isPrintWord(token.text) && (isUnitWord(token.text) || !line.find(i));
   return numberContinues(line, i, token.text);
+}
+
+/** A pasted print goes on behind a line's end with its tolerance, its volts, its hertz or its protection. */
+function isLineOfPrint(line: Line, i: number): boolean {
+  if (line.isMark(i, '±') || (line.isMark(i, '+') && line.isMark(i + 1, '/'))) return true;
+  const token = line.tokens[i];
+  if (token?.kind !== 'number') return token?.kind === 'word' && continuesPrint(line, i);
+  // "440 VAC", "6%", "370/440V", "50/60 Hz".
+  const last = line.isMark(i + 1, '/') ? i + 2 : i;
+  const glued = (line.tokens[last]?.text ?? '').replace(/^[+-]?[\d.,]+/, '');
+  const unit = glued === '' ? (line.tokens[last + 1]?.text ?? '') : glued;
+  return unit !== '' && isUnitWord(unitHead(unit) || unit);
 }
 
 /** A number goes on with the print by its own unit, by its place beside a mark, or as the voltage. Before a name only as the voltage. */
@@ -70,7 +83,10 @@ function numberContinues(line: Line, i: number, text: string): boolean {
   return isVolts(text);
 }
 /** A bare number that can only be the part's volts: "45+5 440 herm 45.3". */
-const isVolts = (text: string): boolean => /^\d{3}$/.test(text) && Number(text) >= 200 && Number(text) <= 700;
+const isVolts = (text: string): boolean => {
+  const volts = Number(/^(\d{3})(?:v|vac|volts?)?$/.exec(text)?.[1] ?? '0');
+  return volts >= 200 && volts <= 700;
+};
 
 const isUnitWord = (word: string): boolean => {
   const of = unitOf(word)?.of;

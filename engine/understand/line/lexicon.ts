@@ -49,8 +49,8 @@ export class Lexicon {
     for (let i = at; i < tokens.length; i++) {
       const token = tokens[i];
       if (!token || (token.kind === 'mark' && !INSIDE.includes(token.text))) break;
-      if (token.kind === 'mark') continue;
-      name = join(name, token);
+      if (token.kind === 'mark' || (i > at && EMPTY.has(token.text))) continue;
+      name = join(name, meant(token));
       if (!this.#beginnings.has(name)) break;
       const meanings = this.#meanings.get(name);
       if (meanings) found = { meanings, length: i - at + 1 };
@@ -60,7 +60,7 @@ export class Lexicon {
 
   #addOptions(part: OptionPart): void {
     for (const option of part.options)
-      for (const name of [option.id, option.label, withoutLetter(option.label), ...option.words]) {
+      for (const name of [...idOf(part, option.id), option.label, withoutLetter(option.label), ...option.words]) {
         const letter = letterOf(name);
         const meaning = { kind: 'option', part: part.key, id: option.id, letter: false } as const;
         const plain = part.kind === 'choose' && BARE.has(name.toLowerCase()) ? { plain: true } : {};
@@ -73,21 +73,22 @@ export class Lexicon {
   #addPlainAnswers(): void {
     const [part, ...more] = this.choices.filter(({ kind }) => kind !== 'choose');
     const plain = part && more.length === 0 ? [part] : [];
-    for (const { kind, key, options } of [...plain, ...this.choices.filter((other) => other.kind === 'choose')])
+    for (const { kind, key, ask, options } of [...plain, ...this.choices.filter((other) => other.kind === 'choose')])
       for (const { id } of options)
-        for (const word of plainWords(kind, id))
+        for (const word of plainWords(kind, id, ask))
           this.#add(word, {
             kind: 'option',
             part: key,
             id,
             letter: false,
-            ...(kind === 'choose' ? { plain: true } : {}),
+            // "idk what it is" says what it says, "no idea" is no no.
+            ...(kind === 'choose' && id !== 'unsure' ? { plain: true } : {}),
           });
   }
 
   #add(name: string, meaning: Meaning): void {
     const tokens = tokensOf(name).filter(({ kind }) => kind !== 'mark');
-    const key = joined(tokens);
+    const key = joined(tokens.filter(({ text }, i) => i === 0 || !EMPTY.has(text)).map(meant));
     if (key === '') return;
     if (meaning.kind === 'field') for (const { text } of tokens.length === 1 ? tokens : []) this.names.add(text);
     for (let end = 1; end <= key.length; end++) this.#beginnings.add(key.slice(0, end));
@@ -101,8 +102,17 @@ const same = (a: Meaning, b: Meaning): boolean =>
     ? b.kind === 'field' && a.key === b.key
     : b.kind === 'option' && a.part === b.part && a.id === b.id;
 
+/** An id is a name too; "yes", "no", "done" and "can't" are words of the language, and go by their own rules. */
+const idOf = ({ kind }: OptionPart, id: string): string[] => (kind === 'choose' ? [id] : []);
+
 /** In a list these answer only alone: "no idea" is no no. */
 const BARE = new Set(['yes', 'no', 'none', 'nothing']);
+
+/** Words inside a name that it goes by without: "the fan is still". */
+const EMPTY = new Set(['is', 'are', 'was', 'the']);
+/** "isn't", "won't" and "doesn't" say not. */
+const meant = (token: Token): Token => (NEGATIVES.has(token.text) ? { ...token, text: 'not' } : token);
+const NEGATIVES = new Set(['isnt', 'arent', 'wasnt', 'werent', 'aint', 'doesnt', 'dont', 'didnt', 'wont']);
 
 /** Marks that may stand inside a name: "L1–G", "line, then fan". */
 const INSIDE = '-/+&,()"’';

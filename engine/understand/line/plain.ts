@@ -7,13 +7,13 @@ import type { OptionPart } from './lexicon.ts';
 const YES = 'yes, y, yep, yeah, yea, yup, ye, ya, aye, si, correct, right, affirmative, sure, 👍';
 const NO = 'no, n, nope, nah, no sir, false, negative, 👎';
 const CANT = 'cant, cannot, can not, unable, not possible, impossible, no puedo';
-const CONFIRM_YES = `${YES}, ok, okay, k, done, true, all good, all of it, ok done, yes done, sure is, it is, they are`;
+const CONFIRM_YES = `${YES}, ok, okay, k, done, true, all good, all of it, ok done, yes done, sure is, it is, they are, listo, ready, all set, good to go`;
 const DONE = `${YES}, done, ok, okay, k, off, all off, true, finished, did it, did that, complete, completed, listo, hecho, all done,
-  got it done`;
+  got it done, ready, all set`;
 
 const BY_KIND: Record<OptionPart['kind'], Readonly<Record<string, string>>> = {
   confirm: { yes: CONFIRM_YES, no: NO, cant: CANT },
-  act: { done: DONE, no: NO, cant: CANT },
+  act: { done: DONE, cant: CANT },
   choose: {
     yes: YES,
     no: NO,
@@ -24,6 +24,11 @@ const BY_KIND: Record<OptionPart['kind'], Readonly<Record<string, string>>> = {
   },
 };
 
-/** The plain words for an option of a part. */
-export const plainWords = (kind: OptionPart['kind'], id: string): string[] =>
-  Object.hasOwn(BY_KIND[kind], id) ? (BY_KIND[kind][id] ?? '').split(',').map((word) => word.trim()) : [];
+/**
+ * The plain words for an option of a part. A bare no answers a question only: to "Lock it, tag it, try it." it may say
+ * that something started, or that it isn't locked.
+ */
+export const plainWords = (kind: OptionPart['kind'], id: string, ask: string): string[] =>
+  Object.hasOwn(BY_KIND[kind], id) && !(kind === 'confirm' && id === 'no' && !ask.includes('?'))
+    ? (BY_KIND[kind][id] ?? '').split(',').map((word) => word.trim())
+    : [];

@@ -9,6 +9,8 @@ export class Line {
   readonly parts: readonly Part[];
   readonly lexicon: Lexicon;
   readonly tokens: readonly Token[];
+  /** A temperature is asked, so that "19 degrees" is a figure with its unit. */
+  readonly isWarm: boolean;
   readonly #used: Uint8Array;
   readonly #found: (Found | null | undefined)[] = [];
 
@@ -16,7 +18,9 @@ export class Line {
     this.text = text;
     this.parts = parts;
     this.lexicon = new Lexicon(parts);
-    this.tokens = tokensOf(text, this.lexicon.names);
+    const { fields, names } = this.lexicon;
+    this.tokens = tokensOf(text, names, fields.length > 1 && fields.every(({ unit }) => unit === 'count'));
+    this.isWarm = fields.some(({ unit }) => unit === '°F' || unit === 'Δ°F');
     this.#used = new Uint8Array(this.tokens.length);
   }
 
@@ -47,11 +51,6 @@ export class Line {
   isMark(i: number, marks: string): boolean {
     const token = this.tokens[i];
     return token?.kind === 'mark' && marks.includes(token.text);
-  }
-  /** A number that begins with its decimal mark. */
-  beginsWithMark(i: number): boolean {
-    const token = this.tokens[i];
-    return token?.kind === 'number' && '.,'.includes(token.text.charAt(0));
   }
   isWord(i: number, words: ReadonlySet<string>): boolean {
     const token = this.tokens[i];
@@ -104,8 +103,8 @@ export class Line {
 }
 
 /** Marks between which an answer stands for itself. */
-export const PARTING = ',;\n.!?';
+export const PARTING = ',;|\n.!?';
 const TRAILING = '/-()[]{}":=';
 /** Marks that carry meaning where they stand alone. */
 const BEARING = '-?';
-export const FILLERS = new Set(['and', 'then', 'is', 'was', 'reads', 'y', 'the']);
+export const FILLERS = new Set(['and', 'then', 'is', 'are', 'was', 'reads', 'y', 'the', 'it', 'its']);

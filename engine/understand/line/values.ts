@@ -22,17 +22,23 @@ export function valueEnd(line: Line, i: number, named: boolean): number {
     if (next?.kind !== 'word' || line.isUsed(j) || isName(line, j, unit)) break;
     words += ` ${next.text}`;
     unit += next.text;
-    if (numeric ? unitOf(unit) : isOver(words) || isClimbing(words)) end = j + 1;
+    if (numeric ? isUnit(line, unit) : isOver(words) || isClimbing(words)) end = j + 1;
   }
   return end;
 }
 
+const isUnit = (line: Line, spelling: string): boolean =>
+  unitOf(spelling) !== null || (line.isWarm && DEGREES.test(spelling));
+const DEGREES = /^(?=.)(?:°|degs?|degrees?)?[fc]?$/;
+
 function isName(line: Line, j: number, before: string): boolean {
-  if (!line.fieldsAt(j)) return false;
-  const next = line.tokens[j + 1];
+  const name = line.fieldsAt(j);
+  if (!name) return false;
+  const next = line.tokens[j + name.length];
   const text = next?.text ?? '';
-  const valued = line.isMark(j + 1, ':=') || next?.kind === 'number' || isOver(text) || BEGINS_CLIMBING.has(text);
-  return valued || unitOf(before + (line.tokens[j]?.text ?? '')) === null;
+  const valued =
+    line.isMark(j + name.length, ':=') || next?.kind === 'number' || isOver(text) || BEGINS_CLIMBING.has(text);
+  return valued || !isUnit(line, before + (line.tokens[j]?.text ?? ''));
 }
 
 /** "volts" and "ac" behind the number. */

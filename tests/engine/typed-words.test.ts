@@ -1,0 +1,76 @@
+/** What is typed beside the question that stands: commands, reports, "can't", and what is understood nowhere. */
+import { describe, expect, test } from 'vitest';
+import { Conversation } from '../people.ts';
+import { at, atFigures, MOTORS, typed, WEAK_HERM } from './given.ts';
+
+/** Notes on the record, in the words typed. */
+const notes = (c: Conversation): string[] =>
+  c.entries.flatMap((e) =>
+    e.kind === 'noted' && e.body.text ? [c.texts.find((t) => t.ref === e.body.text?.ref)?.text ?? ''] : [],
+  );
+const part = (): Conversation => typed(at('readings'), [WEAK_HERM, ...MOTORS, 'nothing']);
+
+describe('words of a command', () => {
+  test('that is refused', () => {
+    expect(notes(at('readings').type('hand over Bob'))).toContain('hand over Bob');
+    expect(notes(at('fit').type('skip no time'))).toContain('skip no time');
+    expect(notes(at('fit').type('forgot my gloves'))).toContain('forgot my gloves');
+    expect(notes(at('fit').type('back fan 5.2'))).toContain('back fan 5.2');
+  });
+  test('that says why somebody stops', () => {
+    const c = at('readings').type('stop, lightning close by');
+    expect(c.place).toBe('!stopping');
+    expect(notes(c)).toContain('stop, lightning close by');
+  });
+  test('that reports what ends an isolation, in whatever words', () => {
+    const c = at('readings').type('somebody flipped the breaker back on');
+    expect(c.entries.at(-1)).toMatchObject({ kind: 'voided', body: { reason: 'power-back' } });
+    expect(c.texts.at(-1)?.text).toBe('somebody flipped the breaker back on');
+  });
+});
+
+test('a report is an answer where it is offered, or where nothing was isolated yet', () => {
+  const left = at('readings').type('stop').type('lock off');
+  expect(left.refusal).toMatchObject({ code: 'missing', draft: { lock: ['off'] } });
+  const seen = new Conversation().type('fan just started humming');
+  expect(seen.kinds).toContain('answered');
+});
+
+test('a print that is typed before the part is picked waits in the draft', () => {
+  const c = part().type('45+5 440 herm 45.3 fan 5.04');
+  expect(c.refusal).toMatchObject({ code: 'missing', draft: { print: '45+5 440', herm: '45.3' } });
+  c.type('other', 'ines', { draft: c.refusal?.draft ?? {} });
+  expect(c.verdicts).toContain('new-part-right');
+  expect(notes(part().type('first 45+5 440 herm 45.3 fan 5.04'))).toContain('45+5 440');
+});
+
+test('"can’t read it" is no print', () => {
+  const c = at('wires', { look: 'clean, 1 cap' }).type('done').type('can’t read it, gone');
+  expect(c.refusal).toBeNull();
+  expect(c.place).toContain('diagram');
+});
+
+test('the card that asks about a mark is answered by words that name it', () => {
+  const c = at('look').type('burnt wire at the contactor').type('just an old burn mark');
+  expect(c.place).toContain('look');
+  expect(c.entries.some((e) => e.kind === 'noted' && e.body.as === 'old-mark')).toBe(true);
+  expect(at('look').type('burnt wire').type('its burning now').place).toBe('!emergency');
+});
+
+describe('not understood: what is taken here', () => {
+  test.each<[string, () => Conversation, string]>([
+    [
+      'a line',
+      () => at('readings'),
+      'Type the line: herm fan (hf) (case). 2 or 4 figures in this order, or each behind its name.',
+    ],
+    [
+      'one reading',
+      () => typed(atFigures(), ['241 240 comp 13.1 fan .9']),
+      'Type the reading: Split, return minus supply.',
+    ],
+    ['a choice', () => at('fit'), 'Type one of: Yes, all of it · No, something is missing.'],
+  ])('%s', (_, question, words) => {
+    expect(question().type('blah').refusal?.text).toBe(`Not understood here. ${words} Your words are kept as a note.`);
+  });
+});
