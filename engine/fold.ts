@@ -274,6 +274,7 @@ export const energise = (plan: Plan, memory: Memory): Memory => noticed(voidAll(
 
 /** The kind of line whose tries are used up, or null. */
 export function spentTries(plan: Plan, memory: Memory): string | null {
+  if (memory.failed.length === 0) return null;
   for (const [exit, leaving] of Object.entries(plan.manual.isolation.leaving)) {
     const { tries } = leaving as { tries?: { times: number } };
     if (!tries) continue;

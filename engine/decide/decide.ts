@@ -27,10 +27,11 @@ export function decide(standing: Standing, reply: Reply, c: Context): Decision {
   const now = due.reduce((s, d) => pretend(s, d, c), standing);
   const wish = wished(now, reply, c, keep);
   const drafts = [...(wish.drafts ?? [])];
-  const follow = following(now, drafts, c);
+  const { follow, after } = following(now, drafts, c);
   const texts = keep.texts.filter((t) => JSON.stringify([...drafts, ...follow]).includes(`"${t.ref}"`));
   return {
     drafts: [...due, ...drafts, ...follow],
+    after,
     texts,
     refusal: wish.refusal ?? null,
     info: wish.info ?? null,
@@ -56,11 +57,11 @@ export function pretend(s: Standing, draft: Draft, c: Pick<Context, 'by' | 'at' 
 }
 
 /** What the engine itself puts on the record after an answer: verdicts reached, and what goes to a senior. */
-function following(before: Standing, drafts: readonly Draft[], c: Context): Draft[] {
-  const out: Draft[] = [];
+function following(before: Standing, drafts: readonly Draft[], c: Context): { follow: Draft[]; after: Standing } {
+  const follow: Draft[] = [];
   let s = drafts.reduce((x, d) => pretend(x, d, c), before);
   const add = (d: Draft): void => {
-    out.push(d);
+    follow.push(d);
     s = pretend(s, d, c);
   };
   // A verdict on the way that is not on the record, or was drawn from answers that have changed since.
@@ -72,10 +73,11 @@ function following(before: Standing, drafts: readonly Draft[], c: Context): Draf
   for (const draft of drafts)
     if (fits(planOf(s), draft)) for (const d of counted(planOf(s), memoryOf(s), draft.body.place)) add(d);
   const here = placeIdOf(s);
-  if (here === placeIdOf(before)) return out;
-  if (here === '!held') add({ kind: 'raised', body: { why: 'tries' } });
-  if (planOf(s).places.get(here)?.step.verb === 'approval') add({ kind: 'raised', body: { why: 'approval' } });
-  return out;
+  if (here !== placeIdOf(before)) {
+    if (here === '!held') add({ kind: 'raised', body: { why: 'tries' } });
+    if (planOf(s).places.get(here)?.step.verb === 'approval') add({ kind: 'raised', body: { why: 'approval' } });
+  }
+  return { follow, after: s };
 }
 
 /** A part went in: answered now, at an act that fits one. */

@@ -1,5 +1,6 @@
 /** What a decision is made from and what comes of it. */
 import { textRef } from '../chain.ts';
+import type { Standing } from '../replay.ts';
 import type { Draft, Given, GivenParts, Prompt, Refusal, Text, TextRef } from '../schema.ts';
 
 /** Everything a person may want to do with a job. The desk holds the table role × use case. */
@@ -45,13 +46,15 @@ export interface Context {
 }
 export interface Decision {
   readonly drafts: readonly Draft[];
+  /** Where the job stands once these are on the record; its last hash is still the one before them. */
+  readonly after: Standing;
   readonly texts: readonly Text[];
   readonly refusal: Refusal | null;
   readonly info: readonly string[] | null;
   readonly again: Prompt | null;
 }
 /** What one handler wants; `decide` completes it. */
-export type Wish = Partial<Decision>;
+export type Wish = Partial<Omit<Decision, 'after'>>;
 
 export const refuse = (
   code: Refusal['code'],

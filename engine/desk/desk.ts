@@ -186,6 +186,8 @@ export function createDesk(parts: DeskParts): Desk {
         if (decision.drafts.length === 0) return turnOf(visit, file, [], decision);
         const answers = decision.drafts.some((d) => d.kind === 'answered' || d.kind === 'amended');
         const drafts = [...(answers ? before : []), ...decision.drafts];
+        // Decided with what is in force on the record; where that stays out, the record is gone on with as it is.
+        const decided = answers || before.length === 0;
         const head = {
           job,
           seq: file.entries.length,
@@ -196,7 +198,7 @@ export function createDesk(parts: DeskParts): Desk {
           client: reply.client,
         };
         const entries = seal(drafts, head, sha256);
-        const after = grown(file, entries, decision.texts);
+        const after = grown(file, entries, decision.texts, decided ? decision.after : undefined);
         const shown = prompt(after.standing, at);
         const { summary } = summaryOf(job, after, at, shown);
         if ((await store.append(job, file.entries.length, entries, decision.texts, summary)) === 'conflict') {

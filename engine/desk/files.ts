@@ -23,7 +23,8 @@ export interface Files {
   /** From the cache, brought up to what the store holds; another process may have written. Throws NotFound. */
   load(job: string): Promise<File>;
   remember(job: string, file: File): File;
-  grown(file: File, entries: readonly Entry[], texts: readonly Text[]): File;
+  /** `after`: where the job stands then, where that is known already. */
+  grown(file: File, entries: readonly Entry[], texts: readonly Text[], after?: Standing): File;
   drop(job: string): void;
 }
 
@@ -60,13 +61,13 @@ export function createFiles(store: Store, shelf: readonly Manual[]): Files {
     const standing = replay(machineFor(print), entries, sha256);
     return remember(job, { entries, texts: new Map(texts.map((t) => [t.ref, t.text])), standing });
   };
-  const grown = (file: File, entries: readonly Entry[], texts: readonly Text[]): File => {
+  const grown: Files['grown'] = (file, entries, texts, after = entries.reduce(take, file.standing)) => {
     // In place, though it may not be kept after all: nobody asks for words that no entry names.
     for (const { ref, text } of texts) file.texts.set(ref, text);
     return {
       entries: [...file.entries, ...entries],
       texts: file.texts,
-      standing: entries.reduce(take, file.standing),
+      standing: { ...after, lastHash: entries.at(-1)?.hash ?? file.standing.lastHash },
     };
   };
   return { machineFor, load, remember, grown, drop: (job) => void cache.delete(job) };

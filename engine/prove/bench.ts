@@ -19,10 +19,13 @@ const NAMES = [
 const METER: Meter = { percent: '1.9', counts: 2, fine: '0.01', coarse: '0.1', split: '10', known: true };
 const START = Date.parse('2026-01-05T08:00:00.000Z');
 
+type Decided = Omit<Decision, 'after'>;
+
 /** What is under test. A broken engine replaces one of these. */
 export interface Subject {
   readonly machine: Machine;
-  decide(s: Standing, reply: Reply, c: Context): Decision;
+  /** Where it says the job stands then is not believed: each entry is taken. */
+  decide(s: Standing, reply: Reply, c: Context): Decided;
   /** The rights table: role × use case. */
   may(roles: readonly string[], use: UseCase, to: Relation & { participates: boolean }): boolean;
   /** What the fold is given of an entry; the record keeps the entry itself. */
@@ -63,7 +66,7 @@ export function open(subject: Subject): State {
 }
 
 /** One turn on a state. The record grows by what was decided. */
-export function turn(subject: Subject, state: State, t: Turn): { state: State; added: Entry[]; decision: Decision } {
+export function turn(subject: Subject, state: State, t: Turn): { state: State; added: Entry[]; decision: Decided } {
   const minute = state.minute + t.after;
   const memory = memoryOf(state.standing);
   let salt = 0;
