@@ -81,5 +81,5 @@ const isPast = (said: string): boolean =>
 
 /** Questions that ask whether, as a dispatcher or a senior does. "Is that smoke?" tells of something seen. */
 const ASKING =
-  / (any|do you|did you|do they|did they|does anyone|did anyone|have you|has anyone|is anyone|is anybody|is there|are there|was there|did the customer|does the customer|is the customer|can you) /;
+  / (any|do you|did you|do they|did they|does anyone|did anyone|have you|has anyone|is anyone|is anybody|is there|are there|was there|did the customer|does the customer|is the customer|can you|am i going to|will it|will this|would it|can it) /;
 const isAsked = (said: string): boolean => ASKING.exec(said)?.index === 0;

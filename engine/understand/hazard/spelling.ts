@@ -9,7 +9,7 @@ import { NOW } from './words-now.ts';
 export const spelled = (word: string): string => SLIPS.get(word) ?? word;
 
 /** Usual misspellings that are more than one slip away, or of short words. */
-const MISSPELT = `schock shock, shok shock, shoked shocked, shockt shocked, electricuted electrocuted, electrecuted electrocuted,
+const MISSPELT = `shoc shock, gass gas, schock shock, shok shock, shoked shocked, shockt shocked, electricuted electrocuted, electrecuted electrocuted,
   electrocuded electrocuted, elecrocuted electrocuted, fier fire, fite fire, fiire fire, frie fire,
   onfire fire, flams flames, smok smoke, smke smoke, smokee smoke, smoks smoke, smokin smoking, burnin burning, buring burning,
   burnign burning, burningsmell burning, exploaded exploded, explosed exploded, explotion explosion, expolded exploded,

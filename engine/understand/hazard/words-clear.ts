@@ -24,7 +24,7 @@ export const CLEAR: readonly string[] =
   arc flash boundary, arc flash study, arc flash training, arc flash category, melting point, ice melted, ice is melting,
   ice has melted, ice all melted, ice is melted, melting ice, melted ice, frost melted, snow melted, melted off, freezer burn,
   collapsed duct, duct collapsed, duct is collapsed, collapsed flex, flex collapsed, collapsed filter, filter collapsed,
-  filter is collapsed, collapsed liner, no pulse on, no pulse signal, no pulse from, carbon monoxide detector, carbon monoxide alarm`);
+  filter is collapsed, collapsed liner, helper is down the, helper is down at, helper is down there, cap got me thinking, capacitor got me thinking, no pulse on, no pulse signal, no pulse from, carbon monoxide detector, carbon monoxide alarm`);
 
 const words = (text: string): Set<string> => new Set(text.trim().split(/\s+/));
 
