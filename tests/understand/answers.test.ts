@@ -2,9 +2,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Part } from '../../engine/schema.ts';
 import { readLine, saysCant } from '../../engine/understand/index.ts';
-import { observation } from './call-parts.ts';
+import { Conversation } from '../people.ts';
 import { act, choose, confirm, field, option } from './parts.ts';
 
+const observation = new Conversation().prompt().parts;
 const given = (text: string, ...parts: Part[]) => readLine(text, parts).given;
 
 describe('what the unit does, by the words of a technician', () => {
@@ -43,12 +44,12 @@ describe('what the unit does, by the words of a technician', () => {
     ['flashing light', 'o'],
     ['blower never stops', 'p'],
   ])('%s → %s', (text, id) => {
-    expect(given(text, observation)).toEqual({ choice: [id] });
+    expect(given(text, ...observation)).toEqual({ choice: [id] });
   });
   test.each(['not humming', 'is it iced up?', 'maybe frozen', 'no ice, no water', 'hums and blown fuse', 'not sure'])(
     '%s is none',
     (text) => {
-      expect(readLine(text, [observation])).toMatchObject({ given: {} });
+      expect(readLine(text, observation)).toMatchObject({ given: {} });
     },
   );
 });
