@@ -5,6 +5,7 @@ import { type FastifyInstance, fastify } from 'fastify';
 export const ENDPOINT = '/slack/events';
 /** Seconds; the SDK refuses older stamps, and takes any from the future. */
 const SKEW = 300;
+const CLOSE_MS = 1_500;
 const BODY_LIMIT = 1024 * 1024;
 
 export const createHttpReceiver = (signingSecret: string, logger: Logger): HTTPReceiver =>
@@ -43,5 +44,13 @@ export async function listen(
   await app.listen({ host, port });
   const address = app.server.address();
   const taken = typeof address === 'object' && address !== null ? address.port : port;
-  return { url: `http://${host}:${taken}${ENDPOINT}`, close: () => app.close() };
+  return {
+    url: `http://${host}:${taken}${ENDPOINT}`,
+    async close(): Promise<void> {
+      // What is under way gets its answer; a connection that hangs keeps nobody.
+      const late = setTimeout(() => app.server.closeAllConnections(), CLOSE_MS);
+      await app.close();
+      clearTimeout(late);
+    },
+  };
 }

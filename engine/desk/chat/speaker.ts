@@ -27,7 +27,7 @@ export interface Speaker {
 }
 
 /** Milliseconds that one process may take over one saying before another takes it. */
-const LEASE = 30_000;
+const LEASE = 20_000;
 const [FIRST_PAUSE, LONGEST_PAUSE] = [500, 60_000];
 /** Jobs that ended while nobody listened. */
 const CLOSED_HEARD = 100;
