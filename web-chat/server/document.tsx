@@ -46,7 +46,15 @@ function documentOf(built: Built, title: string, body: string, script: string): 
       <title>{`${title} · nocool`}</title>
       <link rel="icon" href="data:," />
       {built.fonts.map((href) => (
-        <link key={href} rel="preload" as="font" type="font/woff2" href={href} crossorigin="anonymous" />
+        <link
+          key={href}
+          rel="preload"
+          as="font"
+          type="font/woff2"
+          href={href}
+          crossorigin="anonymous"
+          fetchpriority="low"
+        />
       ))}
       {built.styles.map((href) => (
         <link key={href} rel="stylesheet" href={href} />
