@@ -100,6 +100,37 @@ describe('each message comes once', () => {
     await until(async () => (await w.view(job)).prompt.place !== prompt.place, 'the tap did not work');
   });
 
+  test('two bots of one shop: what both hear is said by one', async () => {
+    const second = await w.another();
+    const job = await w.call('Two bots');
+    for (const line of ['d', 'psc', 'note one', 'note two']) await w.web(job, line);
+    await w.asked(job);
+    const said = await saidOf(job);
+    expect(said.length).toBeGreaterThan(4);
+    expect(twice(said)).toEqual([]);
+    await second.stop();
+  });
+
+  test('lines that come in another order than they were sent go to their own threads', async () => {
+    const [a, b] = [await w.call('First'), await w.call('Second')];
+    const [to, other] = [await w.thread(a), await w.thread(b)];
+    await Promise.all([
+      w.ines.type('note of b', other),
+      w.ines.type('d', to),
+      w.ines.type('d', other),
+      w.ines.type('note of a', to),
+    ]);
+    await until(
+      async () =>
+        (await Promise.all([w.view(a), w.view(b)])).every(({ prompt }) => prompt.title.startsWith('What kind')),
+      'not taken',
+    );
+    const texts = async (job: string): Promise<string[]> =>
+      (await w.store.read(job)).texts.map(({ text }) => text).filter((text) => text.startsWith('of '));
+    await until(async () => (await texts(a)).length + (await texts(b)).length === 2, 'not noted');
+    expect([await texts(a), await texts(b)]).toEqual([['of a'], ['of b']]);
+  });
+
   test('pictures come once, as PNG, with their words', async () => {
     const job = await w.call('Pictures');
     for (const line of [

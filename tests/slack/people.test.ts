@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { issueLink } from '../../engine/desk/index.ts';
 import type { Entry } from '../../engine/index.ts';
 import { personOf } from '../desk/shop.ts';
-import { PEOPLE } from '../people.ts';
+import { PEOPLE, PROVES, TO_FIGURES } from '../people.ts';
 import { elementsOf, wordsOf } from './fake/person.ts';
 import { CREW, type Json, type Message } from './fake/platform.ts';
 import { ACCOUNTS, until, Workspace } from './workspace.ts';
@@ -110,6 +110,17 @@ describe('readings in a form', () => {
       async () => (await entries(job)).some(({ kind }) => kind === 'amended'),
       () => `not amended: ${words(w.ines.told.at(-1))}`,
     );
+  });
+  test('what is out of all limits is asked alone too', async () => {
+    const call = await w.call('Out of range');
+    await onTheWeb(call, TO_WIRES);
+    await openForm(await w.asked(call));
+    const told = w.ines.told.length;
+    expect(await w.ines.submit({ herm: '36,1', fan: '99999', hf: '4.4', case: 'ol' })).toEqual({});
+    await until(() => w.ines.told.length > told, 'nothing was said');
+    await openForm(w.ines.told.at(-1) as Message, 'Answer the rest');
+    const asked = (w.ines.modal.view.blocks as Json[]).flatMap((b) => (b.type === 'input' ? [b.block_id] : []));
+    expect(asked.filter((key) => key !== '!skip')).toEqual(['fan']);
   });
   test('a question that can’t be answered is left open with a reason', async () => {
     const call = await w.call('Skipped');
@@ -277,6 +288,31 @@ describe('dispatcher and senior', () => {
     expect((await w.view(job)).prompt.kind).toBe('emergency');
     expect(await w.ruth.submit({ text: 'seen on the spot, all clear' })).toEqual({});
     expect((await entries(job)).some(({ kind }) => kind === 'released')).toBe(true);
+  });
+  test('a finished call waits for a senior, who sends it back and signs it from here', async () => {
+    const job = await w.call('Finished');
+    await onTheWeb(job, [...TO_WIRES, 'herm 36.1 fan 5.02 hf 4.4 case ol', ...TO_FIGURES, PROVES]);
+    await w.asked(job);
+    expect(wordsOf(await w.head(job))).toContain('FINISHED, to be signed');
+    const notices = (): Message[] => w.ruth.told.filter((m) => words(m).includes('Finished: finished, to be signed'));
+    expect(notices()).toHaveLength(1);
+    await openForm(notices()[0] as Message, 'Send back', w.ruth);
+    expect(await w.ruth.submit({ text: 'the amps once more' })).toEqual({});
+    await w.settled();
+    expect(
+      w.slack
+        .thread(await w.thread(job))
+        .map(words)
+        .join('\n'),
+    ).toContain('the amps once more');
+    await onTheWeb(job, (await w.view(job)).prompt.kind === 'finished' ? [] : [PROVES]);
+    await openForm(notices()[0] as Message, 'Sign', w.ruth);
+    expect(await w.ruth.submit({})).toEqual({});
+    expect((await entries(job)).at(-1)?.kind).toBe('signed');
+    await w.settled();
+    expect(wordsOf(await w.head(job))).toContain('SIGNED');
+    // It is over for the chat too: no button is left at the head.
+    expect(elementsOf((await w.head(job)).blocks)).toEqual([]);
   });
   test('ask and reply', async () => {
     const job = await w.call('Ask');

@@ -8,6 +8,29 @@ beforeAll(async () => {
 });
 afterAll(() => w.close());
 
+test('what no listener takes is acknowledged all the same', async () => {
+  const job = await w.call('Unknown');
+  const head = structuredClone(await w.head(job));
+  const old = {
+    type: 'button',
+    action_id: 'of-an-earlier-version',
+    text: { type: 'plain_text', text: 'Old' },
+    value: 'x',
+  };
+  expect(await w.ines.tap({ ...head, blocks: [{ type: 'actions', elements: [old] }] }, 'Old')).toEqual({});
+  await until(() => w.ines.told.some(({ text }) => text.includes('does nothing any more')), 'nothing was said');
+  const who = { user: { id: w.ines.id }, team: { id: 'T0SHOP' } };
+  for (const type of ['shortcut', 'message_action'])
+    await w.slack.deliver('interactive', { type, callback_id: 'old', trigger_id: '1', ...who });
+  await w.slack.deliver('interactive', {
+    type: 'view_submission',
+    ...who,
+    view: { id: 'V', callback_id: 'old', hash: 'h', blocks: [], state: { values: {} }, private_metadata: '' },
+  });
+  await w.slack.deliver('slash_commands', { command: '/older', user_id: w.ines.id, team_id: 'T0SHOP', text: '' });
+  expect(w.slack.refused).toEqual([]);
+});
+
 test('a reconnection that is refused for good is heard, so that a new bot can be started', async () => {
   w.slack.badToken = true;
   w.slack.cut();

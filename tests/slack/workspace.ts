@@ -92,6 +92,11 @@ export class Workspace {
     };
   }
   async start(): Promise<void> {
+    this.bot = await this.another();
+    this.slack.appUrl = this.bot.url;
+  }
+  /** One more bot of the same shop, as another server would have it. */
+  async another(): Promise<Bot> {
     const { store, desk, clock } = this;
     const lines = new Writable({
       write: (chunk, _, done) => {
@@ -99,7 +104,7 @@ export class Workspace {
         done();
       },
     });
-    this.bot = await startBot({
+    return startBot({
       config: this.config(),
       desk,
       door: createDoor({ store, desk, chat: 'slack', clock }),
@@ -111,7 +116,6 @@ export class Workspace {
       pingTimeout: 300,
       timeout: 600,
     });
-    this.slack.appUrl = this.bot.url;
   }
   async restart(): Promise<void> {
     await this.bot.stop();

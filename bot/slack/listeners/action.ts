@@ -142,3 +142,13 @@ export const openJoin =
   };
 /** A menu before its Send, a link: nothing to do but to say that it came. */
 export const nothing = async ({ ack }: ActionArgs): Promise<void> => ack();
+export const unknown =
+  (parts: BotParts) =>
+  async (args: ActionArgs): Promise<void> => {
+    await args.ack();
+    await tell(
+      parts.quick,
+      asideFrom(args.body),
+      lines(['This button is of an earlier time and does nothing any more.']),
+    );
+  };

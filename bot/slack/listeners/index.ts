@@ -1,11 +1,15 @@
 /** Which listener hears what. One for each kind: the SDK runs every one that matches. */
 import type { App } from '@slack/bolt';
-import { answer, nothing, openForm, openJoin, openNewCall, openReview, openWeb, order } from './action.ts';
+import { answer, nothing, openForm, openJoin, openNewCall, openReview, openWeb, order, unknown } from './action.ts';
 import { command } from './command.ts';
 import { homeOpened } from './home.ts';
 import { messages } from './message.ts';
 import type { BotParts } from './parts.ts';
 import { formSent, joinSent, newCallSent, reviewSent } from './submission.ts';
+
+const UNKNOWN_ACTION = /^(?!(answer\.\d+|send|form|order|alarm|new-call|web|join|menu|link)$|review\.)/;
+const UNKNOWN_VIEW = /^(?!(form|review|new-call|join)$)/;
+const UNKNOWN_COMMAND = /^(?!\/nocool$)/;
 
 export function register(app: App, parts: BotParts): void {
   const heard = messages(parts);
@@ -25,4 +29,11 @@ export function register(app: App, parts: BotParts): void {
   app.view({ type: 'view_submission', callback_id: 'new-call' }, newCallSent(parts));
   app.view({ type: 'view_submission', callback_id: 'join' }, joinSent(parts));
   app.command('/nocool', command(parts));
+
+  // Over a socket nothing answers for us what no listener takes: an old button, a form of an earlier version.
+  app.action({ type: 'block_actions', action_id: UNKNOWN_ACTION }, unknown(parts));
+  app.view(UNKNOWN_VIEW, async ({ ack }) => ack());
+  app.command(UNKNOWN_COMMAND, async ({ ack }) => ack());
+  app.shortcut(/^/, async ({ ack }) => ack());
+  app.options(/^/, async ({ ack }) => ack({ options: [] }));
 }
