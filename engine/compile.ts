@@ -177,7 +177,6 @@ function hasChosen(memory: Memory, place: Place, option: string): boolean {
   if (!('parts' in place.step) || place.step.by === undefined) return false;
   const spec = place.step.parts[place.step.by];
   const value =
-    memory.facts[place.id]?.parts[place.step.by] ??
-    (spec?.as ? memory.job[jobName(spec.as, place.round)]?.value : undefined);
+    memory.facts[place.id]?.parts[place.step.by] ?? (spec?.as ? memory.job[jobName(spec.as, place)]?.value : undefined);
   return value?.kind === 'choice' && value.chosen[0] === option;
 }

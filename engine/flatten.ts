@@ -18,6 +18,8 @@ export interface Place {
   readonly step: PlainStep;
   readonly class: StepClass;
   readonly cabinet: string;
+  /** The cabinet where it is another than the manual's first, else null. */
+  readonly beside: string | null;
   /** True within make-dead: the place is a gate of this cabinet's isolation. */
   readonly gate: boolean;
   readonly round: number;
@@ -54,6 +56,8 @@ interface Surroundings {
   /** Prefixes of this page in earlier rounds, the nearest first. */
   readonly rounds: readonly string[];
   readonly cabinet: string;
+  /** The manual's first cabinet. */
+  readonly main: string;
   readonly gate: boolean;
   readonly round: number;
 }
@@ -68,6 +72,7 @@ export function flatten(manual: Manual): Plan {
     earlier: [],
     rounds: [],
     cabinet,
+    main: cabinet,
     gate: false,
     round: 1,
   });
@@ -83,6 +88,7 @@ export function flatten(manual: Manual): Plan {
       earlier: [],
       rounds: [],
       cabinet: name,
+      main: cabinet,
       gate: true,
       round: 1,
     });
@@ -98,16 +104,22 @@ export function flatten(manual: Manual): Plan {
 /** Where "can't" and "skip" lead; null where a question can't be left out. */
 export const skipTarget = (place: Place): string | null => place.cant ?? place.to.cant ?? place.next;
 
-/** `round:` names are facts of one round: the next one begins without them. */
-export const jobName = (name: string, round: number): string => (name.startsWith('round:') ? `${name}~${round}` : name);
+/**
+ * `round:` names are facts of one round: the next one begins without them. `cabinet:` names are facts of one cabinet:
+ * what is known of the outdoor unit's capacitor says nothing of the indoor unit's.
+ */
+export function jobName(name: string, at: { readonly round: number; readonly cabinet: string }): string {
+  if (name.startsWith('cabinet:')) return `${name.slice('cabinet:'.length)}@${at.cabinet}`;
+  return name.startsWith('round:') ? `${name}~${at.round}` : name;
+}
 
 const isOfJob = (step: Step): boolean =>
   'parts' in step && Object.values(step.parts).every((p: { as?: string }) => p.as !== undefined);
 
 /** `@+part:name+part:name`: the parts of a question, each from the fact of the job that is kept under its name. */
-const together = (step: Step, round: number): string =>
+const together = (step: Step, around: Surroundings): string =>
   `@${Object.entries('parts' in step ? step.parts : {})
-    .map(([key, part]) => `+${key}:${jobName(part.as ?? '', round)}`)
+    .map(([key, part]) => `+${key}:${jobName(part.as ?? '', around)}`)
     .join('')}`;
 
 const exitsOf = (page: Flow, prefix: string): Record<string, string> =>
@@ -123,7 +135,7 @@ function lay(page: Flow, places: Map<string, Place>, around: Surroundings): stri
     return found;
   };
   const ref = (r: string): readonly string[] => {
-    if (r.startsWith('@')) return [`@${jobName(r.slice(1), around.round)}`];
+    if (r.startsWith('@')) return [`@${jobName(r.slice(1), around)}`];
     if (r.startsWith('~')) return around.earlier.map((prefix) => `${prefix}${r.slice(1)}`);
     const own = Object.hasOwn(page.steps, r) ? page.steps[r] : undefined;
     // A question that a later round passes over, because it is known for the whole job, has its answer in an earlier one.
@@ -131,7 +143,7 @@ function lay(page: Flow, places: Map<string, Place>, around: Surroundings): stri
     if (own)
       return [
         `${around.prefix}${r}`,
-        ...(isOfJob(own) ? [...around.rounds.map((prefix) => `${prefix}${r}`), together(own, around.round)] : []),
+        ...(isOfJob(own) ? [...around.rounds.map((prefix) => `${prefix}${r}`), together(own, around)] : []),
       ];
     const need = around.needs[r];
     if (need === undefined) throw new FlowError(`${page.id}: nothing is called "${r}" here`);
@@ -196,6 +208,7 @@ function layInclude(
       earlier: before,
       rounds: step.round ? before : around.rounds.map((p) => copyPrefix(p, name, step, copy)),
       round: step.round ? copy : around.round,
+      cabinet: step.cabinet ?? around.cabinet,
     });
   }
 }
@@ -221,6 +234,7 @@ function place(
     step,
     class: classOf(step, around.gate),
     cabinet: around.cabinet,
+    beside: around.cabinet === around.main ? null : around.cabinet,
     gate: around.gate,
     round: around.round,
     order,

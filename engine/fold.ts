@@ -3,6 +3,7 @@ import { Decimal } from 'decimal.js';
 import { TranscriptMismatch, unreachable } from './errors.ts';
 import { jobName, type Place, type Plan } from './flatten.ts';
 import { reopen, voidAll, withdraw } from './forget.ts';
+import { showsOneSection } from './judgements/read.ts';
 import { isTaken, judged } from './known.ts';
 import { type Fact, type Memory, NO_ISOLATION } from './memory.ts';
 import type { Entry, Equipment, Parts, Truck } from './schema.ts';
@@ -67,7 +68,9 @@ export function fold(plan: Plan, before: Memory, entry: Entry): Memory {
       return { ...memory, question: null };
     case 'approved':
       if (entry.body.what === 'tries') return { ...moved, triesOpened: memory.triesOpened + 1 };
-      return { ...moved, approvals: withOne(memory.approvals, entry.body.what) };
+      return entry.body.cabinet === undefined
+        ? moved
+        : { ...moved, approvals: withOne(memory.approvals, entry.body.cabinet) };
     case 'signed':
       return { ...moved, signed: true };
     case 'sent-back':
@@ -136,7 +139,20 @@ function answered(plan: Plan, memory: Memory, entry: Entry & { kind: 'answered' 
   const kept = { ...memory, facts: { ...memory.facts, [id]: fact }, job };
   const newPart = place.step.act === 'fit' && parts.ok?.kind === 'choice' && parts.ok.chosen[0] === 'done';
   const then = newPart ? { ...kept, fitted: { ...kept.fitted, [place.round]: job } } : kept;
-  return heldSince(then, place, entry.by, at);
+  return heldSince(moreSections(plan, then, place, parts), place, entry.by, at);
+}
+
+/** The print shows two sections where the look showed one: what is left in the other was never measured. */
+function moreSections(plan: Plan, memory: Memory, place: Place, parts: Parts): Memory {
+  if (place.gate || !('parts' in place.step)) return memory;
+  const { step } = plan.manual.isolation.grows;
+  const look = memory.facts[`dead:${place.cabinet}/${step}`]?.parts;
+  const two = Object.entries(place.step.parts).some(([key, spec]) => {
+    const value = parts[key];
+    return spec.as === 'cabinet:label' && value?.kind === 'label' && value.label.fan !== null;
+  });
+  if (!two || !showsOneSection(look)) return memory;
+  return noticed(reopen(plan, memory, place.cabinet, step), 'void:sections');
 }
 
 /** Answers kept by name for the whole job; what was not taken overwrites nothing. */
@@ -146,7 +162,7 @@ function jobFacts(place: Place, job: Memory['job'], parts: Parts, entry: Entry, 
   for (const [key, spec] of Object.entries(place.step.parts)) {
     const value = parts[key];
     if (spec.as !== undefined && isTaken(value))
-      out[jobName(spec.as, place.round)] = { seq: entry.seq, of, by: entry.by, part: key, value };
+      out[jobName(spec.as, place)] = { seq: entry.seq, of, by: entry.by, part: key, value };
   }
   return out;
 }
@@ -190,7 +206,8 @@ function amended(plan: Plan, memory: Memory, entry: Entry & { kind: 'amended' })
     },
     'amended',
   );
-  if (!place.gate || !endsIsolation(plan, place, fact.parts, entry.body.parts)) return out;
+  if (!place.gate) return moreSections(plan, out, place, entry.body.parts);
+  if (!endsIsolation(plan, place, fact.parts, entry.body.parts)) return out;
   if (place.class === 'proving') return noticed(reopen(plan, out, place.cabinet, place.name), 'void:amended');
   const following = plan.regions[place.cabinet]?.places ?? [];
   const after = plan.places.get(following[following.indexOf(place.id) + 1] ?? '');
@@ -201,6 +218,7 @@ function amended(plan: Plan, memory: Memory, entry: Entry & { kind: 'amended' })
 function endsIsolation(plan: Plan, place: Place, was: Parts, changed: Parts): boolean {
   if (!('parts' in place.step)) return false;
   const { grows } = plan.manual.isolation;
+  if (place.name === grows.step && showsOneSection(was) && !showsOneSection({ ...was, ...changed })) return true;
   for (const [key, value] of Object.entries(changed)) {
     if (JSON.stringify(was[key]) === JSON.stringify(value)) continue;
     if (

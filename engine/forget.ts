@@ -32,7 +32,14 @@ export function reopen(plan: Plan, memory: Memory, cabinet: string, step: string
   const dropped = drop(memory, places.slice(from));
   const before = dropped.isolations[cabinet] ?? NO_ISOLATION;
   const again = age || (before.again && from > lock);
-  return { ...dropped, isolations: { ...dropped.isolations, [cabinet]: { ...before, proved: null, again } } };
+  // How the means is held open is approved for this lock and this means; where they are asked again, so is that.
+  const approve = places.findIndex((id) => plan.places.get(id)?.step.verb === 'approval');
+  const approvals = from <= approve ? dropped.approvals.filter((c) => c !== cabinet) : dropped.approvals;
+  return {
+    ...dropped,
+    approvals,
+    isolations: { ...dropped.isolations, [cabinet]: { ...before, proved: null, again } },
+  };
 }
 
 /** Whether anything from a way of re-entry on (the lock, by default) has been answered: only then is there something to void. */

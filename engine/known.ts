@@ -3,6 +3,7 @@ import { Decimal } from 'decimal.js';
 import { jobName, type Place, type Plan } from './flatten.ts';
 import { judgements } from './judgements/index.ts';
 import type { Judged, Judgement } from './judgements/judgement.ts';
+import { showsOneSection } from './judgements/read.ts';
 import { ASSUMED_METER, type Memory } from './memory.ts';
 import type { Conclusion, Finding, Meter, Parts, Value } from './schema.ts';
 import type { AskStep, FoundStep, JudgeStep, PartSpec, Shown, When } from './vocabulary.ts';
@@ -70,6 +71,7 @@ export function isAsked(place: Place, part: PartSpec, memory: Memory, answer: Pa
     const size = new Decimal(value.value).abs();
     return size.gt(when.above.value) && (!when.below || size.lt(when.below.value));
   }
+  if ('unless' in when) return !showsOneSection(partsAt(place, memory, when.fact));
   const options = chosen(value);
   if (when.is) return options.some((c) => when.is?.includes(c));
   return options.length > 0 && !options.some((c) => when.not?.includes(c));
@@ -90,7 +92,7 @@ export function isKnown(place: Place, memory: Memory): boolean {
     case 'verdict':
       return true;
     case 'approval':
-      return memory.approvals.includes(step.what);
+      return memory.approvals.includes(place.cabinet);
     default:
       return memory.facts[place.id] !== undefined || knownByJob(place, step, memory);
   }
@@ -103,7 +105,7 @@ export function isConcluded(place: Place, memory: Memory): boolean {
 const sameSeqs = (a: readonly number[], b: readonly number[]): boolean =>
   a.length === b.length && a.every((x, i) => x === b[i]);
 const knownByJob = (place: Place, step: AskStep, memory: Memory): boolean =>
-  Object.values(step.parts).every((p) => p.as !== undefined && isTaken(memory.job[jobName(p.as, place.round)]?.value));
+  Object.values(step.parts).every((p) => p.as !== undefined && isTaken(memory.job[jobName(p.as, place)]?.value));
 
 /** seqs of the answers a verdict rests on, ascending, without those that were not given. */
 export function evidenceOf(place: Place, memory: Memory): number[] {
@@ -132,6 +134,7 @@ export const shownFindings = (shown: Shown, place: Place, memory: Memory): reado
 type Asked = Pick<JudgeStep, 'judgement' | 'of' | 'limits'>;
 interface Run {
   readonly sources: readonly (object | null)[];
+  readonly beside: string | null;
   readonly result: Judged<string>;
 }
 /**
@@ -157,14 +160,18 @@ function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
     if (METERED.includes(name) && found) meter = memory.meters[found.by] ?? ASSUMED_METER;
   }
   sources.push(truck, meter);
+  const { beside } = place;
   const byStep = runs.get(what) ?? new WeakMap<object, Run[]>();
   runs.set(what, byStep);
   const first = sources.slice(2, -2).find((x) => x !== null) ?? NONE;
   const known = byStep.get(first) ?? [];
-  const done = known.find((run) => run.sources.every((x, i) => x === sources[i]));
+  const done = known.find((run) => run.beside === beside && run.sources.every((x, i) => x === sources[i]));
   if (done) return done.result;
-  const result = judgementOf(what.judgement).run(given, what.limits, { settings, meter, truck, equipment });
-  byStep.set(first, [...known.slice(-15), { sources, result }]);
+  const result = judgementOf(what.judgement).run(given, what.limits, {
+    ...{ settings, meter, truck, equipment },
+    ...(beside === null ? {} : { cabinet: beside }),
+  });
+  byStep.set(first, [...known.slice(-15), { sources, beside, result }]);
   return result;
 }
 

@@ -60,6 +60,7 @@ export interface Memory {
   readonly isolations: Readonly<Record<string, Isolation>>;
   readonly failed: readonly Failed[];
   readonly triesOpened: number;
+  /** Cabinets whose means a senior lets be held open otherwise than by a lock. */
   readonly approvals: readonly string[];
   readonly assigned: readonly string[];
   readonly handover: { readonly seq: number; readonly from: string; readonly to: string } | null;

@@ -80,7 +80,7 @@ function frame(s: Standing): Prompt {
       answered: Object.keys(memory.facts).length,
       label: plan.places.get(here)?.title ?? plan.manual.title,
     },
-    isolation: Object.keys(plan.regions).map((c) => isolationLine(plan, memory, here, c)),
+    isolation: cabinetsInView(plan, memory, here).map((c) => isolationLine(plan, memory, here, c)),
     holder: null,
     amends: null,
     verdicts,
@@ -134,7 +134,7 @@ function mayBeAsked(place: Place, spec: PartSpec, memory: Memory, answer: Parts)
 const rememberedByJob = (place: Place, spec: PartSpec, memory: Memory): Value | undefined =>
   spec.as === undefined
     ? undefined
-    : (memory.job[jobName(spec.as, place.round)]?.value ?? memory.equipment?.facts[spec.as]);
+    : (memory.job[jobName(spec.as, place)]?.value ?? memory.equipment?.facts[jobName(spec.as, place)]);
 
 /** One part of a question as data. `was` fills the chips. */
 export function toPart(key: string, spec: PartSpec, was?: Value): Part {
@@ -209,6 +209,7 @@ const VOIDS: Readonly<Record<string, string>> = {
   'void:emergency': 'The emergency ended the isolation.',
   'void:hand-over': 'The hand-over ended the isolation.',
   'void:live': 'Live work ends the isolation. The next dead test begins at the lock.',
+  'void:sections': 'The print shows two sections, and one was discharged. Look again, and discharge both.',
   'void:amended': 'A gate was changed, so what followed it is asked again.',
   amended: 'Changed. Later answers that still fit are kept, the others are set aside.',
   withdrawn: 'Taken back. What rested on it is asked again.',
@@ -252,6 +253,13 @@ const WORDS: Readonly<Record<IsolationLine['state'], string>> = {
   proved: 'PROVED DEAD',
   'control-live': 'CONTROL LIVE',
 };
+/** The cabinet at hand, and every other one on which somebody has begun; the first one where the job stands at none. */
+function cabinetsInView(plan: Plan, memory: Memory, here: string): string[] {
+  const all = Object.keys(plan.regions);
+  const at = plan.places.get(here)?.cabinet;
+  const seen = all.filter((c) => c === at || isBegun(plan, memory, c, 'holder'));
+  return seen.length > 0 ? seen : all.slice(0, 1);
+}
 function isolationLine(plan: Plan, memory: Memory, here: string, cabinet: string): IsolationLine {
   const isolation = memory.isolations[cabinet];
   const prompts = (plan.manual.isolation.prompts as readonly string[]).map((p) => `dead:${cabinet}/${p}`);

@@ -80,7 +80,7 @@ function onward(place: Place, memory: Memory, passed: readonly Place[]): string 
   if (fact?.skipped) return skipTarget(place) ?? '';
   if ('parts' in step && step.by !== undefined) {
     const as = step.parts[step.by]?.as;
-    const value = fact?.parts[step.by] ?? (as === undefined ? undefined : memory.job[jobName(as, place.round)]?.value);
+    const value = fact?.parts[step.by] ?? (as === undefined ? undefined : memory.job[jobName(as, place)]?.value);
     const target = value?.kind === 'choice' ? place.to[value.chosen[0] ?? ''] : undefined;
     if (target !== undefined) return target;
   }

@@ -108,6 +108,8 @@ export const Past = z.strictObject({
   job: id,
   what: z.enum(['fitted', 'read']),
   item: z.string().check(z.maxLength(120)),
+  /** Where it is another cabinet than the manual's first. */
+  cabinet: z.optional(id),
   /** µF by section where a capacitor was read. */
   herm: z.nullable(decimal),
   fan: z.nullable(decimal),
@@ -213,7 +215,12 @@ const bodies = {
   released: z.strictObject({ of: seq, as: z.enum(['clear', 'not-here']), reason: z.optional(TextRef) }),
   asked: z.strictObject({ text: TextRef }),
   replied: z.strictObject({ of: seq, text: TextRef }),
-  approved: z.strictObject({ what: z.enum(['lock-alternative', 'tries']), reason: z.optional(TextRef) }),
+  /** `cabinet`: whose means is held open otherwise. */
+  approved: z.strictObject({
+    what: z.enum(['lock-alternative', 'tries']),
+    cabinet: z.optional(id),
+    reason: z.optional(TextRef),
+  }),
   signed: z.strictObject({}),
   'sent-back': z.strictObject({ reason: TextRef }),
   counted: z.strictObject({ item: id, left: z.number(), used: z.optional(z.number()) }),

@@ -3,7 +3,8 @@
  * and sent to a browser. Targets and references are typed: a misspelt step, exit, outcome or judgement doesn't compile.
  *
  * Targets: a step of the same page, or `!exit`. References: a step of the same page, a need of the page, `@name` (a fact
- * of the whole job, `@round:name` of one round), `~step` (the same step in the nearest earlier try that has it).
+ * of the whole job, `@round:name` of one round, `@cabinet:name` of one cabinet), `~step` (the same step in the nearest
+ * earlier try that has it).
  */
 import type { JudgementId, LimitsOf, OutcomeOf, TakesOf } from './judgements/index.ts';
 import type { Limit } from './judgements/judgement.ts';
@@ -11,7 +12,7 @@ import type { Leads } from './picture/data.ts';
 import type { Circuit, Quantity } from './quantity.ts';
 import type { Callout, Equipment } from './schema.ts';
 
-export type { Limit };
+export type { Leads, Limit };
 
 /** The closed list of acts. Each puts hands inside, so each asks for a standing isolation. */
 export type ActName = 'wires off' | 'spin' | 'tug' | 'fit' | 'rewire' | 'part out';
@@ -24,7 +25,9 @@ export type When<R extends string> =
   | { readonly fact: R; readonly part: string; readonly is?: readonly string[]; readonly not?: readonly string[] }
   | { readonly fact: R; readonly part: string; readonly above: Limit; readonly below?: Limit }
   /** Only when the isolation is entered again after its age alone. */
-  | { readonly again: true };
+  | { readonly again: true }
+  /** Unless that look shows a capacitor with two terminals, so one section. */
+  | { readonly fact: R; readonly part: 'terminals'; readonly unless: 'two' };
 
 interface PartBase<R extends string> {
   readonly ask: string;
@@ -139,6 +142,8 @@ export interface IncludeStep<T extends string = string, R extends string = strin
   readonly needs: Readonly<Record<string, R>>;
   readonly again?: { readonly times: number; readonly spent: T };
   readonly round?: boolean;
+  /** Hands go into this cabinet of the manual: its own isolation, its own `@cabinet:` facts. Unsaid: as around it. */
+  readonly cabinet?: string;
 }
 export type Step<T extends string = string, R extends string = string> =
   | AskStep<T, R>
@@ -358,7 +363,13 @@ export const include = <
   const A extends { readonly times: number; readonly spent: string } | undefined = undefined,
 >(
   page: Flow<X, N, string>,
-  spec: { readonly exits: E; readonly needs: M; readonly again?: A; readonly round?: boolean },
+  spec: {
+    readonly exits: E;
+    readonly needs: M;
+    readonly again?: A;
+    readonly round?: boolean;
+    readonly cabinet?: string;
+  },
 ): IncludeStep<(E[keyof E] & string) | (A extends { spent: infer P } ? P & string : never), M[keyof M] & string> =>
   ({ verb: 'include', page, ...spec }) as never;
 

@@ -161,6 +161,11 @@ export const LIMITS = {
     grounded: limit('1', 'MΩ', `${OURS}: a fan motor to its frame at meter voltage`),
     clear: limit('5', 'MΩ', 'IEEE 43: random-wound motors, written for 1 hp and more (secondary source)'),
   },
+  blowerWindings: {
+    ...ohmmeter,
+    grounded: limit('1', 'MΩ', `${OURS}: a blower motor to its frame at meter voltage`),
+    clear: limit('5', 'MΩ', 'IEEE 43: random-wound motors, written for 1 hp and more (secondary source)'),
+  },
   threeWindings: { ...ohmmeter, ...toGround, equal },
   loadsToGround: {
     ...toGround,

@@ -103,7 +103,7 @@ export const makeDead = flow({
         }),
         feeds: several('Any second feed', {
           none: { label: 'No other feed', alone: true, words: ['no other feed', 'none', 'no second feed'] },
-          indoor: { label: 'Indoor unit' },
+          indoor: { label: 'The other unit, indoor or outdoor', words: ['indoor unit', 'outdoor unit'] },
           heater: { label: 'Crankcase or defrost heater', words: ['heater'] },
           pump: { label: 'Pump' },
           generator: { label: 'Generator' },
@@ -189,14 +189,22 @@ export const makeDead = flow({
             wet: { label: 'Wet inside' },
             chewed: { label: 'Chewed wires', words: ['mice', 'ants'] },
           },
-          { as: 'condition' },
+          { as: 'cabinet:condition' },
         ),
         count: count('Number of capacitors', {
           over: false,
-          as: 'count',
+          as: 'cabinet:count',
           words: ['cap', 'caps', 'capacitor', 'capacitors'],
         }),
-        print: printed('Print of the dual run capacitor', { optional: true, as: 'label' }),
+        print: printed('Print of the run capacitor', { optional: true, as: 'cabinet:label' }),
+        terminals: one(
+          'Its terminals, where the print can’t be read',
+          {
+            two: { label: 'Two', words: ['two terminals', '2 terminals'] },
+            three: { label: 'Three: C, HERM, FAN', words: ['three terminals', '3 terminals'] },
+          },
+          { optional: true },
+        ),
         photo: pictured('Photo', { optional: true }),
       },
       next: 'proving',
@@ -338,7 +346,7 @@ export const makeDead = flow({
     residual: measure({
       say: 'Discharge every capacitor through the resistor tool, then measure what is left.',
       body: [
-        'Resistor tool: 20 kΩ, 5 W, insulated probes rated for the volts. Hold on each pair: HERM–C, FAN–C, HERM–FAN.',
+        'Resistor tool: 20 kΩ, 5 W, insulated probes rated for the volts. Hold on each pair: HERM–C, FAN–C, HERM–FAN; two terminals: across them.',
         'Then DC volts: a 9 V battery, each pair, the battery again.',
         'Discharge even if the first reading is near zero.',
       ],
@@ -353,12 +361,26 @@ export const makeDead = flow({
         'our setting: 5 V DC',
       ],
       circuit: 'part',
-      shows: [shown('hold', { of: { label: '@label', look: 'look' }, limits: LIMITS.hold })],
+      shows: [shown('hold', { of: { label: '@cabinet:label', look: 'look' }, limits: LIMITS.hold })],
       fields: {
         batteryBefore: volts('9 V battery, before', { over: false, words: ['battery'] }),
-        hc: volts('HERM to C', { over: false, signed: true, words: ['h-c', 'herm', 'herm-c'] }),
-        fc: volts('FAN to C', { over: false, signed: true, words: ['f-c', 'fan', 'fan-c'] }),
-        hf: volts('HERM to FAN', { over: false, signed: true, words: ['h-f', 'herm-fan'] }),
+        hc: volts('HERM to C or across', {
+          over: false,
+          signed: true,
+          words: ['h-c', 'herm', 'herm-c'],
+        }),
+        fc: volts('FAN to C', {
+          over: false,
+          signed: true,
+          words: ['f-c', 'fan', 'fan-c'],
+          when: { fact: 'look', part: 'terminals', unless: 'two' },
+        }),
+        hf: volts('HERM to FAN', {
+          over: false,
+          signed: true,
+          words: ['h-f', 'herm-fan'],
+          when: { fact: 'look', part: 'terminals', unless: 'two' },
+        }),
         c2: volts('Second capacitor', {
           over: false,
           signed: true,

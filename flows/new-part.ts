@@ -1,42 +1,44 @@
 import {
   flow,
   judge,
+  type Leads,
   label,
   measure,
   megohms,
   microfarads,
   one,
+  type PartSpec,
   printed,
   shown,
   verdict,
 } from '../engine/vocabulary.ts';
+import { BLOWER_PART } from './examples/blower.ts';
 import { PART } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
 
-const OLD = { old: '@label', diagram: '@round:diagram' } as const;
+const OLD = { old: '@cabinet:label', diagram: '@round:diagram' } as const;
 
-/** The new run capacitor: picked from what the truck carries, and measured dead before it goes in. */
-export const newPart = flow({
-  id: 'new-part',
-  version: 1,
-  title: 'The right part',
-  exits: ['fits', 'none', 'again'],
-  examples: PART,
-  steps: {
+interface Words {
+  readonly example: string;
+  readonly how: string;
+  readonly fields: Readonly<Record<string, PartSpec<'~part'>>>;
+  readonly picture: Leads;
+}
+
+/** Picked from what the truck carries, and measured dead before it goes in: the same for either cabinet. */
+const steps = ({ example, how, fields, picture }: Words) =>
+  ({
     rating: label({
       say: 'The rating to fit: from the old part, the wiring diagram or the nameplate.',
-      body: ['Type it as printed, for example 30+5 µF ±6 % 440 VAC.'],
+      body: [`Type it as printed, for example ${example}.`],
       why: 'The same µF within the original’s tolerance, the same or higher volts. Nothing is fitted by guess.',
-      as: 'label',
+      as: 'cabinet:label',
       cant: '!none',
       next: 'part',
     }),
     part: measure({
       say: 'Pick the new part and measure it dead, before it is fitted.',
-      body: [
-        'HERM to C, FAN to C; two singles: each on its own. One section: leave FAN out.',
-        'Type first, second or third for a line of the list, or other and its print.',
-      ],
+      body: [how, 'Type first, second or third for a line of the list, or other and its print.'],
       callouts: [{ level: 'warning', text: 'Never the next size up. A start capacitor is no run capacitor.' }],
       why: 'A new part may be bad or wrong. Measured dead is its proof; under load isn’t routine.',
       source: [
@@ -51,13 +53,11 @@ export const newPart = flow({
           third: { label: 'The third', words: ['3rd'] },
           other: { label: 'Another part: its print', words: ['another'] },
         }),
-        print: printed('Print of that part', { when: { part: 'pick', is: ['other'] } }),
-        herm: microfarads('HERM to C', { words: ['h', 'comp', 'hc', 'h-c'] }),
-        fan: microfarads('FAN to C', { words: ['f', 'fc', 'f-c'], optional: true }),
-        hf: microfarads('HERM to FAN', { words: ['h-f', 'herm-fan'], optional: true }),
+        print: printed('Its print, where it is another part', { when: { part: 'pick', is: ['other'] } }),
+        ...fields,
         case: megohms('Terminals to case', { words: ['shell', 'can', 'rim'], optional: true, unitNeeded: true }),
       },
-      picture: { kind: 'leads', part: 'dual', on: ['herm-c', 'fan-c', 'case'], between: 'capacitance' },
+      picture,
       cant: '!none',
       next: 'judged',
     }),
@@ -79,8 +79,41 @@ export const newPart = flow({
       next: ['Fit it, strap it, wires back as recorded.'],
       who: 'junior',
       judged: ['judged'],
-      evidence: ['@label', '@round:diagram', 'part'],
+      evidence: ['@cabinet:label', '@round:diagram', 'part'],
       then: '!fits',
     }),
-  },
+  }) as const;
+
+/** The new run capacitor of the outdoor unit. */
+export const newPart = flow({
+  id: 'new-part',
+  version: 1,
+  title: 'The right part',
+  exits: ['fits', 'none', 'again'],
+  examples: PART,
+  steps: steps({
+    example: '30+5 µF ±6 % 440 VAC',
+    how: 'HERM to C, FAN to C; two singles: each on its own. One section: leave FAN out.',
+    fields: {
+      herm: microfarads('HERM to C', { words: ['h', 'comp', 'hc', 'h-c'] }),
+      fan: microfarads('FAN to C', { words: ['f', 'fc', 'f-c'], optional: true }),
+      hf: microfarads('HERM to FAN', { words: ['h-f', 'herm-fan'], optional: true }),
+    },
+    picture: { kind: 'leads', part: 'dual', on: ['herm-c', 'fan-c', 'case'], between: 'capacitance' },
+  }),
+});
+
+/** The new run capacitor of an indoor blower. */
+export const newBlowerPart = flow({
+  id: 'new-blower-part',
+  version: 1,
+  title: 'The right part for the blower',
+  exits: ['fits', 'none', 'again'],
+  examples: BLOWER_PART,
+  steps: steps({
+    example: '7.5 µF ±6 % 440 VAC',
+    how: 'Across its two terminals.',
+    fields: { herm: microfarads('Across the terminals', { words: ['cap', 'value', 'across'] }) },
+    picture: { kind: 'leads', part: 'single', on: ['across', 'case'], between: 'capacitance' },
+  }),
 });

@@ -1,4 +1,5 @@
 import { choose, flow, include, judge, manual, note, verdict } from '../engine/vocabulary.ts';
+import { blower } from './blower.ts';
 import { deadBlock } from './dead-block.ts';
 import { ROOT, ROUND } from './examples/start.ts';
 import { LIMITS } from './limits.ts';
@@ -8,7 +9,7 @@ import { restart } from './restart.ts';
 import { underLoad } from './under-load.ts';
 
 const NOT_COVERED = [
-  'This version leads the dead tests, the repair and the restart of single-phase units with a run capacitor. Nothing is guessed beyond it.',
+  'This version leads the dead tests, the repair and the restart of single-phase units and of PSC blowers with a run capacitor. Nothing is guessed beyond it.',
 ];
 
 /** One round: observe, classify, test, verdict, fit, restart. A failed restart begins the next. */
@@ -95,7 +96,7 @@ const round = flow({
         i: {
           label: 'Outdoor runs, indoor blower doesn’t',
           words: ['no blower', 'no air inside', 'blower dead', 'blower not running'],
-          to: 'what-you-see',
+          to: 'blower',
         },
         j: {
           label: 'Ice on coil or lines',
@@ -216,6 +217,11 @@ const round = flow({
       exits: { done: '!done', again: '!again', raised: '!raised', left: '!left' },
       needs: {},
     }),
+    blower: include(blower, {
+      cabinet: 'indoor',
+      exits: { done: '!done', again: '!again', raised: '!raised', left: '!left' },
+      needs: {},
+    }),
     bus: note({
       say: 'Leave it closed. Note what a senior needs.',
       body: [
@@ -300,7 +306,7 @@ export const noCool = manual({
   title: 'No-cool call',
   root,
   isolation: dead,
-  cabinets: { outdoor: 'Outdoor unit' },
+  cabinets: { outdoor: 'Outdoor unit', indoor: 'Indoor unit' },
   fromRecord: ['rla', 'lra', 'fla'],
   labelTolerance: LIMITS.label.tolerance,
   endings: {

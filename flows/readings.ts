@@ -6,7 +6,7 @@ import { LIMITS } from './limits.ts';
 const LABEL_GOVERNS =
   'The tolerance printed on the part governs (IEC 60252-1 parts print it; ±6 % where none is printed: common practice)';
 const inputs = {
-  label: '@label',
+  label: '@cabinet:label',
   readings: 'sections',
   third: 'third',
   before: '~sections',
@@ -132,7 +132,7 @@ export const readings = flow({
       next: 'short',
     }),
     short: judge('section-ohms', {
-      of: { ohms: 'section-ohms', readings: 'sections', label: '@label' },
+      of: { ohms: 'section-ohms', readings: 'sections', label: '@cabinet:label' },
       limits: LIMITS.ohms,
       then: { shorted: 'shorted', 'not-shorted': 'no-readings', undecided: 'no-readings' },
     }),
@@ -184,7 +184,7 @@ export const readings = flow({
         undecided: 'no-readings',
       },
     }),
-    ...capacitorVerdicts(['sections', 'third', '@label'], ['~sections', '~third']),
+    ...capacitorVerdicts(['sections', 'third', '@cabinet:label'], ['~sections', '~third']),
     open: verdict({
       verdict: 'section-open',
       title: 'A section is open: replace the part',
@@ -197,7 +197,7 @@ export const readings = flow({
       ],
       who: 'junior',
       judged: ['compare'],
-      evidence: ['sections', 'third', '@label', '~wires'],
+      evidence: ['sections', 'third', '@cabinet:label', '~wires'],
       then: '!done',
     }),
     'fan-open-question': verdict({
@@ -207,7 +207,7 @@ export const readings = flow({
       next: ['FAN to C with one lead on C, and HERM to FAN, would decide it.', 'A senior sees this call.'],
       who: 'senior',
       judged: ['compare'],
-      evidence: ['sections', 'third', '@label'],
+      evidence: ['sections', 'third', '@cabinet:label'],
       raises: 'verdict',
       then: '!done',
     }),

@@ -53,7 +53,7 @@ export const repair = flow({
       then: 'diagram',
     }),
     diagram: judge('diagram', {
-      of: { label: '@label', diagram: '@round:diagram' },
+      of: { label: '@cabinet:label', diagram: '@round:diagram' },
       limits: {},
       quiet: ['same', 'undecided'],
       then: { same: 'parts', differs: 'wrong', undecided: 'parts' },
@@ -65,7 +65,7 @@ export const repair = flow({
       next: ['Fit by the diagram.', 'A senior sees it: the compressor ran on the wrong part.'],
       who: 'senior',
       judged: ['diagram'],
-      evidence: ['@label', 'why'],
+      evidence: ['@cabinet:label', 'why'],
       raises: 'verdict',
       then: 'parts',
     }),

@@ -11,13 +11,14 @@ import {
   printed,
   verdict,
 } from '../engine/vocabulary.ts';
+import { unread } from './capacitor-unread.ts';
 import { RUN_CAPACITOR } from './examples/block.ts';
 import { LIMITS } from './limits.ts';
 import { readings } from './readings.ts';
 import { singleReadings } from './single-readings.ts';
 import { terminals } from './terminals.ts';
 
-const SIGHT = { of: { look: '@condition' }, limits: {}, quiet: ['clean'] } as const;
+const SIGHT = { of: { look: '@cabinet:condition' }, limits: {}, quiet: ['clean'] } as const;
 
 /** The run capacitor of a PSC unit, one section or two, from the wiring record to a verdict. */
 export const runCapacitor = flow({
@@ -38,7 +39,7 @@ export const runCapacitor = flow({
       also: {
         colours: noted('Colours: C, HERM, FAN', { optional: true }),
         photo: pictured('Photo of the wiring', { optional: true }),
-        print: printed('The print, where it can be read now', { optional: true, as: 'label' }),
+        print: printed('The print, where it can be read now', { optional: true, as: 'cabinet:label' }),
       },
       yes: 'Recorded, wires off, marks readable',
       words: ['wires off', 'photo wires wires off', 'wires off herm fan c', 'marked', 'recorded'],
@@ -61,7 +62,7 @@ export const runCapacitor = flow({
       body: ['Type it as printed, for example 30+5 µF ±6 % 440 VAC. The larger value is HERM, the smaller FAN.'],
       why: 'The marking on the part governs. Without a printed tolerance ±6 % is taken, and the record says so.',
       source: ['±6 % where none is printed: common practice, no single source'],
-      as: 'label',
+      as: 'cabinet:label',
       cant: 'diagram',
       next: 'kind',
     }),
@@ -69,12 +70,12 @@ export const runCapacitor = flow({
       say: 'Unreadable print: the rating from the wiring diagram or the nameplate.',
       body: ['Inside the cover or on the nameplate. Type it as printed there.'],
       why: 'Without a rating there is no verdict on the value. Open, shorted and by sight still stand.',
-      as: 'label',
+      as: 'cabinet:label',
       cant: 'unrated',
       next: 'kind',
     }),
     kind: judge('print-sections', {
-      of: { label: '@label' },
+      of: { label: '@cabinet:label' },
       limits: {},
       quiet: ['dual', 'single', 'undecided'],
       then: { dual: 'both', single: 'one', undecided: 'unrated' },
@@ -82,7 +83,7 @@ export const runCapacitor = flow({
     both: include(readings, { exits: { done: '!done' }, needs: {}, again: { times: 3, spent: 'spent' } }),
     one: include(singleReadings, {
       exits: { done: '!done' },
-      needs: { label: '@label' },
+      needs: { label: '@cabinet:label' },
       again: { times: 3, spent: 'spent' },
     }),
     unrated: measure({
@@ -103,46 +104,6 @@ export const runCapacitor = flow({
       limits: LIMITS.ohms,
       then: { shorted: 'shorted', 'not-shorted': 'no-rating', undecided: 'no-rating' },
     }),
-    shorted: verdict({
-      verdict: 'section-shorted',
-      title: 'It is shorted: replace the part',
-      says: ['Steady near zero ohms, wires off and discharged. Its rating has to come from the diagram.'],
-      next: [
-        'Check the fuse and the contactor contacts.',
-        'Measure the new part dead before you fit it.',
-        'Finish the dead tests. A second fault is usual.',
-        'Not proven until the restart numbers are in.',
-      ],
-      who: 'junior',
-      judged: ['short'],
-      evidence: ['wires', 'unrated'],
-      then: '!done',
-    }),
-    'by-sight': verdict({
-      verdict: 'condemned-by-sight',
-      title: 'The run capacitor is condemned by sight: replace it',
-      says: ['A bulged top, oil, a popped vent or a burnt-through terminal condemns it. A reading is optional.'],
-      next: [
-        'Measure the new part dead before you fit it.',
-        'Finish the dead tests. A second fault is usual.',
-        'Not proven until the restart numbers are in.',
-      ],
-      who: 'junior',
-      judged: ['sight'],
-      evidence: ['@condition'],
-      then: '!done',
-    }),
-    stuck: verdict({
-      verdict: 'wires-stuck',
-      title: 'Wires still on: no verdict',
-      says: ['With wires on, no reading counts.'],
-      next: ['Ask a senior how to free the connectors.', 'Finish the other dead tests.'],
-      who: 'senior',
-      judged: [],
-      evidence: ['wires'],
-      raises: 'verdict',
-      then: '!done',
-    }),
     'no-terminals': verdict({
       verdict: 'terminals-unknown',
       title: 'The terminals are not known: no verdict',
@@ -154,30 +115,6 @@ export const runCapacitor = flow({
       raises: 'verdict',
       then: '!done',
     }),
-    'no-rating': verdict({
-      verdict: 'rating-unknown',
-      title: 'The rating is not known: no verdict on the value',
-      says: ['Not shorted as far as was read. A value needs a rating.'],
-      next: [
-        'The maker’s data for this unit would give the rating. A senior sees this call.',
-        'Finish the dead tests.',
-      ],
-      who: 'senior',
-      judged: [],
-      evidence: ['wires', 'unrated'],
-      raises: 'verdict',
-      then: '!done',
-    }),
-    spent: verdict({
-      verdict: 'readings-spent',
-      title: 'Three tries without a verdict: undecided',
-      says: ['The readings did not settle in three tries. Nothing is condemned.'],
-      next: ['Another meter would decide it. A senior sees this call.', 'Finish the dead tests.'],
-      who: 'senior',
-      judged: [],
-      evidence: ['wires', '@label'],
-      raises: 'verdict',
-      then: '!done',
-    }),
+    ...unread(),
   },
 });

@@ -38,13 +38,13 @@ export const terminals = flow({
       next: 'proof',
     }),
     proof: judge('three-terminals', {
-      of: { readings: 'pairs', label: '@label', tabs: 'tabs' },
+      of: { readings: 'pairs', label: '@cabinet:label', tabs: 'tabs' },
       limits: {},
       says: { 'doesnt-fit': 'The three readings don’t fit any naming of the terminals. Check each pair and repeat.' },
       then: { determined: '!known', ambiguous: 'by-tabs', 'doesnt-fit': '!again', undecided: 'by-tabs' },
     }),
     'by-tabs': judge('tabs', {
-      of: { tabs: 'tabs', label: '@label' },
+      of: { tabs: 'tabs', label: '@cabinet:label' },
       limits: {},
       then: { found: '!known', unclear: 'no-terminals', undecided: 'no-terminals' },
     }),

@@ -47,7 +47,7 @@ export const underLoad = flow({
       next: 'judged',
     }),
     judged: judge('under-load', {
-      of: { label: '@label', readings: 'figures', before: null },
+      of: { label: '@cabinet:label', readings: 'figures', before: null },
       limits: LIMITS.underLoad,
       says: {
         repeat: 'Outside the label, with the limit inside the doubt of both meters. Zero the clamp and repeat once.',
@@ -73,7 +73,7 @@ export const underLoad = flow({
       next: 'twice',
     }),
     twice: judge('under-load', {
-      of: { label: '@label', readings: 'second', before: 'figures' },
+      of: { label: '@cabinet:label', readings: 'second', before: 'figures' },
       limits: LIMITS.underLoad,
       then: {
         pass: 'good',
@@ -92,7 +92,7 @@ export const underLoad = flow({
       next: ['Measure both sections with a capacitance meter at the next visit.'],
       who: 'junior',
       judged: ['judged', 'twice'],
-      evidence: ['@label', 'figures', 'second'],
+      evidence: ['@cabinet:label', 'figures', 'second'],
       then: '!good',
     }),
     fails: verdict({
@@ -106,7 +106,7 @@ export const underLoad = flow({
       ],
       who: 'junior',
       judged: ['judged', 'twice'],
-      evidence: ['@label', 'figures', 'second'],
+      evidence: ['@cabinet:label', 'figures', 'second'],
       then: '!replace',
     }),
     'left-open': verdict({

@@ -160,8 +160,11 @@ export function decideCommand(s: Standing, command: Command, c: Context, keep: S
     case 'approve': {
       if (!may('approve')) return only('a senior or the owner, not the holder,');
       if (here === '!held') return write({ kind: 'approved', body: { what: 'tries', ...withReason } });
-      const step = plan.places.get(here)?.step;
-      if (step?.verb === 'approval') return write({ kind: 'approved', body: { what: step.what, ...withReason } });
+      const place = plan.places.get(here);
+      if (place?.step.verb === 'approval') {
+        const { step, cabinet } = place;
+        return write({ kind: 'approved', body: { what: step.what, cabinet, ...withReason } });
+      }
       return refuse('nothing-to-change', 'Nothing waits for an approval.');
     }
     case 'ask':

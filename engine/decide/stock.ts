@@ -39,7 +39,8 @@ export function pastOf(plan: Plan, memory: Memory, job: string): Past[] {
     if (!readings) continue;
     const [herm, fan] = [microfarads(readings.parts, 'herm'), microfarads(readings.parts, 'fan')];
     if (herm === null && fan === null) continue;
-    const line = { at: readings.at, job, item: ITEM, herm, fan };
+    const cabinet = place.beside === null ? {} : { cabinet: place.beside };
+    const line = { at: readings.at, job, item: ITEM, ...cabinet, herm, fan };
     if (judgement === 'new-part') candidate = { ...line, what: 'fitted' };
     else if (past.at(-1)?.at !== readings.at) past.push({ ...line, what: 'read' });
   }

@@ -26,6 +26,7 @@ import { newPart } from './part/new-part.ts';
 import { substitutes } from './part/substitutes.ts';
 import { printSections } from './print-sections.ts';
 import { residual } from './residual.ts';
+import { blowerRestart } from './restart/blower.ts';
 import { contactDrop } from './restart/contact-drop.ts';
 import { restart } from './restart/restart.ts';
 import { sectionOhms } from './section-ohms.ts';
@@ -43,10 +44,11 @@ import { supply } from './supply/supply.ts';
 import { tabs } from './tabs.ts';
 import { threeTerminals } from './three-terminals.ts';
 import { underLoadValues } from './under-load.ts';
+import { blowerWindings } from './windings/blower.ts';
 import { compressorWindings } from './windings/compressor.ts';
 import { fanWindings } from './windings/fan.ts';
 import { insulation } from './windings/insulation.ts';
-import { loadsToGround } from './windings/loads-to-ground.ts';
+import { leadsToGround, loadsToGround } from './windings/loads-to-ground.ts';
 import { threeWindings } from './windings/three.ts';
 
 export const judgements = {
@@ -70,6 +72,7 @@ export const judgements = {
   'case-leak': caseLeak,
   'section-ohms': sectionOhms,
   restart,
+  'blower-restart': blowerRestart,
   alternative,
   fuses,
   contactor,
@@ -93,8 +96,10 @@ export const judgements = {
   urgency,
   'compressor-windings': compressorWindings,
   'fan-windings': fanWindings,
+  'blower-windings': blowerWindings,
   'three-windings': threeWindings,
   'loads-to-ground': loadsToGround,
+  'leads-to-ground': leadsToGround,
   insulation,
   nameplate,
   supply,

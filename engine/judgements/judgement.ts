@@ -22,6 +22,8 @@ export interface Force {
   readonly truck: Truck | null;
   /** What is known of the unit, as of the day it was put on the record; null where nothing is. */
   readonly equipment: (Equipment & { readonly asOf: string }) | null;
+  /** The cabinet that is judged, where it is another than the manual's first. */
+  readonly cabinet?: string;
 }
 
 export interface Judged<O extends string> {

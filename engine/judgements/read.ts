@@ -42,6 +42,16 @@ export function printOf(parts: Parts | undefined): CapacitorLabel | null {
   return rated.some((r) => new Exact(r).lte(0)) || [below, above].some((t) => new Exact(t).lt(0)) ? null : part.label;
 }
 
+/**
+ * Whether a look shows a run capacitor of one section: its print says so, or, without a print, its two terminals do.
+ * Where the two disagree it counts as two sections, and more is measured.
+ */
+export function showsOneSection(look: Parts | undefined): boolean {
+  const [print, terminals] = [printOf(look), chosenOf(look, 'terminals')];
+  if (terminals.includes('three')) return false;
+  return print === null ? terminals.includes('two') : print.fan === null;
+}
+
 /** Whether a confirmation was given: some part says yes or done, and none says no or can't. */
 export function confirmed(parts: Parts | undefined): boolean {
   const chosen = Object.values(parts ?? {}).flatMap((p) => (p.kind === 'choice' ? p.chosen : []));

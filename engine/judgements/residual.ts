@@ -3,7 +3,7 @@ import { residualsAgree } from '../calc/residual.ts';
 import type { Finding, Parts } from '../schema.ts';
 import { judgement, type Limit } from './judgement.ts';
 import { past, print, read, untaken, volts } from './probing.ts';
-import { figureOf, printOf } from './read.ts';
+import { figureOf, showsOneSection } from './read.ts';
 import { finding, say, sayRange } from './say.ts';
 
 type ResidualLimits = Readonly<Record<'batteryMin' | 'batteryMax' | 'residual' | 'agree', Limit>>;
@@ -52,7 +52,7 @@ export const residual = judgement({
 function dueOf(look: Parts | undefined): string[] | null {
   const count = figureOf(look, 'count', 'count');
   if (count === null || count.lt(1) || count.gt(MOST)) return null;
-  const first = printOf(look)?.fan === null ? ['hc'] : ['hc', 'fc', 'hf'];
+  const first = showsOneSection(look) ? ['hc'] : ['hc', 'fc', 'hf'];
   const more = Array.from({ length: count.ceil().toNumber() - 1 }, (_, i) => `c${i + 2}`);
   return [...first, ...more];
 }

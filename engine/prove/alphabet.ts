@@ -149,9 +149,14 @@ function varied(plan: Plan, place: Place): GivenParts[] {
   });
   const base = Object.fromEntries(samples.flatMap(([k, s]) => (s[0] === undefined ? [] : [[k, s[0]]])));
   const bare = Object.fromEntries(Object.entries(base).filter(([k]) => !step.parts[k]?.optional));
+  // A gate has to stand whatever else is left out.
+  const without = place.gate ? Object.keys(base).flatMap((k) => (step.parts[k]?.optional ? [omit(base, k)] : [])) : [];
   const changed = samples.flatMap(([k, s]) => s.slice(1).map((v) => ({ ...base, [k]: v })));
-  return [base, ...changed, ...(Object.keys(bare).length < Object.keys(base).length ? [bare] : [])];
+  return [base, ...changed, ...without, ...(Object.keys(bare).length < Object.keys(base).length ? [bare] : [])];
 }
+
+const omit = (of: GivenParts, key: string): GivenParts =>
+  Object.fromEntries(Object.entries(of).filter(([k]) => k !== key));
 
 function samplesOf(plan: Plan, spec: PartSpec): Given[] {
   switch (spec.part) {

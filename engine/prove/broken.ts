@@ -4,7 +4,7 @@
  */
 import { compile } from '../compile.ts';
 import type { Draft, Entry } from '../schema.ts';
-import type { AskStep, Flow, JudgeStep, Limit, Manual, Step } from '../vocabulary.ts';
+import type { AskStep, Flow, IncludeStep, JudgeStep, Limit, Manual, Step } from '../vocabulary.ts';
 import { type Subject, sound } from './bench.ts';
 import { MAKE_DEAD, PAGES, type Rule, type Scope } from './walk.ts';
 
@@ -66,15 +66,12 @@ const isolation = (
   subject: (manual, may) => sound(compile({ ...manual, isolation: change(manual.isolation) }), may),
 });
 /** The fold never hears of an entry of this kind; the record has it. */
-const deaf = (name: string, rule: Rule, scope: Scope, hears: (e: Entry) => boolean): Variant => ({
-  name,
-  rule,
-  scope,
-  subject: (manual, may) => ({
-    ...sound(compile(manual), may),
-    mangle: (e) => (hears(e) ? e : ({ ...e, kind: 'noted', body: { as: 'note' } } as Entry)),
-  }),
-});
+const deaf = (name: string, rule: Rule, scope: Scope, hears: (e: Entry) => boolean): Variant =>
+  mangled(name, rule, scope, (e) => (hears(e) ? e : ({ ...e, kind: 'noted', body: { as: 'note' } } as Entry)));
+/** The fold is told something else than the record says. */
+function mangled(name: string, rule: Rule, scope: Scope, mangle: Subject['mangle']): Variant {
+  return { name, rule, scope, subject: (manual, may) => ({ ...sound(compile(manual), may), mangle }) };
+}
 const decides = (name: string, rule: Rule, scope: Scope, change: (subject: Subject) => Subject['decide']): Variant => ({
   name,
   rule,
@@ -192,4 +189,27 @@ export const BROKEN: readonly Variant[] = [
   ),
   page('an inverter reaches the capacitor', 'R13', MAKE_DEAD, 'round', option('class', 'inverter', 'block')),
   page('not sure reaches the capacitor', 'R13', MAKE_DEAD, 'round', option('class', 'unsure', 'block')),
+  page(
+    'the indoor unit is worked on under the outdoor unit’s lock',
+    'R1',
+    PAGES,
+    'round',
+    step('blower', (s) => ({ ...(s as IncludeStep), cabinet: 'outdoor' }) as Step),
+  ),
+  page('an electronic blower reaches the discharge tool', 'R13', PAGES, 'blower', option('drive', 'unsure', 'tests')),
+  page(
+    'only one pair of a dual part is read for what is left',
+    'R1',
+    MAKE_DEAD,
+    'make-dead',
+    step('residual', (s) => {
+      const { fc: _fc, hf: _hf, ...parts } = (s as AskStep).parts;
+      return { ...(s as AskStep), parts };
+    }),
+  ),
+  mangled('a print of two sections found later changes nothing', 'R1', PAGES, (e) => {
+    if (e.kind !== 'answered' || e.body.place.startsWith('dead:')) return e;
+    const { print: _, ...parts } = e.body.parts;
+    return { ...e, body: { ...e.body, parts } };
+  }),
 ];

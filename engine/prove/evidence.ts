@@ -10,6 +10,9 @@ export interface Evidence {
   readonly means: boolean;
   readonly locked: boolean;
   readonly look: number | null;
+  /** What the look showed of the run capacitor’s sections. */
+  readonly print: 'one' | 'two' | null;
+  readonly terminals: string;
   readonly line: boolean;
   readonly residual: boolean;
   /** After the age alone: the lock has to be confirmed with the line. */
@@ -30,6 +33,8 @@ export const NOTHING: Evidence = {
   means: false,
   locked: false,
   look: null,
+  print: null,
+  terminals: '',
   line: false,
   residual: false,
   again: false,
@@ -68,10 +73,26 @@ export function isDead(e: Evidence, by: string, at: number): string | null {
   return null;
 }
 
-export function follow(e: Evidence, entry: Entry): Evidence {
+/** The evidence of each cabinet. Hands in one are never covered by what was proved of the other. */
+export type Watched = Readonly<Record<Cabinet, Evidence>>;
+export type Cabinet = 'outdoor' | 'indoor';
+export const UNWATCHED: Watched = { outdoor: NOTHING, indoor: NOTHING };
+
+/** By the page, not by the compiler: the blower's page has its hands in the indoor unit, every other in the outdoor one. */
+export function cabinetOf(place: string): Cabinet {
+  if (place.startsWith('dead:')) return place.startsWith('dead:indoor/') ? 'indoor' : 'outdoor';
+  return /(^|\/)blower\//.test(place) ? 'indoor' : 'outdoor';
+}
+
+export const followAll = (all: Watched, entry: Entry): Watched => ({
+  outdoor: follow(all.outdoor, entry, 'outdoor'),
+  indoor: follow(all.indoor, entry, 'indoor'),
+});
+
+function follow(e: Evidence, entry: Entry, cabinet: Cabinet): Evidence {
   switch (entry.kind) {
     case 'answered':
-      return answered(e, entry);
+      return answered(e, entry, cabinet);
     case 'voided':
       return entry.body.reason === 'age' ? { ...e, line: false, residual: false, again: true } : undone(e);
     case 'alarmed':
@@ -83,12 +104,16 @@ export function follow(e: Evidence, entry: Entry): Evidence {
     case 'withdrawn':
       return withdrawn(e, entry.body.of);
     case 'amended': {
-      const count = figure(entry.body.parts.count);
-      if (count === null || e.look === null || e.seqs[entry.body.of] !== 'look') return e;
-      return count > e.look ? { ...e, look: count, line: false, residual: false } : { ...e, look: count };
+      const { parts } = entry.body;
+      if (e.seqs[entry.body.of] === 'label') return secondSection(e, parts);
+      if (e.look === null || e.seqs[entry.body.of] !== 'look') return e;
+      const look = figure(parts.count) ?? e.look;
+      const seen = { print: printed(parts.print) ?? e.print, terminals: chosen(parts.terminals)[0] ?? e.terminals };
+      const more = look > e.look || (isOne(e) && !isOne(seen));
+      return { ...e, look, ...seen, ...(more ? { line: false, residual: false } : {}) };
     }
     case 'approved':
-      return entry.body.what === 'lock-alternative' ? { ...e, locked: e.means } : e;
+      return entry.body.what === 'lock-alternative' && entry.body.cabinet === cabinet ? { ...e, locked: e.means } : e;
     default:
       return e;
   }
@@ -123,17 +148,20 @@ function withdrawn(e: Evidence, of: number): Evidence {
   }
 }
 
-function answered(e: Evidence, entry: Entry & { kind: 'answered' }): Evidence {
+function answered(e: Evidence, entry: Entry & { kind: 'answered' }, cabinet: Cabinet): Evidence {
   const { parts, place, skipped, offline } = entry.body;
   if (skipped !== undefined || offline) return e;
   const name = place.slice(place.lastIndexOf('/') + 1);
-  const gate = place.startsWith('dead:');
+  const own = cabinetOf(place) === cabinet;
+  const gate = own && place.startsWith('dead:');
   const by = gate && e.holder === null ? entry.by : e.holder;
   const at = Date.parse(entry.at);
   const lasting = { ...e, holder: by, lastAt: by === entry.by ? at : e.lastAt };
   const known = (gate: string): Evidence['seqs'] => ({ ...lasting.seqs, [entry.seq]: gate });
   if (isLive(place, parts)) return undone(lasting);
-  if (name === 'class') return { ...lasting, unitClass: chosen(parts.choice)[0] ?? null };
+  if (own && name === (cabinet === 'indoor' ? 'drive' : 'class'))
+    return { ...lasting, unitClass: chosen(parts.choice)[0] ?? null };
+  if (own && OWN_PRINT.test(place)) return { ...secondSection(lasting, parts), seqs: known('label') };
   if (!gate) return lasting;
   if (name === 'fit' || name === 'unfit')
     return { ...lasting, fit: chosen(parts.ok)[0] === 'yes' || chosen(parts.ready)[0] === 'yes', seqs: known('fit') };
@@ -153,8 +181,9 @@ function answered(e: Evidence, entry: Entry & { kind: 'answered' }): Evidence {
     if (answer === 'no') return { ...undone(lasting), means: false };
     return { ...lasting, locked: answer === 'yes', seqs: known('locked') };
   }
-  if (name === 'look') return { ...lasting, look: figure(parts.count), seqs: known('look') };
-  if (parts.batteryBefore) return { ...lasting, residual: residualIn(parts, e.look ?? 0), seqs: known('residual') };
+  if (name === 'look') return { ...lasting, look: figure(parts.count), ...sections(parts), seqs: known('look') };
+  if (parts.batteryBefore)
+    return { ...lasting, residual: residualIn(parts, e.look ?? 0, isOne(e)), seqs: known('residual') };
   if (parts.before) return line(lasting, parts, name === 'bridge', entry.seq);
   return lasting;
 }
@@ -187,16 +216,31 @@ function line(e: Evidence, parts: Parts, bridged: boolean, seq: number): Evidenc
   return { ...e, line: true, again: false, residual: false, between: [], seqs: { ...e.seqs, [seq]: 'line' } };
 }
 
-function residualIn(parts: Parts, count: number): boolean {
+/** Questions for the print of the run capacitor itself, not of a second one, a new one or the diagram's. */
+const OWN_PRINT = /^(?!.*another\/).*\/(wires|print|diagram|rating)$/;
+/** One section was discharged, and now the print shows two: nobody knows what is left in the other. */
+const secondSection = (e: Evidence, parts: Parts): Evidence =>
+  isOne(e) && printed(parts.print) === 'two' ? { ...e, look: null, line: false, residual: false } : e;
+const printed = (v: Value | undefined): Evidence['print'] =>
+  v?.kind !== 'label' ? null : v.label.fan === null ? 'one' : 'two';
+const sections = ({ print, terminals }: Parts): Pick<Evidence, 'print' | 'terminals'> => ({
+  print: printed(print),
+  terminals: chosen(terminals)[0] ?? '',
+});
+/** A print with one value, or two terminals where no print was read; three terminals beside it, and it is not. */
+export const isOne = ({ print, terminals }: Pick<Evidence, 'print' | 'terminals'>): boolean =>
+  terminals !== 'three' && (print === null ? terminals === 'two' : print === 'one');
+
+function residualIn(parts: Parts, count: number, one: boolean): boolean {
   const battery = [parts.batteryBefore, parts.batteryAfter].every((v) => {
     const volts = Math.abs(figure(v) ?? 0);
     return volts >= 7 && volts <= 10;
   });
-  const due = ['hc', 'fc', 'hf', ...['c2', 'c3', 'c4'].slice(0, Math.max(0, count - 1))];
+  const due = [...(one ? ['hc'] : ['hc', 'fc', 'hf']), ...['c2', 'c3', 'c4'].slice(0, Math.max(0, count - 1))];
   const low = due.every((k) => figure(parts[k]) !== null && Math.abs(figure(parts[k]) ?? 99) <= 5);
   const [hc, fc, hf] = ['hc', 'fc', 'hf'].map((k) => figure(parts[k]) ?? 0) as [number, number, number];
   const agree = [hc - fc, Math.abs(hc) - Math.abs(fc)].some((d) => Math.abs(Math.abs(hf) - Math.abs(d)) <= 0.5 + 1e-9);
-  return battery && low && agree;
+  return battery && low && (one || agree);
 }
 
 /** Hands or leads inside: µF, Ω or MΩ read, or an act done. */

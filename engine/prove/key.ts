@@ -1,17 +1,18 @@
 /** What makes two states of the walk the same. */
 
 import { jobName, type Place, type Plan } from '../flatten.ts';
+import { showsOneSection } from '../judgements/read.ts';
 import { judged, judgementOf } from '../known.ts';
 import { ASSUMED_METER, DEFAULT_SETTINGS } from '../memory.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
 import type { Parts } from '../schema.ts';
 import type { State } from './bench.ts';
-import { type Evidence, isDead } from './evidence.ts';
+import { type Evidence, isDead, isOne, type Watched } from './evidence.ts';
 
 export interface Node {
   readonly state: State;
-  readonly evidence: Evidence;
+  readonly evidence: Watched;
   readonly history: readonly string[];
 }
 export const isProved = (s: Standing): boolean => Object.values(memoryOf(s).isolations).some((i) => i.proved !== null);
@@ -21,7 +22,8 @@ export const isProved = (s: Standing): boolean => Object.values(memoryOf(s).isol
  * and everything the evidence monitor remembers but the clock. Two technicians count as one: the key holds who is the
  * holder, not the name. Composed, all of make-dead is one state: its own walk has told its states apart.
  */
-export function keyOf({ state, evidence: e }: Node, composed: boolean): string {
+export function keyOf({ state, evidence }: Node, composed: boolean): string {
+  const e = evidence.outdoor;
   const { standing } = state;
   const [plan, memory] = [planOf(standing), memoryOf(standing)];
   const here = placeIdOf(standing);
@@ -42,7 +44,7 @@ export function keyOf({ state, evidence: e }: Node, composed: boolean): string {
   const held = Object.values(memory.isolations).map((i) => [i.holder === null, i.holder === e.holder, i.again]);
   const halts = [memory.stop, memory.alarm !== null, memory.hazard !== null, memory.handover !== null, memory.signed];
   // What is seen under the cover decides only later; within make-dead's own walk the gates hold it.
-  const kept = isProved(standing) || composed ? memory.job : { class: memory.job.class };
+  const kept = composed ? memory.job : { class: memory.job.class };
   const read = readAhead(plan, at, passed);
   const job = Object.entries(kept).flatMap(([k, f]) =>
     f && (!composed || read.has(k) || k === 'class') ? [`${k} ${factKey(k, f.value)}`] : [],
@@ -50,8 +52,9 @@ export function keyOf({ state, evidence: e }: Node, composed: boolean): string {
   if (planOf(standing).endings.includes(here)) return JSON.stringify([here]);
   if (composed && at?.gate) return JSON.stringify(['make-dead', trail, wires, job, passed.at(-1)?.round ?? 1, ahead]);
   if (composed) {
-    const dead = isProved(standing) && isDead(e, e.holder ?? '', e.lastAt);
-    return JSON.stringify([here, trail, wires, isProved(standing), dead, halts, job, ahead]);
+    const dead = Object.values(evidence).map((e) => isDead(e, e.holder ?? '', e.lastAt));
+    const proved = Object.keys(memory.isolations).filter((c) => memory.isolations[c]?.proved != null);
+    return JSON.stringify([here, trail, wires, proved, isProved(standing) && dead, halts, job, ahead]);
   }
   const gates = Object.entries(memory.facts)
     .filter(([id]) => id.startsWith('dead:'))
@@ -75,6 +78,7 @@ function monitored(e: Evidence, here: string): unknown[] {
     e.fit,
     e.locked,
     e.look,
+    e.look !== null && isOne(e),
     e.line,
     e.residual,
     e.again,
@@ -116,7 +120,7 @@ function readAhead(plan: Plan, at: Place | undefined, passed: readonly Place[]):
     for (const ref of Object.values(p.refs).flat())
       if (ref.startsWith('@')) for (const name of namesIn(ref)) names.add(name);
     if ('parts' in p.step && !p.gate)
-      for (const part of Object.values(p.step.parts)) if (part.as !== undefined) names.add(jobName(part.as, p.round));
+      for (const part of Object.values(p.step.parts)) if (part.as !== undefined) names.add(jobName(part.as, p));
   }
   known.set(key, names);
   return names;
@@ -174,8 +178,8 @@ export const valueKey = (v: Kept | undefined): string =>
 function gateKey(parts: Parts): string {
   return Object.entries(parts)
     .flatMap(([k, v]) => {
-      if (k === 'count' && v.kind === 'figure') return [v.value];
-      return v.kind === 'choice' && k !== 'means' && k !== 'condition' ? [v.chosen.join('+')] : [];
+      if (k === 'count' && v.kind === 'figure') return [`${v.value} ${showsOneSection(parts)}`];
+      return v.kind === 'choice' && !['means', 'condition', 'terminals'].includes(k) ? [v.chosen.join('+')] : [];
     })
     .join(' ');
 }

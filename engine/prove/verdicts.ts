@@ -1,6 +1,6 @@
 /** R7 and R8: a verdict against the figures on the record, recomputed here by the rule with plain arithmetic. */
 import type { CapacitorLabel, Conclusion, Entry, Parts, Value } from '../schema.ts';
-import { chosen, figure } from './evidence.ts';
+import { cabinetOf, chosen, figure } from './evidence.ts';
 
 interface Section {
   readonly read: number;
@@ -54,7 +54,8 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
       return low.length >= 2 ? null : 'called a leak on one reading';
     }
     case 'condemned-by-sight': {
-      const seen = answers.findLast((a) => a.place.endsWith('/look'))?.parts.condition;
+      const seen = answers.findLast((a) => a.place.endsWith('/look') && cabinetOf(a.place) === cabinetOf(c.place))
+        ?.parts.condition;
       return chosen(seen).some((x) => ['bulged', 'oil', 'vented', 'burnt-through'].includes(x))
         ? null
         : 'condemned by sight on rust, dirt or age';
@@ -66,12 +67,22 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
         ? null
         : 'proven without its restart figures';
     }
+    case 'blower-proven': {
+      const f = answers.findLast((a) => a.place.endsWith('/figures'))?.parts ?? {};
+      const volts = figure(f.l1l2) ?? 0;
+      const printed = answers.findLast((a) => a.place.endsWith('/blower/restart/plate'))?.parts.volts;
+      const [low, high] = chosen(printed).includes('115') ? [103.5, 126.5] : [197, 253];
+      return volts >= low && volts <= high && (figure(f.fan) ?? 0) > 0 ? null : 'proven without its restart figures';
+    }
+    case 'blower-bearings':
     case 'fan-bearings':
       return chosen(spin(answers, c)).includes('no') ? null : 'bearings called without a spin by hand';
     case 'overload-open':
       return said(answers, c, 'shell').includes('hot') ? null : 'an overload called open on a shell that is not hot';
+    case 'blower-winding-open':
     case 'fan-winding-open':
       return said(answers, c, 'warm').includes('cool') ? null : 'a winding called open on a motor that is not cool';
+    case 'board-fuse-blown':
     case 'fuse-blown': {
       const line = answers.findLast((a) => a.place.endsWith('/line') && sameRound(a.place, c.place))?.parts ?? {};
       return ['fuse1', 'fuse2'].some((k) => line[k]?.kind === 'over')
@@ -110,7 +121,7 @@ function standing(record: readonly Entry[]): Answer[] {
 }
 /** Which print a verdict is about: the other capacitor has its own; the new part's is none of the old one's. */
 function isOf(place: string, verdict: string): boolean {
-  if (/\/(part|why)$/.test(place)) return false;
+  if (/\/(part|why)$/.test(place) || cabinetOf(place) !== cabinetOf(verdict)) return false;
   const other = /^.*\/(another|yet-another)\//.exec(verdict)?.[0];
   return other === undefined ? !/\/(another|yet-another)\//.test(place) : place.startsWith(other);
 }

@@ -10,7 +10,7 @@ import { route } from '../route.ts';
 import type { Entry } from '../schema.ts';
 import { answers, detours, LOOKS, plainAnswer } from './alphabet.ts';
 import { instant, open, type State, type Subject, type Turn, turn } from './bench.ts';
-import { type Evidence, follow, isDead, isInside, NOTHING } from './evidence.ts';
+import { cabinetOf, followAll, isDead, isInside, isOne, UNWATCHED, type Watched } from './evidence.ts';
 import { factKey, isProved, keyOf, type Node, sortedAhead, valueKey } from './key.ts';
 import { unproven } from './verdicts.ts';
 
@@ -35,7 +35,8 @@ export interface Scope {
 }
 const DEAD = 'dead:';
 export const MAKE_DEAD: Scope = {
-  inside: (place, proved) => !proved || place.startsWith(DEAD),
+  // The gates of another cabinet are a copy of the same page.
+  inside: (place, proved) => (!proved || place.startsWith(DEAD)) && !place.startsWith('dead:indoor/'),
   composed: false,
   stopAt: 3,
 };
@@ -49,7 +50,7 @@ export function walk(subject: Subject, scope: Scope): Walked {
   const tried = new Set<string>();
   let edges = 0;
   const first = open(subject);
-  const queue: Node[] = [{ state: first, evidence: first.entries.reduce(follow, NOTHING), history: [] }];
+  const queue: Node[] = [{ state: first, evidence: first.entries.reduce(followAll, UNWATCHED), history: [] }];
   const keyOfFirst = keyOf(queue[0] as Node, scope.composed);
   seen.set(keyOfFirst, []);
   const report = (rule: Rule, what: string, history: readonly string[]): void => {
@@ -89,13 +90,14 @@ export function walk(subject: Subject, scope: Scope): Walked {
 }
 
 /**
- * What may come at any time is tried at every state of make-dead on the usual supply and source, which it doesn't look
- * at; and at every step of the first round, in whatever try it stands, once with the isolation proved and once without.
+ * What may come at any time is tried at every state of make-dead on the usual supply, source and capacitor, which it
+ * doesn't look at; and at every step of the first round, in whatever try it stands, once with the isolation proved and once without.
  * The rounds after it are copies of the same pages.
  */
-function isTriedHere(scope: Scope, { state, evidence: e }: Node, tried: Set<string>): boolean {
+function isTriedHere(scope: Scope, { state, evidence }: Node, tried: Set<string>): boolean {
+  const e = evidence.outdoor;
   const here = placeIdOf(state.standing);
-  if (!scope.composed) return !e.means || (e.stated === 120 && !e.neutral && !e.secondFeed);
+  if (!scope.composed) return !isOne(e) && (!e.means || (e.stated === 120 && !e.neutral && !e.secondFeed));
   if (here.startsWith(DEAD) || (planOf(state.standing).places.get(here)?.round ?? 1) !== 1) return false;
   const step = `${here.replace(/~\d+/g, '')} ${isProved(state.standing)}`;
   if (tried.has(step)) return false;
@@ -115,6 +117,7 @@ function isPlain(node: Node): boolean {
   if (!at || at.gate) return false;
   if (at.round > 1) return at.class !== 'live';
   const { passed } = route(plan, memoryOf(standing));
+  if (cabinetOf(at.id) === 'indoor') return at.id.includes('/tests/') && sortedAhead(plan, at, passed).length > 0;
   const sort = [...plan.places.values()].find((p) => p.round === 1 && p.name === 'sort' && p.order > at.order);
   if (sort === undefined || !at.id.startsWith(sort.id.slice(0, -sort.name.length))) return false;
   const { job } = memoryOf(standing);
@@ -122,7 +125,7 @@ function isPlain(node: Node): boolean {
   // Both motors are measured in full on one observation and one class; the others go the same pages.
   const usual = factKey('round:observation', seen) === 'both' && valueKey(job.class?.value) === 'psc';
   // With a second capacitor only the second one is new.
-  const second = valueKey(job.count?.value) === '2' && !at.id.includes('another/');
+  const second = valueKey(job['count@outdoor']?.value) === '2' && !at.id.includes('another/');
   return !usual || second || sortedAhead(plan, at, passed).length > 0;
 }
 
@@ -133,7 +136,7 @@ function answersAt(subject: Subject, node: Node, scope: Scope): Turn[][] {
     const all = answers(node.state).map((t) => [t]);
     return scope.composed && isPlain(node) ? all.slice(0, 1) : all;
   }
-  const looks = memoryOf(node.state.standing).job.condition === undefined ? LOOKS : 1;
+  const looks = memoryOf(node.state.standing).job[`condition@${cabinetOf(here)}`] === undefined ? LOOKS : 1;
   return Array.from({ length: looks }, (_, look) => {
     const steps: Turn[] = [];
     let state = node.state;
@@ -172,7 +175,7 @@ function one(subject: Subject, node: Node, t: Turn, report: Report): Node {
   for (const [i, entry] of added.entries()) {
     const record = state.entries.slice(0, state.entries.length - added.length + i);
     watch(entry, evidence, record, (rule, what) => report(rule, what, history));
-    evidence = follow(evidence, entry);
+    evidence = followAll(evidence, entry);
   }
   const say = (rule: Rule, what: string): void => report(rule, what, history);
   standing(state, evidence, say);
@@ -181,9 +184,10 @@ function one(subject: Subject, node: Node, t: Turn, report: Report): Node {
 }
 
 /** Rules about an entry as it comes. */
-function watch(entry: Entry, e: Evidence, record: readonly Entry[], say: (rule: Rule, what: string) => void): void {
+function watch(entry: Entry, all: Watched, record: readonly Entry[], say: (rule: Rule, what: string) => void): void {
   if (entry.kind === 'answered' && entry.body.skipped === undefined) {
     const { place, parts } = entry.body;
+    const e = all[cabinetOf(place)];
     const inside = isInside(place, parts);
     if (inside) {
       const lacks = isDead(e, entry.by, Date.parse(entry.at));
@@ -215,13 +219,14 @@ function ruleOf(lacks: string, record: readonly Entry[]): Rule {
 }
 
 /** Rules about where the job stands after a turn: the strip never says dead without the evidence. */
-function standing(state: State, e: Evidence, say: (rule: Rule, what: string) => void): void {
+function standing(state: State, all: Watched, say: (rule: Rule, what: string) => void): void {
   const now = instant(state.minute);
   const p = prompt(state.standing, now);
-  const proved = p.isolation.some((l) => l.state === 'proved' || l.state === 'control-live');
-  if (proved) {
+  for (const line of p.isolation) {
+    if (line.state !== 'proved' && line.state !== 'control-live') continue;
+    const e = all[line.cabinet === planOf(state.standing).manual.cabinets.indoor ? 'indoor' : 'outdoor'];
     const lacks = isDead(e, e.holder ?? '', Date.parse(now));
-    if (lacks !== null) say(ruleOf(lacks, state.entries), `PROVED DEAD is shown while ${lacks}`);
+    if (lacks !== null) say(ruleOf(lacks, state.entries), `${line.cabinet}: PROVED DEAD is shown while ${lacks}`);
   }
   const opinion = route(planOf(state.standing), memoryOf(state.standing));
   if (opinion.place !== placeIdOf(state.standing))

@@ -3,15 +3,23 @@ const LOOK = 'clean, 1 cap, 45+5 6% 440';
 export const MEANS = 'pull-out, breaker, no other feed, two legs, outlet';
 export const PROVING = '121 / 0.2 0 0.1 / 0 0 / 121';
 export const RESIDUAL = '9.3 / 0.6 0.1 0.5 / 9.3';
+/** Of a capacitor with two terminals. */
+export const ONE_RESIDUAL = '9.3 / 0.6 / 9.3';
 /** Fuses, contactor, loads to ground: all good. */
 export const LINE = 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol';
 export const GOOD = 'herm 44.6 fan 5.03 hf 4.52 case ol';
 export const WEAK = 'herm 36.1 fan 5.02 hf 4.4 case ol';
 
 /** From the observation to the proved isolation. */
-export const dead = (seen = 'd', look = LOOK): string[] => [seen, 'psc', 'yes', MEANS, 'yes', look, PROVING, RESIDUAL];
+export const dead = (seen = 'd', look = LOOK, residual = RESIDUAL): string[] => [
+  ...[seen, 'psc', 'yes', MEANS, 'yes', look, PROVING, residual],
+];
 /** And on to the wires of the run capacitor. */
-export const wiresOff = (seen = 'd', look = LOOK): string[] => [...dead(seen, look), LINE, 'wires off herm fan c'];
+export const wiresOff = (seen = 'd', look = LOOK, residual = RESIDUAL): string[] => [
+  ...dead(seen, look, residual),
+  LINE,
+  'wires off herm fan c',
+];
 export const COMPRESSOR = 'cr .9 cs 2.7 sr 3.6 g ol';
 export const MOTORS = ['spin free', COMPRESSOR];
 /** The new part measured dead and fitted, the wires back. */

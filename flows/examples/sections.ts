@@ -1,6 +1,6 @@
 /** Worked calls of the run capacitor's readings, with two sections and with one. */
 import type { Example } from '../../engine/vocabulary.ts';
-import { GOOD, MOTORS, NEW_PART, RUNS, WEAK, wiresOff } from './lines.ts';
+import { GOOD, MOTORS, NEW_PART, ONE_RESIDUAL, RUNS, WEAK, wiresOff } from './lines.ts';
 
 const REPLACED = [...MOTORS, 'nothing', ...NEW_PART, ...RUNS];
 const dual = (
@@ -58,7 +58,7 @@ export const SECTIONS: readonly Example[] = [
 const single = (title: string, lines: readonly string[], verdict: string, kept: boolean): Example => ({
   title,
   lines: [
-    ...wiresOff('d', 'clean, 1 cap, 40 6% 440'),
+    ...wiresOff('d', 'clean, 1 cap, 40 6% 440', ONE_RESIDUAL),
     ...lines,
     ...MOTORS,
     ...(kept ? [] : ['age', 'other 40 uf 440, herm 40.2', 'fitted', 'wires back']),

@@ -24,8 +24,26 @@ const stated = {
   unit120: limit('120', 'V'),
   unit240: limit('240', 'V'),
 };
-const ohmmeter = { percent: limit('1', '%'), counts: limit('3', 'count'), resolution: limit('0.1', 'Ω') };
 const toGround = { grounded: limit('0.5', 'MΩ'), clear: limit('2', 'MΩ') };
+const ohmmeter = { percent: limit('1', '%'), counts: limit('3', 'count'), resolution: limit('0.1', 'Ω') };
+const ground = {
+  ...toGround,
+  volts: limit('120', 'V'),
+  gfci: limit('6', 'mA'),
+  breaker: limit('15', 'A'),
+  beside: limit('10', '%'),
+};
+const running = {
+  low: limit('197', 'V'),
+  high: limit('253', 'V'),
+  ratedWithin: limit('10', '%'),
+  nearLocked: limit('0.8', 'share of LRA'),
+  idle: limit('0.5', 'A'),
+  dropAsk: limit('3', 'V'),
+  sag: limit('10', '%'),
+  splitLow: limit('14', 'Δ°F'),
+  splitHigh: limit('23', 'Δ°F'),
+};
 const heat = {
   caution: limit('80', '°F'),
   extremeCaution: limit('90', '°F'),
@@ -71,27 +89,14 @@ export const LIMITS = {
   'section-values': { openShare: limit('2', '%'), habit: limit('10', '%') },
   'case-leak': { fail: limit('1', 'MΩ'), clear: limit('20', 'MΩ') },
   'section-ohms': { shorted: limit('2', 'Ω') },
-  restart: {
-    low: limit('197', 'V'),
-    high: limit('253', 'V'),
-    ratedWithin: limit('10', '%'),
-    nearLocked: limit('0.8', 'share of LRA'),
-    idle: limit('0.5', 'A'),
-    dropAsk: limit('3', 'V'),
-    sag: limit('10', '%'),
-    splitLow: limit('14', 'Δ°F'),
-    splitHigh: limit('23', 'Δ°F'),
-  },
+  restart: running,
+  'blower-restart': running,
   'compressor-windings': { ...ohmmeter, ...toGround, equal: limit('5', '%') },
+  'blower-windings': { ...ohmmeter, grounded: limit('1', 'MΩ'), clear: limit('5', 'MΩ') },
   'fan-windings': { ...ohmmeter, grounded: limit('1', 'MΩ'), clear: limit('5', 'MΩ') },
   'three-windings': { ...ohmmeter, ...toGround, equal: limit('5', '%') },
-  'loads-to-ground': {
-    ...toGround,
-    volts: limit('120', 'V'),
-    gfci: limit('6', 'mA'),
-    breaker: limit('15', 'A'),
-    beside: limit('10', '%'),
-  },
+  'loads-to-ground': ground,
+  'leads-to-ground': ground,
   insulation: {
     scroll: limit('0.5', 'MΩ'),
     reciprocating: limit('2', 'MΩ'),

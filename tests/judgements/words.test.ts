@@ -7,6 +7,7 @@ import type { Judgement, Limit } from '../../engine/judgements/judgement.ts';
 import { nameplate } from '../../engine/judgements/supply/nameplate.ts';
 import { runningAmps } from '../../engine/judgements/supply/running-amps.ts';
 import { supply } from '../../engine/judgements/supply/supply.ts';
+import { blowerWindings } from '../../engine/judgements/windings/blower.ts';
 import { compressorWindings } from '../../engine/judgements/windings/compressor.ts';
 import { fanWindings } from '../../engine/judgements/windings/fan.ts';
 import { insulation } from '../../engine/judgements/windings/insulation.ts';
@@ -19,6 +20,7 @@ import { FORCE } from './fixture.ts';
 const pages = [
   [compressorWindings, LIMITS.compressorWindings],
   [fanWindings, LIMITS.fanWindings],
+  [blowerWindings, LIMITS.blowerWindings],
   [threeWindings, LIMITS.threeWindings],
   [loadsToGround, LIMITS.loadsToGround],
   [insulation, LIMITS.insulation],

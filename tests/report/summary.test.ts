@@ -92,7 +92,7 @@ test('given the same, then the shop reads the lock, the line not accepted, the c
     'Opened 2026-07-14 15:00 UTC by Dana Quill; last entry #31, 2026-07-14 15:10 UTC.',
     'Crew: Ines Vale.',
     'Lock, Outdoor unit: Ines Vale, gates #9 to #15, 2026-07-14 15:00 UTC to 2026-07-14 15:00 UTC.',
-    'Not accepted, Outdoor unit: #14, 2026-07-14 15:00 UTC, Ines Vale: Discharge every capacitor through the resistor tool, then measure what is left. 9 V battery, before: 9.2 V; HERM to C: 0.3 V; FAN to C: 212 V; HERM to FAN: 188 V; Battery, after: 9.2 V. Discharge again on bare metal, then take the whole line again.',
+    'Not accepted, Outdoor unit: #14, 2026-07-14 15:00 UTC, Ines Vale: Discharge every capacitor through the resistor tool, then measure what is left. 9 V battery, before: 9.2 V; HERM to C or across: 0.3 V; FAN to C: 212 V; HERM to FAN: 188 V; Battery, after: 9.2 V. Discharge again on bare metal, then take the whole line again.',
     'Note: key under the mat (#31, 2026-07-14 15:10 UTC, Ines Vale).',
     'Why it failed, #22: Coil dirty.',
     'Fitted, #25, 2026-07-14 15:00 UTC, Ines Vale: Fitted, strapped.',
@@ -186,7 +186,7 @@ test('given a reading changed after the verdict, then the verdict that fell is n
 test('given power that came back, then the end of the isolation and the second lock are named', () => {
   const c = at('readings').wait(2).type('power is back');
   typed(c, ['yes', 'clean, 1 cap', '121 / 0 0 0 / 0 0 / 121', '9.3 / .1 .1 0 / 9.3']);
-  const { shop } = summary(typed(c, [GOOD, ...MOTORS, PLATE, 'no']));
+  const { shop } = summary(typed(c, [GOOD, ...MOTORS, PLATE, 'stays off']));
   expect(shop.filter((line) => line.startsWith('Lock, '))).toHaveLength(2);
   expect(shop.join('\n')).toMatch(/Isolation ended at 2026-07-14 15:02 UTC, power came back/);
 });

@@ -68,7 +68,7 @@ test('the label is changed after the readings: they are judged anew, and nothing
   await ines.page.locator('summary', { hasText: 'Earlier lines' }).click();
   await ines.page.locator('.lines li', { hasText: 'Cover off, eyes only' }).getByRole('button').click();
   await ines.sees('Cover off, eyes only');
-  await ines.page.getByLabel('Print of the dual run capacitor').fill('35+5 6% 440');
+  await ines.page.getByLabel('Print of the run capacitor').fill('35+5 6% 440');
   await ines.send();
   await ines.sees(SPIN);
   expect((await verdicts(ines))[0]).toBe(IS_GOOD);

@@ -48,7 +48,7 @@ test('from the observation to the signed record, by taps alone', async () => {
   await ines.sees('Cover off, eyes only');
   await ines.pick('Clean, nothing odd');
   await ines.fill('Number of capacitors', '1');
-  await ines.page.getByLabel('Print of the dual run capacitor').fill('45+5 6% 440');
+  await ines.page.getByLabel('Print of the run capacitor').fill('45+5 6% 440');
   await ines.send();
 
   await ines.sees('Prove the meter');

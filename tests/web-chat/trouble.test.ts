@@ -77,7 +77,7 @@ test('a wrong figure refuses itself beside the fields, and nothing typed is lost
   const { ines, job } = await under(TO_LOOK);
   await ines.pick('Clean, nothing odd');
   await ines.fill('Number of capacitors', 'two');
-  await ines.page.getByLabel('Print of the dual run capacitor').fill('45+5 6% 440');
+  await ines.page.getByLabel('Print of the run capacitor').fill('45+5 6% 440');
   const before = await last(job);
   await ines.send();
   await ines.refusal.waitFor();
@@ -176,7 +176,7 @@ test('an answer is changed in its own controls; one that is not trusted is taken
   await ines.sees('Measure both sections');
   await line.getByRole('button').click();
   await ines.sees('Cover off, eyes only');
-  await ines.page.getByLabel('Print of the dual run capacitor').fill('40+5 6% 440');
+  await ines.page.getByLabel('Print of the run capacitor').fill('40+5 6% 440');
   await ines.send();
   await ines.sees('Measure both sections');
   const changed = (await shop.desk.look('ines', job)).ticket.at(-1);

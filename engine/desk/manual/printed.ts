@@ -133,6 +133,7 @@ function when(of: NonNullable<PartSpec['when']>): string {
   const what = 'fact' in of ? `${of.part} of ${of.fact}` : of.part;
   if ('above' in of)
     return `only where ${what} is above ${limit(of.above)}${of.below ? ` and below ${limit(of.below)}` : ''}`;
+  if ('unless' in of) return `unless ${of.fact} shows two terminals`;
   if (of.is) return `only where ${what} is ${of.is.join(' or ')}`;
   return `only where ${what} is not ${('not' in of ? (of.not ?? []) : []).join(' or ')}`;
 }

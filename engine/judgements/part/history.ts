@@ -12,8 +12,9 @@ export const history = judgement({
   takes: [],
   limits: ['season'],
   outcomes: ['none', 'earlier', 'season', 'undecided'],
-  run(_given, { season }, { equipment }) {
-    const all = [...(equipment?.history ?? [])].reverse();
+  run(_given, { season }, { equipment, cabinet }) {
+    // Each cabinet has capacitors of its own: one fitted in the indoor unit says nothing of the outdoor unit's.
+    const all = (equipment?.history ?? []).filter((past) => past.cabinet === cabinet).reverse();
     const newest = all[0];
     if (!equipment || !newest) {
       const text = 'Nothing is on record for this unit.';

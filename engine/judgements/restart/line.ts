@@ -26,20 +26,22 @@ export function supplyOf(plate: Parts | undefined, limits: RestartLimits): Suppl
 const voltsIn = (figures: Parts | undefined, key: 'l1l2' | 't1t2' | 'min'): Exact | null =>
   figureOf(figures, key, 'V')?.abs() ?? null;
 
-export function judgeSupply(figures: Parts | undefined, { range, source, assumed }: Supply): Judging {
+/** `name`: what the line is called; a blower may have one leg and neutral. */
+export function judgeSupply(figures: Parts | undefined, { range, source, assumed }: Supply, name = 'L1–L2'): Judging {
   const volts = voltsIn(figures, 'l1l2');
   const said = sayRange(range, 'V', 1, 0);
   const is = volts === null ? 'open' : within(volts, range) ? 'in' : 'out';
   const reading = volts === null ? 'no reading' : say(volts, 'V');
+  const [were, reads] = name === 'L1–L2' ? ['was', 'reads'] : ['were', 'read'];
   const plainly = {
-    open: 'L1–L2 was not read.',
-    in: `L1–L2 reads ${reading}, inside ${said}.`,
-    out: `L1–L2 reads ${reading}, outside ${said}.`,
+    open: `${name} ${were} not read.`,
+    in: `${name} ${reads} ${reading}, inside ${said}.`,
+    out: `${name} ${reads} ${reading}, outside ${said}.`,
   }[is];
   const text = assumed ? `${plainly} A 208/230\u2009V nameplate is assumed.` : plainly;
   return {
     is,
-    finding: finding({ name: 'L1–L2', reading, limits: said, word: is === 'open' ? 'missing' : is, text, source }),
+    finding: finding({ name, reading, limits: said, word: is === 'open' ? 'missing' : is, text, source }),
   };
 }
 

@@ -39,21 +39,26 @@ export function judgeCompressor(figures: Parts | undefined, plate: Parts | undef
   return of(is, above ? 'above RLA' : 'running', text, 'RLA is no limit: common practice, no single source');
 }
 
-export function judgeFan(figures: Parts | undefined, plate: Parts | undefined): Judging {
+export function judgeFan(
+  figures: Parts | undefined,
+  plate: Parts | undefined,
+  motor: 'fan' | 'blower' = 'fan',
+): Judging {
   const amps = figureOf(figures, 'fan', 'A')?.abs() ?? null;
   const fla = plateAmps(plate, 'fla');
   const reading = amps === null ? 'no reading' : say(amps, 'A');
   const is = amps === null ? 'open' : amps.isZero() ? 'out' : fla && amps.gt(fla) ? 'high' : 'in';
   const text = {
-    open: 'The fan’s amps were not read.',
-    out: 'The fan draws nothing. It is not running.',
-    high: fla ? `The fan draws ${reading}, above its FLA of ${say(fla, 'A')}.` : '',
+    open: `The ${motor}’s amps were not read.`,
+    out: `The ${motor} draws nothing. It is not running.`,
+    high: fla ? `The ${motor} draws ${reading}, above its FLA of ${say(fla, 'A')}.` : '',
     in:
       fla && amps
-        ? `The fan draws ${reading}, ${percentOf(amps, fla)} of its FLA.`
-        : `The fan draws ${reading}. Its FLA is not known, so this is recorded and not judged.`,
+        ? `The ${motor} draws ${reading}, ${percentOf(amps, fla)} of its FLA.`
+        : `The ${motor} draws ${reading}. Its FLA is not known, so this is recorded and not judged.`,
   }[is];
   const word = { open: 'missing', out: 'not running', high: 'above FLA', in: fla ? 'in' : 'not judged' }[is];
+  const name = motor === 'fan' ? 'Fan' : 'Blower';
   const limits = fla ? `${say(fla, 'A')} or less` : null;
-  return { is, finding: finding({ name: 'Fan', reading, limits, word, text, source: 'FLA on the nameplate' }) };
+  return { is, finding: finding({ name, reading, limits, word, text, source: 'FLA on the nameplate' }) };
 }

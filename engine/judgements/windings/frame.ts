@@ -28,7 +28,7 @@ export function frameFinding(name: string, reading: Reading, limits: FrameLimits
     low: `${shown} to ground is below ${grounded} at meter voltage. Split the branches: the wire before the motor. A senior decides.`,
     between: `${shown} to ground lies between ${grounded} and ${clear}. It is noted; an insulation test decides.`,
     clear: `${shown} to ground: no ground found at meter voltage. An insulation test says more.`,
-    missing: 'Nothing was read to ground.',
+    missing: name === 'Frame' ? 'Nothing was read to the frame.' : `${name} was not read.`,
   }[band];
   const source = band === 'low' ? limits.grounded.source : limits.clear.source;
   return finding({ name, reading: shown, limits: `${clear} or more, or OL`, word: band, text, source });

@@ -1,12 +1,12 @@
 import { Exact } from '../../calc/exact.ts';
 import { leakMilliamps, ohmsForAmps } from '../../calc/leakage.ts';
 import type { Finding, Parts } from '../../schema.ts';
-import { judgement, type Limit } from '../judgement.ts';
+import { type Judged, judgement, type Limit } from '../judgement.ts';
 import { read } from '../probing.ts';
 import { figureOf, type Reading } from '../read.ts';
 import { finding, say } from '../say.ts';
 import { sayBeside } from '../supply/say-beside.ts';
-import { FRAME_LIMITS, type FrameBand, frameBand, frameEdges, frameFinding } from './frame.ts';
+import { FRAME_LIMITS, type FrameBand, type FrameLimits, frameBand, frameEdges, frameFinding } from './frame.ts';
 import { ohmsOf, sayOhms } from './look.ts';
 import { type Cell, more, ohmParts } from './probing.ts';
 
@@ -32,13 +32,7 @@ export const loadsToGround = judgement({
       // Only a three-phase unit has a third load terminal: it counts where it was read.
       ({ key, reading }) => key !== 't3g' || reading.kind !== 'none',
     );
-    const bands = leads.map(({ reading }) => frameBand(reading, limits));
-    const least = leastOf(leads.map(({ reading }) => reading));
-    const findings = leads.map(({ name, reading }) => frameFinding(name, reading, limits));
-    if (least && frameBand({ kind: 'figure', value: least }, limits) !== 'clear') {
-      findings.push(explains(least, breakerAmps(plate, limits), limits));
-    }
-    return { outcome: outcomeOf(bands), findings };
+    return toGround(leads, plate, limits);
   },
   probe(limits) {
     const line = (t1g: Cell, t2g: Cell, more: Readonly<Record<string, Cell>> = {}): { readings: Parts } => ({
@@ -66,6 +60,39 @@ export const loadsToGround = judgement({
     ];
   },
 });
+
+/** The leads of one motor to ground, Ω, all at once: an indoor blower's, off its board or relay. */
+export const leadsToGround = judgement({
+  id: 'leads-to-ground',
+  semantics: 1,
+  takes: ['readings', 'plate'],
+  limits: [...FRAME_LIMITS, 'volts', 'gfci', 'breaker', 'beside'],
+  outcomes: ['none-found', 'low', 'undecided'],
+  run: ({ readings, plate }, limits) =>
+    toGround([{ name: 'Leads to ground', reading: ohmsOf(readings, 'leads') }], plate, limits),
+  probe: (limits) => [
+    ...['OL', ...frameEdges(limits), 0, '_' as const].map((leads) => ({ readings: ohmParts({ leads }) })),
+    {},
+  ],
+});
+
+interface Lead {
+  readonly name: string;
+  readonly reading: Reading;
+}
+function toGround(
+  leads: readonly Lead[],
+  plate: Parts | undefined,
+  limits: FrameLimits & TripLimits,
+): Judged<'none-found' | 'low' | 'undecided'> {
+  const bands = leads.map(({ reading }) => frameBand(reading, limits));
+  const least = leastOf(leads.map(({ reading }) => reading));
+  const findings = leads.map(({ name, reading }) => frameFinding(name, reading, limits));
+  if (least && frameBand({ kind: 'figure', value: least }, limits) !== 'clear') {
+    findings.push(explains(least, breakerAmps(plate, limits), limits));
+  }
+  return { outcome: outcomeOf(bands), findings };
+}
 
 function outcomeOf(bands: readonly FrameBand[]): 'none-found' | 'low' | 'undecided' {
   if (bands.includes('low')) return 'low';

@@ -1,0 +1,130 @@
+import { choose, confirm, flow, include, note, verdict } from '../engine/vocabulary.ts';
+import { blowerRepair } from './blower-repair.ts';
+import { blowerRestart } from './blower-restart.ts';
+import { blowerTests } from './blower-tests.ts';
+import { BLOWER } from './examples/blower.ts';
+
+/** Outdoor runs, the indoor blower doesn't: hands go into the indoor unit, under an isolation of its own. */
+export const blower = flow({
+  id: 'blower',
+  version: 1,
+  title: 'Indoor blower',
+  exits: ['done', 'again', 'raised', 'left'],
+  examples: BLOWER,
+  steps: {
+    off: confirm({
+      say: 'Turn the outdoor unit off: COOL off, fan at ON.',
+      body: ['Fan at ON calls for the blower alone.'],
+      why: 'Without air over it the coil ices, and liquid reaches the compressor.',
+      source: ['Outdoor unit off while the blower stands: common practice, no single source'],
+      yes: 'Outdoor unit off, fan at ON',
+      words: ['off', 'outdoor off', 'fan on'],
+      no: { label: 'It won’t go off', words: ['wont go off', 'still runs'], to: 'note' },
+      next: 'see',
+    }),
+    see: choose({
+      say: 'The indoor unit, closed: what do you see?',
+      body: ['Filter, water, ice on the larger line, doors in place.'],
+      why: 'A door off its switch, water or ice explains a still blower before any part does.',
+      options: {
+        nothing: { label: 'Nothing odd', words: ['nothing', 'ok', 'fine', 'clean'], to: 'drive' },
+        door: { label: 'A door is off its switch', words: ['door off', 'door', 'panel off'], to: 'door' },
+        water: { label: 'Water, or the float is up', words: ['water', 'float', 'pan full'], to: 'note' },
+        ice: { label: 'Ice on coil or lines', words: ['ice', 'frozen', 'iced'], to: 'note' },
+        hot: { label: 'Ran, got hot and quit', words: ['hot', 'quit hot'], to: 'drive' },
+      },
+    }),
+    door: confirm({
+      say: 'Put the door on its switch. Does the blower run now?',
+      body: ['Hands outside. Never tape a door switch down.'],
+      why: 'The door’s switch opens the blower’s circuit.',
+      yes: 'It runs now',
+      words: ['runs', 'runs now'],
+      no: { label: 'Still nothing', words: ['still nothing', 'nothing'], to: 'drive' },
+      next: 'door-off',
+    }),
+    'door-off': verdict({
+      verdict: 'blower-door-off',
+      title: 'The door was off its switch',
+      says: ['With the door on its switch the blower runs.'],
+      next: ['Does the door hold by itself? Prove it: the blower’s figures.'],
+      who: 'junior',
+      judged: [],
+      evidence: ['see', 'door'],
+      then: 'restart',
+    }),
+    drive: choose({
+      say: 'What drives the blower?',
+      body: ['From the nameplate or the wiring diagram outside. Thin wires on a plug: electronic.'],
+      callouts: [
+        {
+          level: 'danger',
+          text: 'An electronic motor’s own bus holds for five minutes and more. Not sure counts as electronic.',
+        },
+      ],
+      why: 'Only a PSC motor has a run capacitor that the discharge tool is made for.',
+      options: {
+        psc: { label: 'PSC with a run capacitor', words: ['psc', 'capacitor', 'cap'], to: 'tests' },
+        ecm: { label: 'Electronically commutated', words: ['ecm', 'electronic', 'variable speed'], to: 'electronics' },
+        inverter: {
+          label: 'Indoor part of a mini-split or inverter',
+          words: ['mini-split', 'mini split', 'inverter'],
+          to: 'electronics',
+        },
+        unsure: { label: 'Not sure', words: ['dont know', 'don’t know', 'unsure', 'not sure'], to: 'electronics' },
+      },
+    }),
+    tests: include(blowerTests, {
+      exits: { repair: 'repair', clean: 'restart', raised: '!raised' },
+      needs: {},
+    }),
+    repair: include(blowerRepair, { exits: { fitted: 'restart', left: '!left' }, needs: {} }),
+    restart: include(blowerRestart, {
+      exits: { done: '!done', again: '!again', raised: '!raised', left: '!left' },
+      needs: {},
+    }),
+    electronics: note({
+      say: 'The blower’s electronics are not measured here. Note what a senior needs.',
+      body: [
+        'Stop here with the doors on. Both units off; its bus holds for five minutes and more.',
+        'Code or light, connectors dry or wet, what the nameplate says of the motor.',
+      ],
+      callouts: [{ level: 'danger', text: 'No discharge tool and no capacitor procedure on an electronic motor.' }],
+      why: 'Line volts and command at its plug decide, by the maker’s test.',
+      next: 'electronics-raised',
+      cant: 'electronics-raised',
+    }),
+    'electronics-raised': verdict({
+      verdict: 'electronic-blower-handed-over',
+      title: 'The electronic blower stands still: over to a senior',
+      says: ['“No capacitor” condemns no electronic motor. Line volts, command, a free wheel and a dry plug do.'],
+      next: ['A senior takes it from here, with the maker’s test. Both units stay off.'],
+      who: 'senior',
+      judged: [],
+      evidence: ['see', 'drive', 'electronics'],
+      raises: 'not-covered',
+      then: '!raised',
+    }),
+    note: note({
+      say: 'This version does not lead on from here. Note what a senior needs.',
+      body: [
+        'Water: where it stands, is it near wires, is the float up. Ice: where, since when.',
+        'Leave both units off. Chip no ice, bypass no float.',
+      ],
+      callouts: [{ level: 'warning', text: 'Water near electrics: hands out, power off at the means.' }],
+      next: 'raised',
+      cant: 'raised',
+    }),
+    raised: verdict({
+      verdict: 'blower-not-covered',
+      title: 'Noted and raised to a senior',
+      says: ['Water, ice, or an outdoor unit that won’t go off comes before the blower.'],
+      next: ['A senior takes it from here. Both units stay off.'],
+      who: 'senior',
+      judged: [],
+      evidence: ['off', 'see', 'note'],
+      raises: 'not-covered',
+      then: '!raised',
+    }),
+  },
+});

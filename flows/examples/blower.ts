@@ -1,0 +1,204 @@
+/** Worked calls of the indoor blower: its own isolation, its capacitor, motor, restart. */
+import type { Example } from '../../engine/vocabulary.ts';
+import { PROVING } from './lines.ts';
+
+const PRINT = '7.5 6% 440';
+const SEEN = ['i', 'outdoor off', 'nothing', 'psc'];
+const dead = (look = `clean, 1 cap, ${PRINT}`): string[] => [
+  ...SEEN,
+  ...['yes', 'breaker, no other feed, two legs, outlet', 'yes', look, PROVING, '9.3 / 0.4 / 9.3'],
+];
+const LINE = 'fuse 0.1 leads ol';
+const wiresOff = (look?: string): string[] => [...dead(look), LINE, 'wires off'];
+const GOOD = 'cap 7.46 case ol';
+const WEAK = 'cap 5.9 case ol';
+const MOTOR = ['spin free', 'high 6.1 med 8.3 low 11.2 frame ol'];
+const NEW = ['other 7.5 uf 440, cap 7.52', 'fitted', 'wires back'];
+const CLOSED = ['208/230 fla 4.2', 'closed'];
+const RUNS = [...CLOSED, 'volts 240 blower 3.6 split 18'];
+const repaired = (...lines: readonly string[]): string[] => [...lines, 'filter', ...NEW, ...RUNS];
+
+export const BLOWER: readonly Example[] = [
+  {
+    title: 'The blower’s capacitor is weak: replaced and proven',
+    lines: repaired(...wiresOff(), WEAK, ...MOTOR),
+    then: ['section-fails-value', 'new-part-right', 'blower-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The door was off its switch',
+    lines: ['i', 'outdoor off', 'door', 'runs now', ...RUNS],
+    then: ['blower-door-off', 'blower-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'An electronic blower stands still: over to a senior',
+    lines: ['i', 'outdoor off', 'nothing', 'ecm', 'no code, plug dry'],
+    then: ['electronic-blower-handed-over'],
+    ends: 'raised',
+  },
+  {
+    title: 'Ice before the blower: noted for a senior',
+    lines: ['i', 'outdoor off', 'ice', 'whole coil white since this morning'],
+    then: ['blower-not-covered'],
+    ends: 'raised',
+  },
+];
+
+const tested = (title: string, line: string, then: readonly string[]): Example => ({
+  title,
+  lines: [...dead(), line, 'wires off', GOOD, ...MOTOR],
+  then: [...then],
+  ends: 'raised',
+});
+export const BLOWER_TESTS: readonly Example[] = [
+  tested('A blown board fuse without a cause: it stays off', 'fuse ol leads ol', [
+    'board-fuse-blown',
+    'capacitor-good',
+    'board-fuse-without-cause',
+  ]),
+  tested('Low to ground, and the motor reads clear', 'fuse 0.1 leads 8000', [
+    'blower-low-to-ground',
+    'capacitor-good',
+    'blower-ground-not-located',
+  ]),
+  {
+    title: 'Fuse and ground not taken; nothing found',
+    lines: [...dead(), 'skip no room for the leads', 'wires off', GOOD, ...MOTOR, ...RUNS],
+    then: ['fuse-ground-not-taken', 'capacitor-good', 'blower-runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'No capacitor at the blower',
+    lines: [...dead('clean, 0 caps').slice(0, -1), LINE],
+    then: ['no-blower-capacitor'],
+    ends: 'raised',
+  },
+  {
+    title: 'The wheel scrapes: a new motor and a new capacitor',
+    lines: [
+      ...[...wiresOff(), GOOD, 'scrapes', 'high 6.1 med 8.3 low 11.2 frame ol'],
+      ...['age', 'motor fitted', ...NEW, ...RUNS],
+    ],
+    then: ['capacitor-good', 'blower-bearings', 'new-part-right', 'blower-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'No meter for the value: a senior decides',
+    lines: [...wiresOff(), 'skip no range for it', 'skip no ohms', ...MOTOR],
+    then: ['value-undecided', 'blower-value-open'],
+    ends: 'raised',
+  },
+];
+
+export const BLOWER_CAPACITOR: readonly Example[] = [
+  {
+    title: 'Two terminals, the print unreadable: shorted by ohms alone',
+    lines: [
+      ...[...wiresOff('clean, 1 cap, two terminals'), 'skip worn off', 'skip no diagram', '0.2 ohm'],
+      ...[...MOTOR, 'age', '7.5 uf 440', ...NEW, ...RUNS],
+    ],
+    then: ['section-shorted', 'new-part-right', 'blower-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Condemned by sight',
+    lines: repaired(...wiresOff(`bulged, 1 cap, ${PRINT}`), ...MOTOR),
+    then: ['condemned-by-sight', 'new-part-right', 'blower-proven'],
+    ends: 'done',
+  },
+];
+
+const wound = (title: string, lines: readonly string[], ...then: readonly string[]): Example => ({
+  title,
+  lines: [...wiresOff(), GOOD, 'spin free', ...lines],
+  then: ['capacitor-good', ...then],
+  ...(then.length === 1 ? {} : { ends: 'done' }),
+});
+const NEW_MOTOR = ['age', 'motor fitted', ...NEW, ...RUNS];
+export const BLOWER_WINDINGS: readonly Example[] = [
+  wound(
+    'Open on a cool motor: a new one',
+    ['high ol med ol low ol frame ol', 'cool', ...NEW_MOTOR],
+    ...['blower-winding-open', 'new-part-right', 'blower-proven'],
+  ),
+  wound(
+    'Low to the frame: a new motor',
+    ['high 6.1 med 8.3 low 11.2 frame 400', ...NEW_MOTOR],
+    ...['blower-to-frame', 'new-part-right', 'blower-proven'],
+  ),
+  wound(
+    'Open on a hot motor is its protector',
+    ['high ol med ol low ol frame ol', 'hot', '208/230 fla 4.2', 'cooled', 'closed', 'volts 240 blower 3.6 split 18'],
+    ...['blower-protector-open', 'blower-runs-nothing-found'],
+  ),
+  wound(
+    'Leads mixed up twice: undecided, and it runs',
+    ['high 11.2 low 6.1 frame ol', 'high 11.2 low 6.1 frame ol', ...RUNS],
+    ...['blower-windings-undecided', 'blower-runs-nothing-found'],
+  ),
+  wound(
+    'Windings not measured',
+    ['skip plug out of reach', ...RUNS],
+    ...['blower-windings-not-taken', 'blower-runs-nothing-found'],
+  ),
+];
+
+export const BLOWER_PART: readonly Example[] = [
+  {
+    title: 'The new part reads low: another one is picked',
+    lines: [...wiresOff(), WEAK, ...MOTOR, 'filter', 'other 7.5 uf 440, cap 6.2', ...NEW, ...RUNS],
+    then: ['section-fails-value', 'new-part-right', 'blower-proven'],
+    ends: 'done',
+  },
+];
+
+export const BLOWER_REPAIR: readonly Example[] = [
+  {
+    title: 'The second one at this blower in a season',
+    unit: {
+      history: [
+        {
+          ...{ at: '2026-05-02T10:00:00.000Z', job: 'earlier', what: 'fitted', item: 'run capacitor 7.5 µF' },
+          ...{ cabinet: 'indoor', herm: '7.5', fan: null },
+        },
+      ],
+    },
+    lines: repaired(...wiresOff(), WEAK, ...MOTOR),
+    then: ['section-fails-value', 'second-blower-part-in-a-season', 'new-part-right', 'blower-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The diagram asks for another value',
+    lines: [
+      ...wiresOff(),
+      WEAK,
+      ...MOTOR,
+      'nothing, 10 6% 440',
+      'other 10 uf 440, cap 10.02',
+      ...NEW.slice(1),
+      ...RUNS,
+    ],
+    then: ['section-fails-value', 'wrong-blower-part-fitted', 'new-part-right', 'blower-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'No such part on the truck',
+    lines: [...wiresOff(), WEAK, ...MOTOR, 'age', 'skip none on the truck'],
+    then: ['section-fails-value', 'no-blower-part'],
+    ends: 'left',
+  },
+];
+
+const restarted = (title: string, lines: readonly string[], verdict: string, ends: string): Example => ({
+  title,
+  lines: [...wiresOff(), GOOD, ...MOTOR, ...lines],
+  then: ['capacitor-good', verdict],
+  ends,
+});
+export const BLOWER_RESTART: readonly Example[] = [
+  restarted('It does not start', [...CLOSED, 'volts 240 blower 0'], 'blower-does-not-start', 'raised'),
+  restarted('The supply is out', [...CLOSED, 'volts 190 blower 3.6'], 'blower-supply-out', 'raised'),
+  restarted('No live figures', [...CLOSED, 'skip nobody qualified'], 'blower-not-proven', 'raised'),
+  restarted('It stays off', ['208/230 fla 4.2', 'stays off'], 'blower-left-off', 'left'),
+];
