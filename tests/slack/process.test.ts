@@ -1,6 +1,6 @@
 /** `npm start` as it is shipped: the bot beside the web chat, started by it, and unable to take it down. */
 import { spawnSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import type { Store } from '../../engine/store/index.ts';
@@ -112,10 +112,7 @@ test('a call goes from the web to the chat and back, live, through two processes
   await until(async () => (await store.unsaid('slack')).length === 0, 'not all was said');
   // A crash of the bot: the web chat is there, and a new bot comes.
   const connections = slack.connections;
-  const pids = spawnSync('ps', ['-o', 'pid=', '--ppid', String(running.child.pid)], { encoding: 'utf8' })
-    .stdout.trim()
-    .split(/\s+/);
-  process.kill(Number(pids[0]), 'SIGKILL');
+  process.kill(childOf(running.child.pid), 'SIGKILL');
   await until(async () => (await health(running)).chats.slack.state === 'down', 'nobody noticed');
   expect(
     (await post(`/api/jobs/${job}/replies`, { kind: 'command', name: 'note', client: 'w2', text: 'while it was gone' }))
@@ -164,3 +161,23 @@ test.each([
   },
   30_000,
 );
+
+/** The bot's process, by its parent. */
+function childOf(parent: number | undefined): number {
+  const pids = readdirSync('/proc').filter((name) => /^\d+$/.test(name));
+  const found = pids.find((pid) => {
+    try {
+      return (
+        Number(
+          readFileSync(`/proc/${pid}/stat`, 'utf8')
+            .replace(/^.*\) /s, '')
+            .split(' ')[1],
+        ) === parent
+      );
+    } catch {
+      return false;
+    }
+  });
+  if (found === undefined) throw new Error('the server has no child');
+  return Number(found);
+}
