@@ -1,10 +1,16 @@
-/** A shop with a past: so many entries, in jobs of 40 that are closed, and 30 open ones that the desk has opened. */
+/**
+ * A shop with a past: so many entries, in jobs of 40 that are closed, and 30 open ones that the desk has opened. Each
+ * closed one is a recorded call from the first question to the proven restart, and notes after it.
+ */
 import { GENESIS, seal, textRef } from '../../engine/chain.ts';
 import type { Desk } from '../../engine/desk/index.ts';
-import type { Draft } from '../../engine/schema.ts';
+import { sha256 } from '../../engine/report/digest.ts';
+import type { Draft, Entry, Text } from '../../engine/schema.ts';
 import type { Store } from '../../engine/store/index.ts';
+import { recorded } from '../replay/jobs.ts';
 
 const EACH = 40;
+const { entries: CALL } = JSON.parse(recorded('weak-fan-section-replaced-and-proven')) as { entries: Entry[] };
 
 /** The open jobs first, then the closed ones. */
 export async function fill(store: Store, desk: Desk, entries: number): Promise<string[]> {
@@ -18,21 +24,20 @@ export async function fill(store: Store, desk: Desk, entries: number): Promise<s
   const closed: string[] = [];
   const make = async (n: number): Promise<void> => {
     const job = `old-${n}`;
-    const words = Array.from({ length: EACH }, (_, i) => textRef(`Note ${i} on job ${n}.`, 'salt', `ines.${n}.${i}`));
-    const drafts = words.map(
-      ({ ref }, i): Draft =>
-        i === 0
-          ? { kind: 'opened', body: { ...opened.body, title: ref } }
-          : { kind: 'noted', body: { as: 'note', text: ref } },
-    );
     const at = new Date(Date.UTC(2025, 0, 1) + n * 60_000).toISOString();
-    const head = { job, seq: 0, prev: GENESIS, by: 'ines', at, said: null, client: `${n}` };
-    await store.create(
-      job,
-      seal(drafts, head),
-      words.map(({ row }) => row),
-      { closed: true, card: card.replaceAll(known, job) },
-    );
+    const texts: Text[] = [];
+    const entries: Entry[] = [];
+    for (let i = 0; i < EACH; i++) {
+      const { ref, row } = textRef(`Note ${i} on job ${n}.`, 'salt', `ines.${n}.${i}`);
+      const of = CALL[i];
+      const said: Draft = { kind: 'noted', body: { as: 'note', text: ref } };
+      const draft = i === 0 ? { ...opened, body: { ...opened.body, title: ref } } : (of ?? said);
+      if (i === 0 || !of) texts.push(row);
+      const head = { job, seq: i, prev: entries.at(-1)?.hash ?? GENESIS, by: of?.by ?? 'ines', at, said: null };
+      const { kind, body } = draft;
+      entries.push(...seal([{ kind, body } as Draft], { ...head, client: `${n}.${i}` }, sha256));
+    }
+    await store.create(job, entries, texts, { closed: true, card: card.replaceAll(known, job) });
     closed.push(job);
   };
   for (let n = 0; n < entries / EACH; n += 100)

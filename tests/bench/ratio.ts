@@ -20,7 +20,7 @@ interface Wanted {
   readonly unit: string;
   readonly base: Go;
   readonly subject: Go;
-  /** subject / base must be at least, or at most, this. */
+  /** subject / base must be at least, or at most, this; with neither it is for information. */
   readonly atLeast?: number;
   readonly atMost?: number;
   readonly rounds: number;
@@ -49,7 +49,7 @@ export async function ratio(wanted: Wanted): Promise<Ratio> {
     quartiles: [at(ratios ?? [], 0.25), at(ratios ?? [], 0.75)],
     base: at(bases ?? [], 0.5),
     subject: at(subjects ?? [], 0.5),
-    gate: atLeast === undefined ? `≤ ${atMost}` : `≥ ${atLeast}`,
+    gate: atLeast !== undefined ? `≥ ${atLeast}` : atMost !== undefined ? `≤ ${atMost}` : 'for information',
     passed: median >= (atLeast ?? 0) && median <= (atMost ?? Number.POSITIVE_INFINITY),
   };
 }

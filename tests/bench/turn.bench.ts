@@ -1,11 +1,9 @@
-/** The whole turn over HTTP against the same server with the engine left out, and going over records from the store. */
+/** The whole turn over HTTP against the same server with the engine left out. */
 import { mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { Agent, request } from 'node:http';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { compile } from '../../engine/compile.ts';
 import { createDesk, type Desk, randomHex, type Turn } from '../../engine/desk/index.ts';
-import { begin, replay, take } from '../../engine/replay.ts';
 import { openSqlite, type Store } from '../../engine/store/index.ts';
 import { SHELF } from '../../flows/index.ts';
 import { personOf } from '../desk/shop.ts';
@@ -13,7 +11,6 @@ import { PEOPLE } from '../people.ts';
 import { written } from '../store/written.ts';
 import { buildPage } from '../web-chat/browser.ts';
 import { type Serving, serve } from '../web-chat/serve.ts';
-import { fill } from './fill.ts';
 import { perSecond, type Ratio, ratio } from './ratio.ts';
 import { judge, report } from './report.ts';
 
@@ -154,30 +151,4 @@ test('a full turn / the same server with the engine left out, 64 connections', a
   for (const serving of servings) await serving.close();
   for (const { store } of [whole, bare]) await store.close();
   judge(done, turns, slow);
-});
-
-test('going over records from the store / over the same entries in memory', async () => {
-  const { store, desk } = await shop('records');
-  const jobs = (await fill(store, desk, 40_000)).slice(30);
-  const machine = compile(SHELF[0]);
-  const memory = await Promise.all(jobs.slice(0, 200).map(async (job) => (await store.read(job)).entries));
-  let [a, b] = [0, 0];
-  judge(
-    done,
-    await ratio({
-      name: 'a record of 40 entries read, verified and gone over / gone over in memory',
-      unit: 'records/s',
-      base: (ms) =>
-        perSecond(ms, 1, async () => {
-          (memory[a++ % memory.length] ?? []).reduce(take, begin(machine, 'job'));
-        }),
-      subject: (ms) =>
-        perSecond(ms, 1, async () => {
-          replay(machine, (await store.read(jobs[b++ % jobs.length] ?? '')).entries);
-        }),
-      atLeast: 0.65,
-      ...ROUNDS,
-    }),
-  );
-  await store.close();
 });
