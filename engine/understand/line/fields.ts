@@ -21,10 +21,9 @@ export function claimFields(line: Line): Record<string, string> {
 }
 
 /** "fuses 0.1" for two that must be given: which of them? */
-function halves(line: Line, { named: all, shared }: FieldScan): Set<string> {
-  const isLeft = (key: string): boolean =>
-    required(line.lexicon.fields).some((field) => field.key === key) && !all.some((found) => found.key === key);
-  return new Set(shared.filter(({ keys }) => keys.some(isLeft)).flatMap(({ given }) => given));
+function halves(line: Line, { shared, valued }: FieldScan): Set<string> {
+  const left = new Set(required(line.lexicon.fields).flatMap(({ key }) => (valued.has(key) ? [] : [key])));
+  return new Set(shared.filter(({ keys }) => keys.some((key) => left.has(key))).flatMap(({ given }) => given));
 }
 
 function named(line: Line, scan: FieldScan): Named[] {

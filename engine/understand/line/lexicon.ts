@@ -21,6 +21,10 @@ export interface Found {
   readonly length: number;
 }
 
+export type OptionMeaning = Extract<Meaning, { kind: 'option' }>;
+export const optionsOf = (found: Found): OptionMeaning[] =>
+  found.meanings.filter((meaning) => meaning.kind === 'option');
+
 export type OptionPart = Extract<Part, { kind: 'choose' | 'confirm' | 'act' }>;
 
 export class Lexicon {

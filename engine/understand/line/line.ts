@@ -6,6 +6,7 @@ import type { GivenParts, Part } from '../../schema.ts';
 import { claimChoices } from './choices.ts';
 import { claimFields } from './fields.ts';
 import { claimLabel } from './label.ts';
+import { Lexicon } from './lexicon.ts';
 import { claimPlate } from './plate.ts';
 import { Line } from './state.ts';
 
@@ -22,7 +23,7 @@ export function readLine(text: string, parts: readonly Part[]): LineReading {
   const [only, ...more] = asked;
   if (only && more.length === 0 && (only.kind === 'label' || only.kind === 'note'))
     return { given: { [only.key]: trimmed }, unread: [] };
-  const line = new Line(trimmed, asked);
+  const line = new Line(trimmed, asked, lexiconOf(parts, asked));
   const given: GivenParts = {
     ...claimLabel(line),
     ...claimPlate(line),
@@ -33,6 +34,14 @@ export function readLine(text: string, parts: readonly Part[]): LineReading {
   const note = asked.find(({ kind }) => kind === 'note');
   if (!note) return { given, unread };
   return noted(note.key, given, unread, line.lexicon.fields.length > 0);
+}
+
+/** Made once for a question: its parts are data that never change. */
+const lexicons = new WeakMap<readonly Part[], Lexicon>();
+function lexiconOf(parts: readonly Part[], asked: readonly Part[]): Lexicon {
+  const known = lexicons.get(parts) ?? new Lexicon(asked);
+  lexicons.set(parts, known);
+  return known;
 }
 
 /** The rest is the note; numbers stay unread where numbers are asked, so that they are asked for and not buried. */

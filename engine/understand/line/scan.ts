@@ -25,6 +25,8 @@ export class FieldScan {
   readonly shared: Shared[] = [];
   /** Fields that are spoken of in a way that can be read twice. */
   readonly unsure = new Set<string>();
+  /** Fields that have a value by their name. */
+  readonly valued = new Set<string>();
   /** A name has no value. */
   dangling = false;
   /** "44 ,5" may be two numbers or a slip in one: no number without a name is sure. */
@@ -32,6 +34,7 @@ export class FieldScan {
 
   readonly #line: Line;
   readonly #anyRequired: boolean;
+  readonly #decimalCommas: boolean;
   /** Where in `loose` the numbers begin that follow each other without a word: "44 5 3 rusty" is none of them. */
   #runFrom = 0;
   /** Behind a word that is not understood, a number belongs to that word. */
@@ -42,6 +45,7 @@ export class FieldScan {
   constructor(line: Line) {
     this.#line = line;
     this.#anyRequired = line.lexicon.fields.some(({ optional }) => !optional);
+    this.#decimalCommas = line.tokens.some(({ kind, text }) => kind === 'number' && /\d,\d/.test(text));
     for (let i = 0; i < line.tokens.length; ) i = this.#step(i);
   }
 
@@ -75,7 +79,7 @@ export class FieldScan {
   /** The value; for a name that several fields share, the values of those that have none yet. */
   #readNamed(from: number, after: number, keys: readonly string[]): number {
     const line = this.#line;
-    const left = keys.filter((key) => !this.named.some((found) => found.key === key));
+    const left = keys.filter((key) => !this.valued.has(key));
     const wanted = left.length > 0 ? left : keys;
     let at = after;
     while (line.isMark(at, ':=→') || line.isWord(at, IS)) at++;
@@ -99,6 +103,7 @@ export class FieldScan {
     const given = wanted.slice(0, values.length);
     if (values.length < wanted.length) this.shared.push({ keys, given });
     values.forEach((value, n) => {
+      this.valued.add(given[n] ?? '');
       this.named.push({ key: given[n] ?? '', from: n === 0 ? from : value.from, to: value.to, value });
     });
     return at;
@@ -184,6 +189,7 @@ export class FieldScan {
   }
 
   #name(key: string, from: number, end: number, to: number): number {
+    this.valued.add(key);
     this.named.push({ key, from, to, value: { from, to: end } });
     this.#touching = true;
     this.#foreign = false;
@@ -193,8 +199,7 @@ export class FieldScan {
   /** A leading comma behind a number, in a line that has no other decimal comma. */
   #isTwoWays(i: number): boolean {
     const { tokens } = this.#line;
-    const comma = tokens[i]?.text.startsWith(',') && tokens[i - 1]?.kind === 'number';
-    return comma === true && !tokens.some(({ kind, text }) => kind === 'number' && /\d,\d/.test(text));
+    return tokens[i]?.text.startsWith(',') === true && tokens[i - 1]?.kind === 'number' && !this.#decimalCommas;
   }
 
   /** A number without a name may not be part of a phrase: "12 turns", "121 + 3", "121?". */

@@ -2,7 +2,7 @@
 
 import type { Part } from '../../schema.ts';
 import { type Token, tokensOf } from '../token.ts';
-import { type Found, Lexicon } from './lexicon.ts';
+import type { Found, Lexicon } from './lexicon.ts';
 
 export class Line {
   readonly text: string;
@@ -14,10 +14,10 @@ export class Line {
   readonly #used: Uint8Array;
   readonly #found: (Found | null | undefined)[] = [];
 
-  constructor(text: string, parts: readonly Part[]) {
+  constructor(text: string, parts: readonly Part[], lexicon: Lexicon) {
     this.text = text;
     this.parts = parts;
-    this.lexicon = new Lexicon(parts);
+    this.lexicon = lexicon;
     const { fields, names } = this.lexicon;
     this.tokens = tokensOf(text, names, fields.length > 1 && fields.every(({ unit }) => unit === 'count'));
     this.isWarm = fields.some(({ unit }) => unit === '°F' || unit === 'Δ°F');

@@ -128,7 +128,12 @@ function assigned(group: readonly Seen[]): (Seen & { figure: Figure })[] {
   });
 }
 
-const wordsOf = (key: Key): RegExp => new RegExp(`(?<!\\p{L})(?:${key.words})(?!\\p{L})`, 'gu');
+const patterns = new Map<Key, RegExp>();
+function wordsOf(key: Key): RegExp {
+  const known = patterns.get(key) ?? new RegExp(`(?<!\\p{L})(?:${key.words})(?!\\p{L})`, 'gu');
+  patterns.set(key, known);
+  return known;
+}
 
 /** Keys in order, none inside another. */
 function keysOf(plain: string, family: Family): Seen[] {
