@@ -3,8 +3,7 @@
  * Exit codes: 0 stopped · 2 wrong settings, or a token that is not taken · 3 the database can't be had · 5 the platform
  * can't be reached, or the SDK broke; whoever started it tries again.
  */
-import { randomBytes } from 'node:crypto';
-import { createDesk, createDoor, createSpeaker, issueLink } from '../../engine/desk/index.ts';
+import { clockFor, createDesk, createDoor, createSpeaker, issueLink, randomHex } from '../../engine/desk/index.ts';
 import { isNews, isPostgres, nameOf, openStore, relayed, type Store } from '../../engine/store/index.ts';
 import { SHELF } from '../../flows/index.ts';
 import { type Bot, Refused, startBot } from './bot.ts';
@@ -43,9 +42,9 @@ function shared(own: Store): Store {
   return relay.store;
 }
 
-const clock = () => new Date();
+const clock = await clockFor(store);
 const log = createPino(set.log);
-const desk = createDesk({ store, shelf: SHELF, clock, random: (n) => randomBytes(n).toString('hex') });
+const desk = createDesk({ store, shelf: SHELF, clock, random: randomHex });
 const door = createDoor({ store, desk, chat: CHAT, clock });
 let told = 0;
 let stopping = false;

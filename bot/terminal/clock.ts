@@ -5,10 +5,10 @@ export interface Clock {
   readonly set: (instant: string) => void;
 }
 
-export function createClock(instant: string | null): Clock {
+export function createClock(instant: string | null, machine: () => Date): Clock {
   let stands = instant;
   return {
-    now: () => (stands === null ? new Date() : new Date(stands)),
+    now: () => (stands === null ? machine() : new Date(stands)),
     set: (to) => {
       stands = to;
     },

@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { createDesk, NotKept, randomHex } from '../../engine/desk/index.ts';
+import { clockFor, createDesk, NotKept, randomHex } from '../../engine/desk/index.ts';
 import { TranscriptCorrupt, TranscriptMismatch } from '../../engine/index.ts';
 import { Damaged, nameOf, openStore, type Store } from '../../engine/store/index.ts';
 import { SHELF } from '../../flows/index.ts';
@@ -41,7 +41,7 @@ async function main(argv: readonly string[]): Promise<number> {
 
 async function run(store: Store, file: string, options: Options): Promise<number> {
   if ((await store.people()).length === 0) for (const person of CREW) await store.savePerson(person);
-  const clock = createClock(options.at);
+  const clock = createClock(options.at, await clockFor(store));
   const desk = createDesk({ store, shelf: SHELF, clock: clock.now, random: randomHex });
   const people = await desk.people();
   const person = options.as === null ? firstPerson(people) : findPerson(people, options.as);

@@ -12,6 +12,7 @@ export { KeyTrouble, keyPlace, openKey, type ShopKey } from '../report/key.ts';
 export { type Asked, createDoor, type Door } from './chat/door.ts';
 export { createSpeaker, type Speaker } from './chat/speaker.ts';
 export { Later, Never, type Spoken, type Voice } from './chat/types.ts';
+export { clockFor } from './clock.ts';
 export { createDesk, type DeskParts } from './desk.ts';
 export { randomHex } from './random.ts';
 export { issueLink } from './sign-in.ts';

@@ -3,6 +3,7 @@
  * Exit codes: 0 stopped by a signal · 2 wrong settings · 3 the database, the shop's key or the port can't be had.
  */
 import {
+  clockFor,
   createDesk,
   issueLink,
   KeyTrouble,
@@ -44,7 +45,7 @@ const keyAt = (place: string): ShopKey => {
 };
 // Made before anything is recorded, so that there is one to pin.
 const key = keyAt(keyPlace(process.env, config.NOCOOL_DB));
-const parts = { shelf: SHELF, clock: () => new Date(), random: randomHex };
+const parts = { shelf: SHELF, clock: await clockFor(store), random: randomHex };
 // Of several that start on a new database at one moment, one loads the demo.
 const mine = randomHex(16);
 if (config.NOCOOL_DEMO === 'yes' && (await store.claim('demo-by', mine)) === mine && (await loadDemo(store, parts)))
