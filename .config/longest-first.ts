@@ -7,6 +7,8 @@ const LONGEST = [
   'web-chat/drawing',
   'web-chat/trouble',
   'web-chat/job',
+  'slack/once',
+  'slack/process',
   'terminal/json',
 ];
 

@@ -7,14 +7,17 @@ import { formButton } from './render/parts.ts';
 import { type Drawing, question, spoken } from './render/question.ts';
 import { paragraphs } from './render/text.ts';
 
-/** Where a person is told something that nobody else sees. */
+/** Where a person is told something that nobody else sees. From a home there is no channel: their own account stands for one. */
 export interface Aside {
   readonly channel: string;
   readonly user: string;
   readonly thread_ts?: string;
 }
 export async function tell(client: WebClient, to: Aside, drawing: Drawing): Promise<void> {
-  await client.chat.postEphemeral({ ...to, ...drawing, link_names: false, parse: 'none' });
+  const quiet = { link_names: false, parse: 'none' } as const;
+  const alone = to.channel === to.user || to.channel.startsWith('D');
+  if (alone) await client.chat.postMessage({ channel: to.channel, ...drawing, ...quiet });
+  else await client.chat.postEphemeral({ ...to, ...drawing, ...quiet });
 }
 export const lines = (said: readonly string[]): Drawing => ({ text: spoken(said), blocks: paragraphs(said) });
 

@@ -55,18 +55,9 @@ describe('one call by buttons and forms, by typing, and in the engine', () => {
       expect(await w.ines.submit(values)).toEqual({});
       await until(async () => (await entries(job)).length > before, `the form was not taken: ${last(w.ines.told)}`);
     };
-    const options = (await w.view(job)).prompt.parts.flatMap((p) => ('options' in p ? p.options : []));
-    await tap('Send', {
-      option: options.find(({ id }) => id === 'd' || id === 'fan-runs')?.label ?? labelOf(options, 'd'),
-    });
-    const kind = (await w.view(job)).prompt.parts.flatMap((p) => ('options' in p ? p.options : []));
-    await choose(tap, kind, labelLike(kind, /run capacitor/i));
-    const fit = (await w.view(job)).prompt.parts.flatMap((p) => ('options' in p ? p.options : []));
-    await choose(tap, fit, fit[0]?.label ?? '');
-    // From here on what was typed in the engine says which option each answer is.
+    // The same lines typed in the engine say which option each answer is.
     const engine = new Conversation();
-    engine.types(...LINES.slice(0, 3));
-    for (const line of LINES.slice(3)) {
+    for (const line of LINES) {
       const { prompt } = await w.view(job);
       engine.types(line);
       const taken = engine.entries.findLast((e) => e.kind === 'answered');
@@ -143,10 +134,6 @@ describe('one call by buttons and forms, by typing, and in the engine', () => {
     expect(head.edited).toBeGreaterThan(0);
   });
 });
-const labelOf = (options: readonly { id: string; label: string }[], id: string): string =>
-  options.find((o) => o.id === id)?.label ?? options[0]?.label ?? '';
-const labelLike = (options: readonly { label: string }[], like: RegExp): string =>
-  options.find((o) => like.test(o.label))?.label ?? '';
 const choose = (
   tap: (label: string, more?: { option?: string }) => Promise<void>,
   options: readonly unknown[],

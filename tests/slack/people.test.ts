@@ -341,6 +341,13 @@ describe('homes, and who is who', () => {
     await w.ruth.openHome();
     await until(() => w.ruth.home !== undefined, 'no home');
     expect(JSON.stringify(w.ruth.home)).toMatch(/Needs attention \(\d+\)[\s\S]*Attention please/);
+    // Too late for a form: it is said to her alone, where there is no channel.
+    await w.settled();
+    const told = w.ruth.told.length;
+    await w.ruth.tap('home', 'Release', { trigger: w.slack.trigger(4000) });
+    await until(() => w.ruth.told.length > told, 'nothing was said');
+    expect(words(w.ruth.told.at(-1))).toContain('Tap it again');
+    w.slack.refused.length = 0;
     await openForm('home', 'Release', w.ruth);
     expect(await w.ruth.submit({ text: 'all clear' })).toEqual({});
   });
@@ -371,6 +378,11 @@ describe('homes, and who is who', () => {
     const told = w.ines.told.length;
     await w.ines.type('hello', undefined, { channel: `D${w.ines.id.slice(1)}` });
     await until(() => w.ines.told.length > told, 'a word to the bot alone is not answered');
+    // Danger that is typed where no call is meant is not raised on any, so it is said at once what to do.
+    await w.ines.type('I got shocked', undefined, { channel: `D${w.ines.id.slice(1)}` });
+    const alone = (): string => w.ines.told.flatMap((m) => (m.user === w.ines.id ? [] : [words(m)])).at(-1) ?? '';
+    await until(() => alone().includes('get away first'), 'nothing was said');
+    expect(alone()).toMatch(/get away first[\s\S]*Call 911[\s\S]*in the call’s thread/);
   });
   test('everything was acknowledged in time, and the platform refused nothing', () => {
     expect(Math.max(...w.slack.acks.map(({ ms }) => ms))).toBeLessThan(2_500);

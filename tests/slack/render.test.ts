@@ -238,6 +238,17 @@ describe('words of people', () => {
       { numRuns: 30 },
     );
   });
+  test('danger is never shortened, whatever stands behind it', () => {
+    const danger = Array.from({ length: 5 }, (_, i) => ({
+      level: 'danger' as const,
+      text: `${i} ${'keep out '.repeat(55)}`,
+    }));
+    const body = Array.from({ length: 30 }, (_, i) => `${i} ${'x'.repeat(1500)}`);
+    const { text, blocks } = question({ ...(PROMPTS.note as Prompt), callouts: danger, body }, around);
+    expect(wrongMessage(json({ text, blocks }))).toEqual([]);
+    for (const each of danger) expect(textsIn(json({ blocks }).blocks).join('\n')).toContain(each.text);
+    expect(elementsOf(json({ blocks }).blocks as Json[]).some((e) => e.action_id === 'form')).toBe(true);
+  });
   test('what is too much for one message is shortened from the end, and it is said', () => {
     const blocks = within(paragraphs(Array.from({ length: 40 }, (_, i) => `${i} ${'x'.repeat(2000)}`)));
     expect(wrongMessage(json({ text: 'x', blocks }))).toEqual([]);

@@ -1,6 +1,7 @@
 /** What is typed in a thread of ours, sent there as a photo, edited or removed afterwards. Everything else is left unread. */
 import type { AllMiddlewareArgs } from '@slack/bolt';
 import * as z from 'zod/mini';
+import { readHazard } from '../../../engine/index.ts';
 import { fetchPhoto } from '../photo.ts';
 import { unescaped } from '../render/text.ts';
 import { type Aside, lines, tell } from '../tell.ts';
@@ -60,8 +61,22 @@ export function messages(parts: BotParts): (args: MessageArgs) => Promise<void> 
     };
     if (job !== null) return inLane(job, () => typed(parts, to, job, message, context.botUserId));
     const toUs = message.channel_type === 'im' || message.type === 'app_mention';
-    if (toUs) await forPerson(parts, to, () => tell(parts.quick, to, lines(HELP)));
+    if (toUs)
+      await forPerson(parts, to, async () =>
+        tell(parts.quick, to, lines(await withoutCall(parts, message.text ?? ''))),
+      );
   };
+}
+
+/** Typed to the bot where no call is meant. Danger can't be raised on a call that nobody named, so it is said what to do. */
+async function withoutCall({ desk }: BotParts, text: string): Promise<readonly string[]> {
+  if (readHazard(unescaped(text), []) === null) return HELP;
+  const { emergencyNumber } = await desk.settings();
+  return [
+    'If this is happening now: get away first.',
+    `Call ${emergencyNumber}.`,
+    'Nothing was raised: type it in the call’s thread, where the senior and the dispatcher are told.',
+  ];
 }
 
 async function typed(parts: BotParts, to: Aside, job: string, message: Typed, self: string | undefined): Promise<void> {

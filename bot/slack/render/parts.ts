@@ -121,9 +121,11 @@ export function alwaysRow(prompt: Prompt): ActionsBlock {
   };
 }
 
-/** The parts in words, for those who type. */
-export const partLines = ({ parts, title }: Prompt): string[] =>
-  parts.flatMap((part) => linesOf(part, parts.length > 1 && part.ask !== title));
+/** The parts in words, for those who type; what stands on buttons or in a menu is not said twice. */
+export function partLines({ parts, title }: Prompt): string[] {
+  const onButtons = oneChoice(parts);
+  return parts.flatMap((part) => (part === onButtons ? [] : linesOf(part, parts.length > 1 && part.ask !== title)));
+}
 function linesOf(part: Part, headed: boolean): string[] {
   const optional = part.optional ? ', may be left out' : '';
   switch (part.kind) {

@@ -5,8 +5,8 @@
 import type { Entry } from '../../schema.ts';
 import { NotKept, type Saying, type Store } from '../../store/port.ts';
 import type { Desk, JobView, Person } from '../types.ts';
-import { due, printOf } from './due.ts';
-import { toPng } from './png.ts';
+import { contentOf } from './content.ts';
+import { due } from './due.ts';
 import { type Content, Later, Never, type Spoken, type Voice, type What } from './types.ts';
 
 export interface SpeakerParts {
@@ -230,37 +230,3 @@ export function createSpeaker({ store, desk, voice, clock, trouble }: SpeakerPar
 const membersOf = async (desk: Pick<Desk, 'people'>, chat: string): Promise<Person[]> =>
   (await desk.people()).filter(({ active, chats }) => active && chats?.[chat] !== undefined);
 const nameOf = (error: unknown): string => (error instanceof Error ? `${error.name}: ${error.message}` : 'an error');
-
-/** What there is to say of it by now; null: nothing any more. */
-async function contentOf(
-  what: Exclude<What, { kind: 'close' | 'redraw' }>,
-  view: JobView,
-  entryOf: () => Promise<Entry | undefined>,
-): Promise<Content | null> {
-  switch (what.kind) {
-    case 'head':
-      return { kind: 'head' };
-    case 'question':
-      return printOf(view.prompt) === what.print ? { kind: 'question' } : null;
-    case 'event': {
-      const [line, entry] = [view.ticket.find(({ seq }) => seq === what.seq), await entryOf()];
-      const called = entry?.kind === 'assigned' || entry?.kind === 'handed-over' ? [entry.body.to] : [];
-      return line ? { kind: 'event', line, mention: called } : null;
-    }
-    case 'attention': {
-      // At the end of a call it is the end that is told, whatever entry came last.
-      const line = view.ticket.find(({ seq }) => seq === what.seq) ?? view.ticket.at(-1);
-      return line ? { kind: 'attention', line, to: what.to } : null;
-    }
-    case 'verdict': {
-      const entry = await entryOf();
-      return entry?.kind === 'concluded' ? { kind: 'verdict', verdict: entry.body } : null;
-    }
-    case 'picture': {
-      const picture = view.prompt.pictures.filter(({ verdict }) => verdict === what.of)[what.n];
-      return picture
-        ? { kind: 'picture', title: picture.title, text: picture.text, png: await toPng(picture.svg) }
-        : null;
-    }
-  }
-}

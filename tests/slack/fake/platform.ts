@@ -275,8 +275,11 @@ export class Slack {
         return { ok: true, url: `${this.url.replace('http', 'ws')}link` };
       case 'chat.postMessage':
       case 'chat.postEphemeral': {
-        const channel = String(args.channel);
-        if (!this.channels.has(channel)) return no('channel_not_found');
+        // A message to an account goes to the conversation with it alone; an ephemeral one has none.
+        const alone = method === 'chat.postMessage' && String(args.channel).startsWith('U');
+        const channel = alone ? `D${String(args.channel).slice(1)}` : String(args.channel);
+        if (!channel.startsWith('D') && !this.channels.has(channel)) return no('channel_not_found');
+        if (channel.startsWith('D') && method === 'chat.postEphemeral') return no('user_not_in_channel');
         const wrong = wrongMessage(args);
         if (wrong.length > 0) return no('invalid_blocks', wrong);
         if (args.thread_ts !== undefined && !/^\d+\.\d{6}$/.test(String(args.thread_ts)))
