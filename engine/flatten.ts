@@ -251,6 +251,7 @@ function refsOf(step: PlainStep): string[] {
   if (step.verb === 'verdict') said.push(...step.judged, ...step.evidence);
   if ('parts' in step) {
     said.push(...(step.restsOn ?? []));
+    said.push(...Object.values(step.recalls ?? {}));
     for (const s of step.shows ?? []) said.push(...Object.values(s.of));
     for (const p of Object.values(step.parts)) {
       if (p.when && 'fact' in p.when) said.push(p.when.fact);

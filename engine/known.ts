@@ -5,11 +5,18 @@ import { judgements } from './judgements/index.ts';
 import type { Judged, Judgement } from './judgements/judgement.ts';
 import { showsOneSection } from './judgements/read.ts';
 import { ASSUMED_METER, type Memory } from './memory.ts';
-import type { Conclusion, Finding, Meter, Parts, Value } from './schema.ts';
+import type { Conclusion, Finding, Meter, Parts, Recalled, Value } from './schema.ts';
 import type { AskStep, FoundStep, JudgeStep, PartSpec, Shown, When } from './vocabulary.ts';
 
 /** The answer behind a reference of a place: the first of its places or `@name` facts that has one. */
 const partsAt = (place: Place, memory: Memory, ref: string): Parts | undefined => factAt(place, memory, ref)?.parts;
+
+/** What was noted or photographed earlier and is shown again here. */
+export const recalled = (place: Place, step: AskStep, memory: Memory): Recalled[] =>
+  Object.entries(step.recalls ?? {}).flatMap(([ask, ref]) => {
+    const fact = factAt(place, memory, ref);
+    return Object.values(fact?.parts ?? {}).flatMap((value) => (fact ? [{ ask, seq: fact.seq, value }] : []));
+  });
 
 /** `source` is the object that stays the same while the answer does. */
 interface Found {

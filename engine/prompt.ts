@@ -5,7 +5,7 @@ import { jobName, skipTarget } from './flatten.ts';
 import { spentTries } from './fold.ts';
 import { isBegun } from './forget.ts';
 import { haltCard } from './halts.ts';
-import { asAsked, conclude, isAsked, judged, shownFindings } from './known.ts';
+import { asAsked, conclude, isAsked, judged, recalled, shownFindings } from './known.ts';
 import type { Memory } from './memory.ts';
 import type { Path } from './picture/data.ts';
 import { questionPictures, verdictPictures, wayPicture } from './picture/of-prompt.ts';
@@ -72,6 +72,7 @@ function frame(s: Standing): Prompt {
     callouts: [],
     notices: noticesOf(plan, memory, passed),
     parts: [],
+    recalls: [],
     line: null,
     skippable: false,
     why: null,
@@ -114,6 +115,7 @@ function question(
     ...holdOf(shown),
     parts,
     line: lineOf(parts),
+    recalls: recalled(place, step, memory),
     skippable: place.gate ? place.cant !== null : skipTarget(place) !== null,
     why: step.why ?? null,
     sources: [...(step.source ?? [])],

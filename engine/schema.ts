@@ -338,6 +338,10 @@ export type IsolationLine = z.infer<typeof IsolationLine>;
 export const Notice = z.strictObject({ code: id, text: z.string() });
 export type Notice = z.infer<typeof Notice>;
 
+/** An earlier note or photo that is shown again: what it is called, its entry, and the answer itself. */
+export const Recalled = z.strictObject({ ask: z.string(), seq, value: Value });
+export type Recalled = z.infer<typeof Recalled>;
+
 export const Prompt = z.strictObject({
   job: id,
   /** seq since which this question stands; an answer carries it back. */
@@ -363,6 +367,7 @@ export const Prompt = z.strictObject({
   callouts: z.array(Callout),
   notices: z.array(Notice),
   parts: z.array(Part),
+  recalls: z.array(Recalled),
   /** How the parts may be typed in one line; null where one part or none. */
   line: z.nullable(z.string()),
   /** Whether `skip <reason>` is taken here: never at a gate. */

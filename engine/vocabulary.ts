@@ -94,6 +94,8 @@ export interface AskStep<T extends string = string, R extends string = string> e
   readonly cant?: T;
   readonly restsOn?: readonly R[];
   readonly shows?: readonly Shown<R>[];
+  /** What was noted or photographed earlier, shown again with this question, by what it is called. It decides nothing. */
+  readonly recalls?: Readonly<Record<string, R>>;
   /** Exempt from skipping: a gate outside make-dead (an act's confirmation is one by itself). */
   readonly gate?: boolean;
 }
@@ -222,6 +224,7 @@ interface YesNo<T extends string, R extends string> extends Said {
   readonly cant?: { readonly label: string; readonly words?: readonly string[]; readonly to: T };
   readonly next: T;
   readonly restsOn?: readonly R[];
+  readonly recalls?: Readonly<Record<string, R>>;
   readonly as?: string;
 }
 const option = (label: string, words?: readonly string[]): OptionSpec => ({ label, ...(words ? { words } : {}) });

@@ -6,8 +6,8 @@ import { currentRelay, potentialRelay, ptc } from './start-gear.ts';
 const WIRES = {
   body: ['Record the wiring first: a photo, or the colour on each terminal.', 'By the connector, never by the wire.'],
   also: {
-    colours: noted('Colours', { optional: true }),
-    photo: pictured('Photo of the wiring', { optional: true }),
+    colours: noted('Colours', { optional: true, as: 'round:other-colours' }),
+    photo: pictured('Photo of the wiring', { optional: true, as: 'round:other-wiring' }),
   },
 } as const;
 const gear = { exits: { done: '!done' }, needs: { label: 'range' }, again: { times: 2, spent: '!done' } } as const;

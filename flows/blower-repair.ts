@@ -99,7 +99,11 @@ export const blowerRepair = flow({
     }),
     rewire: act('rewire', {
       say: 'Put the wires back from the record, and tug each connector.',
-      body: ['Both on the capacitor, the leads on their speed and common. None slides: a loose tab burns.'],
+      body: [
+        'Both on the capacitor, the leads on their speed and common; nothing on record: by the diagram on the door.',
+        'None slides: a loose tab burns.',
+      ],
+      recalls: { 'Noted before they came off': '@round:colours', 'Photo of the wiring': '@round:wiring' },
       yes: 'Wires back as recorded, all tight',
       words: ['wires back', 'rewired', 'tight'],
       next: '!fitted',

@@ -131,7 +131,16 @@ export const repair = flow({
     }),
     rewire: act('rewire', {
       say: 'Put the wires back from the record, and tug each connector.',
-      body: ['C, HERM and FAN as recorded before they came off. None slides: a loose tab burns.'],
+      body: [
+        'C, HERM and FAN as recorded before they came off; nothing on record: by the wiring diagram.',
+        'None slides: a loose tab burns.',
+      ],
+      recalls: {
+        'Noted before they came off': '@round:colours',
+        'Photo of the wiring': '@round:wiring',
+        'Noted at the second capacitor': '@round:other-colours',
+        'Photo of the second capacitor': '@round:other-wiring',
+      },
       yes: 'Wires back as recorded, all tight',
       words: ['wires back', 'rewired', 'tight'],
       next: '!fitted',

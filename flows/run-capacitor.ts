@@ -37,8 +37,8 @@ export const runCapacitor = flow({
       ],
       why: 'With a wire on, the meter reads a winding beside the capacitor.',
       also: {
-        colours: noted('Colours: C, HERM, FAN', { optional: true }),
-        photo: pictured('Photo of the wiring', { optional: true }),
+        colours: noted('Colours: C, HERM, FAN', { optional: true, as: 'round:colours' }),
+        photo: pictured('Photo of the wiring', { optional: true, as: 'round:wiring' }),
         print: printed('The print, where it can be read now', { optional: true, as: 'cabinet:label' }),
       },
       yes: 'Recorded, wires off, marks readable',

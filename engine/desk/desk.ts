@@ -17,6 +17,7 @@ import { isUnreadable, unreadable } from './card.ts';
 import { createFiles, type File } from './files.ts';
 import { clean, speaksUp, wellFormed } from './heard.ts';
 import { photosIn, plainJpeg } from './photo.ts';
+import { withRecalls } from './recalls.ts';
 import { may } from './rights.ts';
 import { createSheets } from './sheets.ts';
 import { type KeptCard, readSummary, summaryOf, takesPart } from './summary.ts';
@@ -60,7 +61,7 @@ export function createDesk(parts: DeskParts): Desk {
       job,
       title: memory.title === null ? '' : words(memory.title),
       training: memory.training,
-      prompt: shown,
+      prompt: withRecalls(shown, words),
       ticket: ticket(file.standing, file.entries, words, name),
       people,
       question: memory.question === null ? null : words(memory.question.text),

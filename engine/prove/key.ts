@@ -47,7 +47,7 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
   const kept = composed ? memory.job : { class: memory.job.class };
   const read = readAhead(plan, at, passed);
   const job = Object.entries(kept).flatMap(([k, f]) =>
-    f && (!composed || read.has(k) || k === 'class') ? [`${k} ${factKey(k, f.value)}`] : [],
+    f && !isWords(f.value) && (!composed || read.has(k) || k === 'class') ? [`${k} ${factKey(k, f.value)}`] : [],
   );
   if (planOf(standing).endings.includes(here)) return JSON.stringify([here]);
   if (composed && at?.gate) return JSON.stringify(['make-dead', trail, wires, job, passed.at(-1)?.round ?? 1, ahead]);
@@ -163,6 +163,8 @@ export function factKey(name: string, value: Kept | undefined): string {
   return judgementOf('motors').run({ seen: { choice: value } }, {}, force).outcome;
 }
 type Kept = Parts[string];
+/** A note or a photo is shown again and decides nothing. */
+const isWords = ({ kind }: Kept): boolean => kind === 'text' || kind === 'photo';
 export const valueKey = (v: Kept | undefined): string =>
   v === undefined
     ? ''

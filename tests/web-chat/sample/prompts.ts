@@ -67,6 +67,7 @@ const base: Prompt = {
   callouts: [],
   notices: [],
   parts: [],
+  recalls: [],
   line: null,
   skippable: false,
   why: 'The observation decides the order of tests.',
