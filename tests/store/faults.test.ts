@@ -6,6 +6,7 @@ import { verifyChain } from '../../engine/chain.ts';
 import { checkShop } from '../../engine/store/check.ts';
 import { Damaged, NotKept, openSqlite, type Store } from '../../engine/store/index.ts';
 import { storeOn } from '../../engine/store/sqlite/open.ts';
+import { smallDisk } from './small-disk.ts';
 import { type SqliteGround, sqliteGround } from './sqlite-ground.ts';
 import { record, written } from './written.ts';
 
@@ -93,6 +94,39 @@ describe('a store that can’t keep it says so, keeps nothing, and works again a
     expect(await kept.append('a', 1, small.entries, small.texts)).toBe('kept');
     await kept.create('b', large.entries, large.texts);
     expect(verifyChain((await kept.read('a')).entries)).toEqual({ ok: true });
+  });
+
+  test('while others have filled the disk: what was acknowledged is there, and it goes on when there is room', async () => {
+    const disk = smallDisk(2_048);
+    try {
+      const kept = await storeOn(disk.db);
+      const a = record('a', 1);
+      await kept.create('a', a.entries, a.texts);
+      disk.fill();
+      const acknowledged = [...a.entries];
+      let error: unknown = null;
+      // There is still room in what the log of changes has taken already.
+      for (let i = 0; i < 500 && error === null; i++) {
+        const next = written('a', acknowledged.at(-1), { words: 'x'.repeat(2_000) });
+        error = await kept.append('a', acknowledged.length, next.entries, next.texts).then(
+          () => null,
+          (trouble: unknown) => trouble,
+        );
+        if (error === null) acknowledged.push(...next.entries);
+      }
+      expect(String(error)).toBe('NotKept: The disk is full. Nothing was kept. Send it again.');
+      expect((await kept.read('a')).entries).toEqual(acknowledged);
+      expect(await kept.board(10)).toMatchObject([{ job: 'a', lastSeq: acknowledged.length }]);
+
+      disk.free();
+      const again = written('a', acknowledged.at(-1));
+      expect(await kept.append('a', acknowledged.length, again.entries, again.texts)).toBe('kept');
+      expect(verifyChain((await kept.read('a')).entries)).toEqual({ ok: true });
+      expect(disk.db.pragma('integrity_check', { simple: true })).toBe('ok');
+      await kept.close();
+    } finally {
+      disk.remove();
+    }
   });
 
   test('while the connection may only read', async () => {
