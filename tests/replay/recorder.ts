@@ -9,7 +9,7 @@ import { join } from 'node:path';
 import { createDesk, type Turn } from '../../engine/desk/index.ts';
 import type { ShopKey } from '../../engine/report/key.ts';
 import type { Settings } from '../../engine/schema.ts';
-import { openSqlite } from '../../engine/store/index.ts';
+import { openSqlite, type Store } from '../../engine/store/index.ts';
 import type { Manual } from '../../engine/vocabulary.ts';
 import { SHELF } from '../../flows/index.ts';
 import { personOf } from '../desk/shop.ts';
@@ -90,16 +90,17 @@ function chance(seed: string): (bytes: number) => string {
       .slice(0, 2 * bytes);
 }
 
-/** Plays it and exports the job. */
+/** Plays it and exports the job. `open` gives another database than a SQLite file of its own. */
 export async function record(
   name: string,
   key: ShopKey | null,
   shelf: readonly [Manual, ...Manual[]] = SHELF,
+  open = (folder: string): Promise<Store> => openSqlite(join(folder, 'shop.sqlite')),
 ): Promise<string> {
   const play = PLAYS[name];
   if (!play) throw new Error(`no play is called ${name}`);
   const folder = await mkdtemp(join(tmpdir(), 'nocool-record-'));
-  const store = await openSqlite(join(folder, 'shop.sqlite'));
+  const store = await open(folder);
   try {
     for (const person of Object.values(PEOPLE)) await store.savePerson(personOf(person));
     if (play.settings) await store.saveSettings({ ...(await store.settings()), ...play.settings });

@@ -8,7 +8,7 @@ import { wordOf } from '../../engine/report/outcome.ts';
 import { createVerifier } from '../../engine/report/verify.ts';
 import type { Manual } from '../../engine/vocabulary.ts';
 import { Shop } from '../desk/shop.ts';
-import { TO_READINGS } from '../people.ts';
+import { PROVES, TO_FIGURES, TO_READINGS } from '../people.ts';
 import { bytesOf, opened, signedBy } from '../report/forge.ts';
 import { FIRST, SECOND } from './second.ts';
 
@@ -71,6 +71,18 @@ describe('given a second version on the shelf before the first', () => {
       expect(both.verify(bytesOf(signedBy(key, file))).troubles).toEqual([]);
       expect(wordOf(both.verify(bytesOf(file)))).toBe('signature missing');
     }
+  });
+
+  test('one under way on the first is finished and signed on it, by limits that the second has no more', async () => {
+    const desk = deskOf(SECOND, FIRST);
+    const { view } = await types(desk, begunBefore, ...TO_FIGURES, PROVES);
+    // 241 V at the restart: above the limit of the second.
+    expect([view.prompt.kind, view.prompt.verdicts.at(-1)?.title]).toEqual(['finished', 'The repair is proven']);
+    const signed = await desk.reply('otto', begunBefore, { kind: 'command', name: 'sign', client: shop.client() });
+    expect([signed.refusal, signed.view.prompt.kind]).toEqual([null, 'signed']);
+    expect(await pinned(begunBefore)).toMatchObject({ version: FIRST.version });
+    const file = opened(await desk.exportJob('otto', begunBefore));
+    expect(wordOf(createVerifier([SECOND, FIRST], []).verify(bytesOf(file)))).toBe('signature missing');
   });
 
   test('taken off the shelf, the first takes only its own jobs with it', async () => {

@@ -6,10 +6,12 @@ import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { openKey } from '../../engine/report/key.ts';
 import { OUTCOMES } from '../../engine/report/outcome.ts';
+import { SHELF } from '../../flows/index.ts';
 import { Shop } from '../desk/shop.ts';
 import { TO_READINGS } from '../people.ts';
 import { bundle } from '../process.ts';
 import { record } from '../replay/recorder.ts';
+import { postgresGround } from '../store/postgres-ground.ts';
 import { bytesOf, opened, rewritten, withFigure } from './forge.ts';
 
 // Several processes a test, on a machine that others use too.
@@ -39,8 +41,9 @@ beforeAll(async () => {
 });
 afterAll(() => shop?.close());
 
-async function run(name: (typeof COMMANDS)[number], ...args: string[]) {
-  const env = { PATH: process.env.PATH, NOCOOL_DB: shop.file };
+const run = (name: (typeof COMMANDS)[number], ...args: string[]) => runOn({}, name, ...args);
+async function runOn(where: object, name: (typeof COMMANDS)[number], ...args: string[]) {
+  const env = { PATH: process.env.PATH, NOCOOL_DB: shop.file, ...where };
   const child = spawn(process.execPath, [programs[name] ?? '', ...args], { env, cwd: folder });
   let [out, err] = ['', ''];
   child.stdout.on('data', (data) => {
@@ -72,6 +75,26 @@ describe('from the shop to whoever verifies', () => {
       OUTCOMES['signed by another key'],
       expect.stringContaining('signed by another key'),
     ]);
+  });
+
+  test('from a shop in PostgreSQL the same file to the byte; exported and gone over by the same commands', async () => {
+    const ground = await postgresGround();
+    try {
+      const name = 'weak-fan-section-replaced-and-proven';
+      const key = openKey(join(folder, 'foreign.key'));
+      expect(await record(name, key, SHELF, () => ground.open())).toBe(good);
+      const there = { DATABASE_URL: ground.url };
+      const [exported, gone] = await Promise.all([
+        runOn(there, 'export', '--all', '--to', join(folder, 'postgres')),
+        runOn(there, 'impact'),
+      ]);
+      expect([exported.code, exported.err]).toEqual([0, expect.anything()]);
+      expect([gone.code, gone.err]).toEqual([0, '1 finished jobs gone over; 0 verdicts would change.\n']);
+      const here = await run('verify', join(folder, 'postgres'));
+      expect([here.code, here.out]).toEqual([0, expect.stringMatching(/identical: \d+ entries on no-cool/)]);
+    } finally {
+      await ground.remove();
+    }
   });
 
   test('after a new key, what the old one signed is still identical here', async () => {
