@@ -11,6 +11,8 @@ import { readConfig, type SlackConfig } from './config.ts';
 import { createPino, withoutSecrets } from './log.ts';
 import { CHAT } from './voice.ts';
 
+/** Milliseconds that what is under way may take at the end. */
+const STOP_MS = 8_000;
 const EXIT = { stopped: 0, settings: 2, database: 3, again: 5 } as const;
 const tellParent = (message: object): void => {
   // Whoever started it may be gone: then there is nobody to tell.
@@ -48,7 +50,20 @@ const desk = createDesk({ store, shelf: SHELF, clock, random: randomHex });
 const door = createDoor({ store, desk, chat: CHAT, clock });
 let told = 0;
 let stopping = false;
-const bot: Bot = await startBot({
+let bot: Bot | null = null;
+async function stop(): Promise<void> {
+  if (stopping) return;
+  stopping = true;
+  setTimeout(() => process.exit(EXIT.stopped), STOP_MS).unref();
+  await bot?.stop();
+  await store.close();
+  process.exit(EXIT.stopped);
+}
+for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop());
+// Without whoever started it there is nobody left to stop it.
+process.on('disconnect', () => void stop());
+
+bot = await startBot({
   config: set,
   desk,
   door,
@@ -70,15 +85,3 @@ const bot: Bot = await startBot({
     ? quit(EXIT.settings, `${error.message}. Look at NOCOOL_SLACK_BOT_TOKEN and NOCOOL_SLACK_APP_TOKEN.`)
     : quit(EXIT.again, `it can’t be reached: ${because(error)}. Trying again.`),
 );
-
-async function stop(): Promise<void> {
-  if (stopping) return;
-  stopping = true;
-  setTimeout(() => process.exit(EXIT.stopped), 8_000).unref();
-  await bot.stop();
-  await store.close();
-  process.exit(EXIT.stopped);
-}
-for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop());
-// Without whoever started it there is nobody left to stop it.
-process.on('disconnect', () => void stop());

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { readConfig } from '../../bot/slack/config.ts';
 import manifest from '../../bot/slack/manifest.json' with { type: 'json' };
 import { wordsOf } from './fake/person.ts';
-import type { Message } from './fake/platform.ts';
+import type { Message } from './fake/wire.ts';
 import { until, Workspace } from './workspace.ts';
 
 let w: Workspace;

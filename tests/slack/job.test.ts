@@ -4,7 +4,7 @@ import type { Entry } from '../../engine/index.ts';
 import { Conversation, TO_READINGS } from '../people.ts';
 import { liveIn } from './fake/limits.ts';
 import { elementsOf, wordsOf } from './fake/person.ts';
-import { CREW, type Json, type Message } from './fake/platform.ts';
+import { CREW, type Json, type Message } from './fake/wire.ts';
 import { until, Workspace } from './workspace.ts';
 
 let w: Workspace;

@@ -2,7 +2,7 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { wordsOf } from './fake/person.ts';
-import { CREW, type Json, type Message } from './fake/platform.ts';
+import { CREW, type Json, type Message } from './fake/wire.ts';
 import { until, Workspace } from './workspace.ts';
 
 let w: Workspace;
@@ -42,7 +42,7 @@ describe('each message comes once', () => {
     ['a reset after it was taken', { reset: true, accepted: true }],
     ['a reset before it was taken', { reset: true }],
     ['an error of the platform’s own after it was taken', { error: 'internal_error', accepted: true }],
-    ['an answer that takes too long', { delay: 900 }],
+    ['an answer that takes too long', { delay: 2_300 }],
   ])(
     '%s',
     async (name, trouble) => {

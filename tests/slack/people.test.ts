@@ -1,11 +1,11 @@
-/** Forms and their faults, photos, a new call, hand-over, what a senior does from here, homes, who is who; web chat and back. */
+/** The web chat and back, a new call, hand-over, what a senior does from here, homes, who is who. */
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { issueLink } from '../../engine/desk/index.ts';
 import type { Entry } from '../../engine/index.ts';
 import { personOf } from '../desk/shop.ts';
 import { PEOPLE, PROVES, TO_FIGURES } from '../people.ts';
 import { elementsOf, wordsOf } from './fake/person.ts';
-import { CREW, type Json, type Message } from './fake/platform.ts';
+import { CREW, type Json, type Message } from './fake/wire.ts';
 import { ACCOUNTS, until, Workspace } from './workspace.ts';
 
 let w: Workspace;
@@ -42,157 +42,6 @@ const openForm = async (on: Message | 'home', label = 'Answer', by = w.ines): Pr
     () => `no form: ${words(by.told.at(-1))}`,
   );
 };
-
-describe('readings in a form', () => {
-  let job: string;
-  beforeAll(async () => {
-    job = await w.call('Readings');
-    await onTheWeb(job, TO_WIRES);
-  });
-  test('each field has its unit, the danger and the isolation stand above', async () => {
-    await openForm(await w.asked(job));
-    const { view } = w.ines.modal;
-    const blocks = view.blocks as Json[];
-    const label = (key: string): string =>
-      ((blocks.find(({ block_id }) => block_id === key)?.label ?? {}) as { text?: string }).text ?? '';
-    expect(label('herm')).toBe('HERM to C, µF, or ol');
-    expect(label('case')).toContain('MΩ');
-    expect(wordsOf({ blocks })).toContain('PROVED DEAD');
-    for (const e of elementsOf(blocks)) expect(e.initial_value).toBeUndefined();
-  });
-  test('what is no figure is said at its field, and the form stays', async () => {
-    const before = await entries(job);
-    const answer = await w.ines.submit({ herm: 'abc', fan: '5.02', hf: '4.4', case: 'ol' });
-    expect(answer).toMatchObject({ response_action: 'errors' });
-    expect(Object.keys(answer.errors as object)).toEqual(['herm']);
-    expect(await entries(job)).toEqual(before);
-  });
-  test('what is left empty is asked alone, the rest is kept', async () => {
-    const told = w.ines.told.length;
-    expect(await w.ines.submit({ fan: '5,02', hf: '4.4', case: 'ol' })).toEqual({});
-    await until(() => w.ines.told.length > told, 'nothing was said');
-    const aside = w.ines.told.at(-1) as Message;
-    expect(words(aside)).toContain('Still needed: HERM to C.');
-    await openForm(aside, 'Answer the rest');
-    const asked = (w.ines.modal.view.blocks as Json[]).flatMap((b) => (b.type === 'input' ? [b.block_id] : []));
-    expect(asked.filter((key) => key !== '!skip')).toEqual(['herm']);
-    expect(await w.ines.submit({ herm: '36,1' })).toEqual({});
-    await until(
-      async () => (await w.view(job)).prompt.verdicts.length > 0,
-      () => `no verdict: ${words(w.ines.told.at(-1))}`,
-    );
-    const answered = (await entries(job)).findLast((e) => e.kind === 'answered');
-    expect(answered?.kind === 'answered' && answered.body.parts.fan).toMatchObject({ value: '5.02', typed: '5,02' });
-  });
-  test('the thread shows value and unit, and the verdict with its evidence', async () => {
-    await w.asked(job);
-    const thread = w.slack
-      .thread(await w.thread(job))
-      .map(words)
-      .join('\n');
-    expect(thread).toMatch(/36\.1.µF/);
-    expect(thread).toMatch(
-      /VERDICT: .*replace it[\s\S]*HERM: FAIL · 36\.1.µF · limits 42\.30–47\.70.µF[\s\S]*Source: /,
-    );
-    expect(thread.match(/VERDICT: /g)?.length).toBe(2);
-  });
-  test('an earlier answer is changed by a form that holds it', async () => {
-    const told = w.ines.told.length;
-    await w.ines.type('back', await w.thread(job));
-    await until(() => w.ines.told.length > told, 'nothing was said');
-    const again = w.ines.told.at(-1) as Message;
-    expect(words(again)).toContain('AN EARLIER ANSWER');
-    await openForm(again);
-    const herm = elementsOf(w.ines.modal.view.blocks as Json[]).find((e) => e.block === 'herm');
-    expect(herm?.initial_value).toBe('36.1');
-    await w.ines.submit({ herm: '36.3' });
-    await until(
-      async () => (await entries(job)).some(({ kind }) => kind === 'amended'),
-      () => `not amended: ${words(w.ines.told.at(-1))}`,
-    );
-  });
-  test('what is out of all limits is asked alone too', async () => {
-    const call = await w.call('Out of range');
-    await onTheWeb(call, TO_WIRES);
-    await openForm(await w.asked(call));
-    const told = w.ines.told.length;
-    expect(await w.ines.submit({ herm: '36,1', fan: '99999', hf: '4.4', case: 'ol' })).toEqual({});
-    await until(() => w.ines.told.length > told, 'nothing was said');
-    await openForm(w.ines.told.at(-1) as Message, 'Answer the rest');
-    const asked = (w.ines.modal.view.blocks as Json[]).flatMap((b) => (b.type === 'input' ? [b.block_id] : []));
-    expect(asked.filter((key) => key !== '!skip')).toEqual(['fan']);
-  });
-  test('a question that can’t be answered is left open with a reason', async () => {
-    const call = await w.call('Skipped');
-    await onTheWeb(call, TO_WIRES);
-    await openForm(await w.asked(call));
-    await w.ines.submit({ '!skip': 'no meter for this' });
-    await until(
-      async () => (await entries(call)).some((e) => e.kind === 'answered' && e.body.skipped !== undefined),
-      'not skipped',
-    );
-  });
-  test('a form that opens too late says so', async () => {
-    const call = await w.call('Late');
-    await onTheWeb(call, ['d', 'psc', 'yes']);
-    const told = w.ines.told.length;
-    await w.ines.tap(await w.asked(call), 'Answer', { trigger: w.slack.trigger(4000) });
-    await until(() => w.ines.told.length > told, 'nothing was said');
-    expect(words(w.ines.told.at(-1))).toContain('That took too long. Tap it again, or type the answer in the thread.');
-    w.slack.refused.length = 0;
-  });
-});
-
-describe('photos', () => {
-  const JPEG = Buffer.from(
-    '/9j/4AAQSkZJRgABAQEAAAAAAAD/2wBDAAEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQEBAQH/wAALCAABAAEBAREA/8QAFAABAAAAAAAAAAAAAAAAAAAACf/EABQQAQAAAAAAAAAAAAAAAAAAAAD/2gAIAQEAAD8AKp//2Q==',
-    'base64',
-  );
-  let job: string;
-  let thread: string;
-  const send = async (id: string, file: { bytes: Buffer; type: string; size?: number }): Promise<string> => {
-    const told = w.ines.told.length;
-    w.slack.files.set(id, { name: `${id}.jpg`, bytes: file.bytes, type: file.type, alt: '' });
-    await w.ines.type('', thread, {
-      files: [{ id, url_private: `${w.slack.url}files/get/${id}`, size: file.size ?? file.bytes.length }],
-    });
-    await until(() => w.ines.told.length > told, 'nothing was said');
-    return words(w.ines.told.at(-1));
-  };
-  beforeAll(async () => {
-    job = await w.call('Photos');
-    await onTheWeb(job, TO_WIRES.slice(0, -1));
-    thread = await w.thread(job);
-  });
-  test('what is no photo, too large, not there or asked by nobody is refused, and the call goes on', async () => {
-    const before = await entries(job);
-    expect(await send('page', { bytes: Buffer.from('<html>'), type: 'text/html' })).toContain('That is no photo');
-    expect(await send('fake', { bytes: Buffer.from('no picture'), type: 'image/jpeg' })).toContain('can be kept');
-    expect(await send('large', { bytes: JPEG, type: 'image/jpeg', size: 11 * 1024 * 1024 })).toContain(
-      'larger than 10 MB',
-    );
-    w.slack.files.delete('gone');
-    const told = w.ines.told.length;
-    await w.ines.type('', thread, { files: [{ url_private: `${w.slack.url}files/get/gone`, size: 5 }] });
-    await until(() => w.ines.told.length > told, 'nothing was said');
-    expect(words(w.ines.told.at(-1))).toContain('can’t be fetched');
-    await w.ines.type('', thread, { files: [{ url_private: 'https://elsewhere.example/x.jpg', size: 5 }] });
-    await until(() => w.ines.told.length > told + 1, 'nothing was said');
-    expect(words(w.ines.told.at(-1))).toContain('can’t be fetched');
-    expect(await entries(job)).toEqual(before);
-  });
-  test('a photo that the question takes is kept and goes with its answer', async () => {
-    const part = (await w.view(job)).prompt.parts.find(({ kind }) => kind === 'photo');
-    expect(part).toBeDefined();
-    expect(await send('wiring', { bytes: JPEG, type: 'image/jpeg' })).toContain('Still needed');
-    await w.ines.type('wires off', thread);
-    await until(
-      async () => JSON.stringify(await entries(job)).includes('"kind":"photo"'),
-      () => `no photo: ${words(w.ines.told.at(-1))}`,
-    );
-    expect(await w.store.photos()).toHaveLength(1);
-  });
-});
 
 describe('the same call here and on the web', () => {
   test('one goes on where the other stopped, and both read the same words', async () => {

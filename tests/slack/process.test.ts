@@ -9,7 +9,8 @@ import { PEOPLE } from '../people.ts';
 import { cookieFor, type Server, startServer } from '../store/server-process.ts';
 import { type SqliteGround, sqliteGround } from '../store/sqlite-ground.ts';
 import { Member, wordsOf } from './fake/person.ts';
-import { APP_TOKEN, BOT_TOKEN, CREW, Slack } from './fake/platform.ts';
+import { Slack } from './fake/platform.ts';
+import { APP_TOKEN, BOT_TOKEN, CREW } from './fake/wire.ts';
 import { ACCOUNTS, until } from './workspace.ts';
 
 const MAIN = fileURLToPath(new URL('../../dist/web-chat/server/main.js', import.meta.url));
@@ -27,7 +28,8 @@ beforeAll(async () => {
   for (const p of Object.values(PEOPLE)) await store.savePerson(personOf(p, { chats: { slack: ACCOUNTS[p.id] } }));
 }, 120_000);
 afterEach(async () => {
-  server?.child.kill('SIGKILL');
+  // With a word, so that its bot goes too.
+  server?.child.kill('SIGTERM');
   await server?.ended;
   server = null;
 });
@@ -118,7 +120,7 @@ test('a call goes from the web to the chat and back, live, through two processes
     (await post(`/api/jobs/${job}/replies`, { kind: 'command', name: 'note', client: 'w2', text: 'while it was gone' }))
       .status,
   ).toBe(200);
-  await until(() => slack.connections > connections, 'no new bot', 15_000);
+  await until(() => slack.connections > connections, 'no new bot', 60_000);
   await until(
     () => slack.messages.some((m) => wordsOf(m).includes('while it was gone')),
     'what happened meanwhile was not said',
@@ -129,7 +131,7 @@ test('a call goes from the web to the chat and back, live, through two processes
   expect((await running.ended)[0]).toBe(0);
   expect(performance.now() - begun).toBeLessThan(10_000);
   expect(running.output()).not.toMatch(/xoxb-|xapp-|sign-in\/[\w-]{20}/);
-}, 60_000);
+}, 180_000);
 
 test.each([
   [

@@ -26,7 +26,7 @@ import { Conversation, PEOPLE, TO_READINGS } from '../people.ts';
 import { PROMPTS } from '../web-chat/sample/prompts.ts';
 import { liveIn, textsIn, wrongMessage, wrongView } from './fake/limits.ts';
 import { elementsOf, wordsOf } from './fake/person.ts';
-import type { Json } from './fake/platform.ts';
+import type { Json } from './fake/wire.ts';
 
 const names = (id: string): string => (id in PEOPLE ? PEOPLE[id as keyof typeof PEOPLE].name : id);
 const around = { names, asked: 'Which colour was on C?' };

@@ -24,7 +24,8 @@ import { SHELF } from '../../flows/index.ts';
 import { personOf } from '../desk/shop.ts';
 import { PEOPLE, type PersonId } from '../people.ts';
 import { Member, wordsOf } from './fake/person.ts';
-import { APP_TOKEN, BOT_TOKEN, CREW, type Message, SECRET, Slack } from './fake/platform.ts';
+import { Slack } from './fake/platform.ts';
+import { APP_TOKEN, BOT_TOKEN, CREW, type Message, SECRET } from './fake/wire.ts';
 
 export const ACCOUNTS: Readonly<Record<PersonId, string>> = {
   ines: 'U1INES',
@@ -113,8 +114,8 @@ export class Workspace {
       log: pino({ base: null }, lines),
       onContact: () => void this.contacts++,
       onLost: (why) => void this.lost.push(why),
-      pingTimeout: 300,
-      timeout: 600,
+      pingTimeout: 800,
+      timeout: 2_000,
     });
   }
   async restart(): Promise<void> {
@@ -187,11 +188,11 @@ export class Workspace {
 export async function until(
   test: () => boolean | Promise<boolean>,
   what: string | (() => string),
-  ms = 6_000,
+  ms = 15_000,
 ): Promise<void> {
   const end = performance.now() + ms;
   while (!(await test())) {
     if (performance.now() > end) expect.fail(typeof what === 'string' ? what : what());
-    await sleep(10);
+    await sleep(pause);
   }
 }

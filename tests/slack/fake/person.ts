@@ -1,6 +1,7 @@
 /** A person in the workspace: sees what they may see, taps, types, fills in. Everything goes through what the app has drawn. */
 import { textsIn } from './limits.ts';
-import { BOT, CREW, eventBody, type Json, type Message, type Slack, TEAM, type View } from './platform.ts';
+import type { Slack, View } from './platform.ts';
+import { BOT, CREW, eventBody, type Json, type Message, TEAM } from './wire.ts';
 
 interface Element extends Json {
   readonly block: string;
