@@ -245,6 +245,10 @@ describe('the API', () => {
     const { troubles } = createVerifier(SHELF, []).verify(new Uint8Array(await answer.arrayBuffer()));
     expect(troubles.map((t) => t.word)).toEqual(['signature missing']);
     expect((await ask(`/api/jobs/${job}/export`, { as: 'tomas' })).status).toBe(403);
+    // On the page it is for whoever reads the record, and works without a script.
+    const link = `href="/api/jobs/${job}/export" download`;
+    expect(await (await ask(`/jobs/${job}`, { as: 'ruth' })).text()).toContain(link);
+    expect(await (await ask(`/jobs/${job}`, { as: 'ines' })).text()).not.toContain(link);
     expect((await ask('/api/jobs/nothing/export', { as: 'ines' })).status).toBe(404);
   });
 

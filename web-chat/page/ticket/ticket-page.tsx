@@ -127,6 +127,11 @@ export function TicketPage({ me, view: first, build, brief: wasBrief }: TicketSt
         )}
         {!inPlace && card}
         <CloseOut summary={view.summary} />
+        {isSenior(me) && (
+          <a class="key" href={`/api/jobs/${encodeURIComponent(view.job)}/export`} download>
+            The record as a file
+          </a>
+        )}
         <Conditions />
       </main>
       <p class="unseen" role="status">
