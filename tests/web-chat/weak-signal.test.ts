@@ -197,6 +197,7 @@ test('what lets a job go on is not kept: it needs contact, and an emergency that
     parts: { cover: 'on', lock: 'stays' },
   });
   const ines = await phone(job);
+  await expect.poll(() => isKept(ines.page), PATIENCE).toBe(true);
   await contact(ines, false);
   await ines.page.locator('.contact').waitFor();
   await ines.more('Where am I');
@@ -204,8 +205,15 @@ test('what lets a job go on is not kept: it needs contact, and an emergency that
   await ines.tap('Leave it');
   await ines.tap('Go on');
   await expect.poll(() => waiting(ines).count()).toBe(1);
+  // Typed words of danger are read on the phone; so is the key.
+  await ines.type('i got a shock');
+  const unheard = ines.page.locator('.panel[data-level="danger"]', { hasText: 'Nobody has been told' });
+  await unheard.waitFor();
+  await waiting(ines).last().getByRole('button', { name: 'Don’t send it' }).click();
+  await unheard.waitFor({ state: 'detached' });
   await ines.tap('Emergency');
-  await ines.page.locator('.not-sent', { hasText: 'Nobody has been told' }).waitFor();
+  await unheard.waitFor();
+  expect(await unheard.evaluate((panel) => panel.getBoundingClientRect().bottom)).toBeLessThan(640);
   await contact(ines, true);
   await ines.sees('Emergency. Get away from the unit.');
   expect((await record(job)).some(({ kind }) => kind === 'resumed')).toBe(false);

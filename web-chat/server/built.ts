@@ -46,7 +46,10 @@ export function readBuilt(given?: string): Built {
     .update([script, ...styles, code].join())
     .digest('hex')
     .slice(0, 12);
-  const shell = JSON.stringify({ build, files: [script, ...styles, ...fonts, OFFLINE] });
+  // What is loaded on demand is kept as well: without contact nothing more can be loaded.
+  const later = Object.values(manifest).filter((chunk) => !chunk.isEntry && chunk.file.endsWith('.js'));
+  const files = [script, ...later.map(({ file }) => `/${file}`), ...styles, ...fonts, OFFLINE];
+  const shell = JSON.stringify({ build, files });
   return { folder, script, styles, fonts, build, worker: `self.SHELL = ${shell};\n${code}` };
 }
 

@@ -11,16 +11,16 @@ export async function cameraPhoto(page: Page, width: number, height: number): Pr
         ink.fillStyle = `hsl(${i * 37} 60% ${20 + (i % 60)}%)`;
         ink.fillRect((i * 131) % w, (i * 71) % h, 90, 60);
       }
-      const bytes = new Uint8Array(
-        await (await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.95 })).arrayBuffer(),
-      );
-      return [...bytes];
+      const reader = new FileReader();
+      reader.readAsDataURL(await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.95 }));
+      await new Promise((done) => reader.addEventListener('load', done));
+      return String(reader.result).split(',')[1] ?? '';
     },
     [width, height] as const,
   );
   const exif = Buffer.from('Exif\0\0II*\0\b\0\0\0\0\0 GPS 47.5 N 8.3 E, invented', 'latin1');
   const segment = Buffer.concat([Buffer.from([0xff, 0xe1, 0, exif.length + 2]), exif]);
-  const bytes = Buffer.from(plain);
+  const bytes = Buffer.from(plain, 'base64');
   return Buffer.concat([bytes.subarray(0, 2), segment, bytes.subarray(2)]);
 }
 

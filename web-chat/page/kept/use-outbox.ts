@@ -3,11 +3,13 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Turn } from '../../../engine/desk/types.ts';
 import type { Trouble } from '../net/api.ts';
 import { Outbox, type Outcome } from './outbox.ts';
-import type { KeptReply, NewReply } from './shelf.ts';
+import { type KeptReply, type NewReply, openShelf } from './shelf.ts';
 
 export interface Waiting {
   readonly replies: readonly KeptReply[];
   readonly trouble: Trouble | null;
+  /** False where a reload loses what is kept. */
+  readonly lasts: boolean;
   readonly give: (reply: NewReply) => Promise<Outcome>;
   readonly drop: (order: number) => Promise<void>;
   readonly flush: () => Promise<void>;
@@ -17,6 +19,7 @@ export interface Waiting {
 export function useOutbox(person: string, answered: (reply: KeptReply, turn: Turn, fresh: boolean) => void): Waiting {
   const [replies, setReplies] = useState<readonly KeptReply[]>([]);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
+  const [lasts, setLasts] = useState(true);
   const hears = useRef(answered);
   hears.current = answered;
   const outbox = useRef<Outbox>(undefined);
@@ -28,6 +31,7 @@ export function useOutbox(person: string, answered: (reply: KeptReply, turn: Tur
     });
     outbox.current = made;
     void made.start();
+    void openShelf().then((shelf) => setLasts(shelf.lasts));
     const flush = () => void made.flush();
     window.addEventListener('online', flush);
     return () => {
@@ -38,6 +42,7 @@ export function useOutbox(person: string, answered: (reply: KeptReply, turn: Tur
   return {
     replies,
     trouble,
+    lasts,
     give: (reply) => outbox.current?.give(reply) ?? Promise.resolve({ waits: null }),
     drop: async (order) => outbox.current?.drop(order),
     flush: async () => outbox.current?.flush(),

@@ -1,10 +1,14 @@
 /** What the server holds and what it doesn't: replies that wait on this phone, and those that came back. */
+import { useEffect, useState } from 'preact/hooks';
 import type { KeptReply } from '../kept/shelf.ts';
+import { Panel } from './panels.tsx';
 import { clockTime } from './time.ts';
 import type { Job } from './use-job.ts';
+import { useShowUp } from './use-lead-eye.ts';
 
 const WAITS = 'Not sent. Kept on this phone alone, and sent when there is contact: in this order, once each.';
 const SIGNED_OUT = 'Not sent: you are signed out here. Open your sign-in link on this phone, then it is sent.';
+const LEAVES = 'This browser keeps nothing over a reload: leave the page open until it is sent.';
 const ALARM =
   'Nobody has been told: there is no contact. Get away from the unit. Call for help by phone, and tell your shop.';
 
@@ -13,11 +17,10 @@ export function Unsent({ job }: { job: Job }) {
   const { trouble } = job.outbox;
   const waiting = waitingOf(job);
   if (waiting.length === 0) return null;
-  const alarm = waiting.some(({ reply }) => reply.kind === 'command' && reply.name === 'alarm');
   const why = trouble?.why === 'signed-out' ? SIGNED_OUT : trouble?.what ? `${trouble.what} ${WAITS}` : WAITS;
   return (
     <section class="not-sent" aria-label="Not sent">
-      <p role="alert">{alarm ? ALARM : why}</p>
+      <p role="alert">{job.outbox.lasts ? why : `${why} ${LEAVES}`}</p>
       <ol>
         {waiting.map((kept) => (
           <li key={kept.order}>
@@ -32,6 +35,35 @@ export function Unsent({ job }: { job: Job }) {
         Send now
       </button>
     </section>
+  );
+}
+
+/** Danger that nobody has heard of yet stands before everything else. */
+export function Unheard({ job }: { job: Job }) {
+  const alarm = useAlarm(waitingOf(job));
+  const panel = useShowUp<HTMLDivElement>(alarm);
+  return (
+    <div ref={panel} role="alert">
+      {alarm && <Panel level="danger" text={ALARM} />}
+    </div>
+  );
+}
+
+/** Whether one of these is an alarm: by its key, or by words that the engine reads as danger. */
+function useAlarm(waiting: readonly KeptReply[]): boolean {
+  const [words, setWords] = useState<readonly number[]>([]);
+  useEffect(() => {
+    const typed = waiting.filter(({ reply }) => reply.kind === 'text');
+    if (typed.length === 0) return;
+    // Loaded where it is needed. The worker keeps it for a phone without contact; before it does, the key is there.
+    void import('../kept/danger.ts').then(
+      ({ isDanger }) =>
+        setWords(typed.filter(({ reply }) => reply.kind === 'text' && isDanger(reply.text)).map(({ order }) => order)),
+      () => undefined,
+    );
+  }, [waiting.map(({ order }) => order).join()]);
+  return waiting.some(
+    ({ reply, order }) => (reply.kind === 'command' && reply.name === 'alarm') || words.includes(order),
   );
 }
 

@@ -13,7 +13,7 @@ import { Answer, Change } from './change.tsx';
 import { CloseOut } from './close-out.tsx';
 import { Dock } from './dock.tsx';
 import { Fell, Lines } from './lines.tsx';
-import { CameBack, Unsent, waitingOf } from './on-phone.tsx';
+import { CameBack, Unheard, Unsent, waitingOf } from './on-phone.tsx';
 import { PromptCard } from './prompt-card.tsx';
 import { Strip } from './strip.tsx';
 import { Unsure } from './unsure.tsx';
@@ -118,6 +118,7 @@ export function TicketPage({ me, view: first, build, brief: wasBrief }: TicketSt
         </header>
         <Lines view={view} changing={inPlace ? { seq: again.amends ?? 0, card } : null} onChange={open} />
         <Fell lines={job.fell} />
+        <Unheard job={job} />
         {job.info && (
           <div class="info" role="status" ref={info}>
             {job.info.map((line, i) => (
