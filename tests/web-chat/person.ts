@@ -68,10 +68,10 @@ export class PersonAtPhone {
   pick = (name: string): Promise<void> => this.page.locator('.pick', { hasText: name }).first().click();
   /** A reading; one that is folded because it may be left out is opened first. */
   async fill(label: string, value: string): Promise<void> {
-    const field = this.page.locator('.card').getByLabel(label, { exact: true });
+    const field = this.page.getByLabel(label, { exact: true });
     const folded = this.page.locator('.spare:not([open])').filter({ has: field });
     if ((await folded.count()) > 0) await folded.locator('summary').click();
-    await field.fill(value);
+    await this.page.locator('.card').locator(field).fill(value);
   }
   /** What is in the card's own Send. */
   send = (): Promise<void> => this.page.locator('.parts button[type=submit]').click();
