@@ -28,7 +28,7 @@ export const DEMO_JOBS: readonly DemoJob[] = [
     title: 'Alder Court 14, unit 3: fan runs, no cold air',
     client: 'demo-1',
     minutesAgo: 150,
-    equipment: 'alder-court-14-3',
+    equipment: 'unit-1',
     lines: [
       ...ines('d'),
       ...toReadings('40+7.5 µF ±6 % 440 VAC'),
@@ -49,7 +49,7 @@ export const DEMO_JOBS: readonly DemoJob[] = [
     title: 'Mill Lane 2: compressor runs, fan still',
     client: 'demo-2',
     minutesAgo: 14,
-    equipment: 'mill-lane-2',
+    equipment: 'unit-2',
     lines: [...ines('c'), ...toReadings('35+5 µF ±6 % 370 VAC')],
   },
   {

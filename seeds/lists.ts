@@ -64,12 +64,12 @@ export function units(today: number): Readonly<Record<string, EquipmentSheet>> {
     fan,
   });
   return {
-    'alder-court-14-3': {
+    'unit-1': {
       name: 'Alder Court 14, unit 3',
       facts: plate('14.7', '80', '1.1'),
       history: [fitted(640, 'before-1', '40.2', '7.54')],
     },
-    'mill-lane-2': {
+    'unit-2': {
       name: 'Mill Lane 2',
       facts: plate('13.5', '68', '0.9'),
       history: [fitted(120, 'before-2', '35.3', '5.04')],

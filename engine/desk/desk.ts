@@ -145,7 +145,10 @@ export function createDesk(parts: DeskParts): Desk {
           },
         },
         { kind: 'set', body: { what: 'settings', settings: await store.settings() } },
-        ...(equipment ? [{ kind: 'set' as const, body: { what: 'equipment' as const, equipment } }] : []),
+        // Its name says where the caller lives, and no entry can be changed: the record knows it by its id alone.
+        ...(equipment
+          ? [{ kind: 'set' as const, body: { what: 'equipment' as const, equipment: { ...equipment, name: '' } } }]
+          : []),
         ...(to === null ? [] : [{ kind: 'assigned' as const, body: { to } }]),
       ];
       const entries = seal(

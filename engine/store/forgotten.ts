@@ -1,6 +1,7 @@
 /** What is left of a person whose data was removed. */
 import type { Person } from '../desk/types.ts';
 import type { Entry } from '../schema.ts';
+import { json } from './rows.ts';
 
 /** The id stays, because entries name it and an entry is never changed. Nobody signs in under it again. */
 export const forgotten = ({ chats: _, ...person }: Person): Person => ({
@@ -11,6 +12,12 @@ export const forgotten = ({ chats: _, ...person }: Person): Person => ({
   meter: null,
   active: false,
 });
+
+/** The units that a job was about. */
+export const unitsNamed = (body: Entry['body']): string[] =>
+  'what' in body && body.what === 'equipment' ? [body.equipment.id] : [];
+/** A unit's sheet without its name, which says whose it is and where. What was read and fitted there is nobody's. */
+export const unnamed = (sheet: string): string => JSON.stringify({ ...(json(sheet) as object), name: '(removed)' });
 
 /** The hashes of all photos that an entry's parts name. */
 export function photosNamed(body: Entry['body']): string[] {

@@ -118,7 +118,8 @@ export interface Store {
   /** Made anew from a record that ended at `seq`; without effect where the record has grown since. */
   saveSummary(job: string, seq: number, summary: Summary): Promise<void>;
   /**
-   * Removes words for good, with their salt; entries keep the salted hash, and every chain still verifies. Of a person
+   * Removes words for good, with their salt; entries keep the salted hash, and every chain still verifies. Of a job also
+   * its photos, and the name on the sheet of the unit that it was about; of a person
    * also name, initials, meter, links and sessions; the id stays, since it is in the entries. How many texts went.
    */
   forget(whose: Whose): Promise<number>;

@@ -81,13 +81,24 @@ export function listContract(name: string, makeGround: () => Promise<Ground>): v
           ...{ said: null, client: 'p' },
         });
         await store.append('a', 2, photo, [], { closed: true, card: 'Leak at the Marlows’' });
+        const about = (id: string) => ({ id, name: '', version: 1, facts: {}, history: [] });
+        const unit = seal([{ kind: 'set', body: { what: 'equipment', equipment: about('u1') } }], {
+          ...{ job: 'a', seq: 3, prev: photo[0]?.hash ?? '', by: 'ines', at: photo[0]?.at ?? '' },
+          ...{ said: null, client: 'u' },
+        });
+        await store.append('a', 3, unit, []);
+        const sheet = { name: 'The Marlows, 2 Mill Lane', facts: {}, history: [{ job: 'a', herm: '44.9' }] };
+        for (const id of ['u1', 'u2']) await store.saveSheet('equipment', id, 0, sheet);
         expect(await store.forget({ job: 'a' })).toBe(2);
+        // Whose unit it is and where goes; what was read on it, and every other unit, stays.
+        expect(await store.sheet('equipment', 'u1')).toMatchObject({ body: { ...sheet, name: '(removed)' } });
+        expect(await store.sheet('equipment', 'u2')).toMatchObject({ version: 1, body: sheet });
         expect([await words('a'), (await words('b')).length]).toEqual([[], 2]);
         const { entries } = await store.read('a');
-        expect(entries).toEqual([...a.entries, ...photo]);
+        expect(entries).toEqual([...a.entries, ...photo, ...unit]);
         expect(verifyChain(entries)).toEqual({ ok: true });
         expect([await store.photo(hash), await store.photo(other)]).toEqual([null, expect.anything()]);
-        expect((await line()).find(([job]) => job === 'a')).toEqual(['a', 3, false, null]);
+        expect((await line()).find(([job]) => job === 'a')).toEqual(['a', 4, false, null]);
         expect(await store.read('b')).toEqual(b);
         expect((await checkShop(store)).trouble).toEqual([]);
         expect(await store.forget({ job: 'a' })).toBe(0);

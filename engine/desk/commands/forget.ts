@@ -1,5 +1,5 @@
 /**
- * npm run forget -- job ID | person ID: removes what was typed on one job, with its photos, or all that one person ever
+ * npm run forget -- job ID | person ID: removes what was typed on one job, with its photos and the unit's name, or all that one person ever
  * typed, with their name. The entries stay, with the salted hashes of the words, and every chain verifies. Start the server
  * anew afterwards: it may still have the words in memory. Exit codes: 0 removed · 2 wrong usage · 3 the database can't be
  * had, or holds nothing of this id.

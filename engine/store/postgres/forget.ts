@@ -1,7 +1,7 @@
 /** Removal of words and personal data. What the database keeps of removed rows goes with its next VACUUM. */
 import type { Person } from '../../desk/types.ts';
 import type { Entry } from '../../schema.ts';
-import { forgotten, photosNamed } from '../forgotten.ts';
+import { forgotten, photosNamed, unitsNamed, unnamed } from '../forgotten.ts';
 import type { Store } from '../port.ts';
 import { json } from '../rows.ts';
 import type { Link } from './link.ts';
@@ -12,16 +12,26 @@ const ON_JOB = 'where job = (select key from job where id = $1)';
 
 export function createForget(link: Link): Pick<Store, 'forget'> {
   const onJob = async (job: string): Promise<number> => {
-    const bodies = await link.read<[string]>(
+    const rows = await link.read<[string]>(
       'bodies',
-      `select body from entry ${ON_JOB} and kind in ('answered', 'amended')`,
+      `select body from entry ${ON_JOB} and kind in ('answered', 'amended', 'set')`,
       [job],
     );
-    const photos = bodies.flatMap(([body]) => photosNamed(json(body, job) as Entry['body']));
+    const bodies = rows.map(([body]) => json(body, job) as Entry['body']);
+    const photos = bodies.flatMap(photosNamed);
+    const units = await link.read<[string, string]>(
+      'units',
+      `select id, body from sheet where list = 'equipment' and id = any($1::text[])`,
+      [bodies.flatMap(unitsNamed)],
+    );
     const [words] = await link.together([
       { text: `delete from words ${ON_JOB}`, values: [job] },
       { text: `update board set closed = 0, card = null ${ON_JOB}`, values: [job] },
       { text: 'delete from photo where hash = any($1::text[])', values: [photos] },
+      ...units.map(([id, body]) => ({
+        text: `update sheet set body = $2, version = version + 1 where list = 'equipment' and id = $1`,
+        values: [id, unnamed(body)],
+      })),
     ]);
     return words ?? 0;
   };

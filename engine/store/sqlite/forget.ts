@@ -2,7 +2,7 @@
 import type { Database } from 'better-sqlite3';
 import type { Person } from '../../desk/types.ts';
 import type { Entry } from '../../schema.ts';
-import { forgotten, photosNamed } from '../forgotten.ts';
+import { forgotten, photosNamed, unitsNamed, unnamed } from '../forgotten.ts';
 import type { Store } from '../port.ts';
 import { json } from '../rows.ts';
 import { guarded } from './trouble.ts';
@@ -15,8 +15,10 @@ export function createForget(db: Database): Pick<Store, 'forget'> {
   const keyOf = db.prepare<[string], number>('select key from job where id = ?').pluck();
   const wordsOn = db.prepare('delete from words where job = ?');
   const bodies = db.prepare<[number], string>(
-    `select body from entry where job = ? and kind in ('answered', 'amended')`,
+    `select body from entry where job = ? and kind in ('answered', 'amended', 'set')`,
   );
+  const unit = db.prepare<[string], string>(`select body from sheet where list = 'equipment' and id = ?`).pluck();
+  const saveUnit = db.prepare(`update sheet set body = ?, version = version + 1 where list = 'equipment' and id = ?`);
   const noPhoto = db.prepare('delete from photo where hash = ?');
   const noCard = db.prepare('update board set closed = 0, card = null where job = ?');
   const person = db.prepare<[string], string>('select body from person where id = ?').pluck();
@@ -26,8 +28,14 @@ export function createForget(db: Database): Pick<Store, 'forget'> {
   const onJob = (job: string): number => {
     const key = keyOf.get(job);
     if (key === undefined) return 0;
-    for (const body of bodies.pluck().all(key))
-      for (const hash of photosNamed(json(body, job) as Entry['body'])) noPhoto.run(hash);
+    for (const text of bodies.pluck().all(key)) {
+      const body = json(text, job) as Entry['body'];
+      for (const hash of photosNamed(body)) noPhoto.run(hash);
+      for (const id of unitsNamed(body)) {
+        const sheet = unit.get(id);
+        if (sheet !== undefined) saveUnit.run(unnamed(sheet), id);
+      }
+    }
     noCard.run(key);
     return wordsOn.run(key).changes;
   };
