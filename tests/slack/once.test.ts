@@ -160,6 +160,31 @@ describe('each message comes once', () => {
   });
 });
 
+test('time passes and nobody types: the head and the question say that the isolation has ended', async () => {
+  const job = await w.call('Too old');
+  for (const line of [
+    'd',
+    'psc',
+    'yes',
+    'pull-out, breaker, no other feed, two legs, outlet',
+    'yes',
+    'clean, 1 cap, 45+5 6% 440',
+    '121 / 0.2 0 0.1 / 0 0 / 121',
+    '9.3 / 0.6 0.1 0.5 / 9.3',
+  ])
+    await w.web(job, line);
+  await w.settled();
+  expect(wordsOf(await w.head(job))).toContain('PROVED DEAD');
+  // The timer runs on the machine's clock: the bot comes back after the deadline, as after a night.
+  await w.bot.stop();
+  w.offset = 31 * 60_000;
+  await w.start();
+  const asked = await w.asked(job);
+  expect(wordsOf(asked)).toContain('The isolation is too old.');
+  await until(async () => !wordsOf(await w.head(job)).includes('PROVED DEAD'), 'the head still says otherwise');
+  w.offset = 0;
+});
+
 describe('connections', () => {
   test('the platform renews the connection: what comes meanwhile is taken once', async () => {
     const job = await w.call('Refresh');
@@ -208,31 +233,6 @@ describe('connections', () => {
       20_000,
     );
   }, 60_000);
-});
-
-test('time passes and nobody types: the head and the question say that the isolation has ended', async () => {
-  const job = await w.call('Too old');
-  for (const line of [
-    'd',
-    'psc',
-    'yes',
-    'pull-out, breaker, no other feed, two legs, outlet',
-    'yes',
-    'clean, 1 cap, 45+5 6% 440',
-    '121 / 0.2 0 0.1 / 0 0 / 121',
-    '9.3 / 0.6 0.1 0.5 / 9.3',
-  ])
-    await w.web(job, line);
-  await w.settled();
-  expect(wordsOf(await w.head(job))).toContain('PROVED DEAD');
-  // The timer runs on the machine's clock: the bot comes back after the deadline, as after a night.
-  await w.bot.stop();
-  w.offset = 31 * 60_000;
-  await w.start();
-  const asked = await w.asked(job);
-  expect(wordsOf(asked)).toContain('The isolation is too old.');
-  await until(async () => !wordsOf(await w.head(job)).includes('PROVED DEAD'), 'the head still says otherwise');
-  w.offset = 0;
 });
 
 test('a token that is taken back: nothing is posted, nothing is lost, and it goes on when it is set right', async () => {

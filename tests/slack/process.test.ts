@@ -71,7 +71,8 @@ test('a call goes from the web to the chat and back, live, through two processes
   await until(
     async () => (await health(running)).chats.slack.state === 'up',
     () => running.output(),
-    20_000,
+    60_000,
+    100,
   );
   expect(Date.now() - Date.parse((await health(running)).chats.slack.contact ?? '')).toBeLessThan(20_000);
   await until(() => slack.connected, 'no socket');
@@ -124,7 +125,7 @@ test('a call goes from the web to the chat and back, live, through two processes
   await until(
     () => slack.messages.some((m) => wordsOf(m).includes('while it was gone')),
     'what happened meanwhile was not said',
-    15_000,
+    60_000,
   );
   const begun = performance.now();
   running.child.kill('SIGTERM');
@@ -153,7 +154,8 @@ test.each([
     await until(
       async () => (await health(running)).chats.slack.state === state,
       () => running.output(),
-      15_000,
+      60_000,
+      100,
     );
     expect((await health(running)).ok).toBe(true);
     const lines = linesOf(running);
@@ -161,7 +163,7 @@ test.each([
     if (state === 'refused') expect(lines).toHaveLength(1);
     expect(running.output()).not.toMatch(/xoxb-|xapp-| at .*\.js:/);
   },
-  30_000,
+  120_000,
 );
 
 /** The bot's process, by its parent. */

@@ -189,6 +189,7 @@ export async function until(
   test: () => boolean | Promise<boolean>,
   what: string | (() => string),
   ms = 15_000,
+  pause = 10,
 ): Promise<void> {
   const end = performance.now() + ms;
   while (!(await test())) {
