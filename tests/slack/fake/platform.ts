@@ -140,7 +140,9 @@ export class Slack {
       const late = setTimeout(() => {
         this.refused.push(`${type} was not acknowledged within 3 s`);
         this.#waiting.delete(envelope.envelope_id);
-        reject(new Error(`no ack of ${type}`));
+        // An event comes again, three times; a tap or a form shows its person an error.
+        if (type === 'events_api' && retry < 3) this.#envelope(type, payload, retry + 1).then(resolve, reject);
+        else reject(new Error(`no ack of ${type}`));
       }, 3000);
       const done = (ack: Json): void => {
         clearTimeout(late);
