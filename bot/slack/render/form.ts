@@ -19,7 +19,7 @@ export function form(prompt: Prompt, draft: GivenParts, names: Names): ModalView
     ...calloutBlocks(prompt),
     ...isolationBlock(prompt, names),
     ...paragraphs([title, ...body, ...(kept.length > 0 ? [`Kept: ${kept.join(', ')}.`] : [])]),
-    ...asked.map((part) => input(part, loose || (skippable && amends === null), amends !== null)),
+    ...asked.map((part) => input(part, loose || (skippable && amends === null), prompt)),
     ...(skippable && amends === null ? [skip()] : []),
   ];
   return {
@@ -44,8 +44,9 @@ function skip(): InputBlock {
   };
 }
 
-function input(part: Part, mayBeEmpty: boolean, again: boolean): InputBlock {
-  const hint = hintOf(part, mayBeEmpty, again);
+function input(part: Part, mayBeEmpty: boolean, prompt: Prompt): InputBlock {
+  const again = prompt.amends !== null;
+  const hint = hintOf(part, mayBeEmpty, prompt);
   return {
     type: 'input',
     block_id: part.key,
@@ -56,9 +57,10 @@ function input(part: Part, mayBeEmpty: boolean, again: boolean): InputBlock {
   };
 }
 /** What was there before is said, not filled in: a reading is taken again, not sent again. */
-function hintOf(part: Part, mayBeEmpty: boolean, again: boolean): string {
-  const needed = mayBeEmpty && !part.optional ? ['Needed. Left empty, it is asked alone.'] : [];
-  const was = again ? [] : wasOf(part);
+function hintOf(part: Part, mayBeEmpty: boolean, { amends, class: of }: Prompt): string {
+  const empty = of === 'proving' ? 'Needed: this line is taken whole.' : 'Needed. Left empty, it is asked alone.';
+  const needed = mayBeEmpty && !part.optional ? [empty] : [];
+  const was = amends !== null ? [] : wasOf(part);
   const printed = part.kind === 'label' ? ['As printed, for example 40/5 MFD ±6% 440 VAC.'] : [];
   return [...printed, ...needed, ...was].join(' ');
 }
