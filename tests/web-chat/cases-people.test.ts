@@ -82,6 +82,8 @@ test('a reading is taken back: its verdict is gone, it is asked again, and the n
   await ines.sees(READINGS);
   expect(await notices(ines)).toContain('Taken back.');
   expect([await strip(ines), await verdicts(ines)]).toEqual(['PROVED DEAD', []]);
+  expect(await ines.page.getByRole('status', { name: 'What the change did' }).textContent()).toContain(READINGS);
+  await ines.page.locator('summary', { hasText: 'Earlier lines' }).click();
   const fallen = ines.page.locator('.lines li[data-standing="fallen"]', { hasText: READINGS });
   expect(await fallen.first().textContent()).toContain('no longer counts');
   await ines.type(GOOD);
