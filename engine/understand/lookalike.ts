@@ -2,12 +2,13 @@
  * Signs that look like a figure and are none: "4S+5", "1O2", "17·9", "⁵", a Cyrillic Ч for a 4. A print in which one
  * stands where a figure may be is asked again, because the rest of it would read as another print.
  */
+import { matches } from './matches.ts';
 
 /** The first piece of a folded text that looks like a figure and is none, or null. */
 export function lookalikeIn(plain: string): string | null {
   const strange = STRANGE.exec(plain);
   if (strange) return pieceAt(plain, strange.index);
-  for (const { 0: piece, index } of plain.matchAll(MIXED)) {
+  for (const { 0: piece, index } of matches(MIXED, plain)) {
     const refrigerant = /(?<![\p{L}\p{N}])r[- ]$/iu.test(plain.slice(Math.max(0, index - 3), index));
     if (refrigerant || REAL.test(piece) || !isFigureLike(plain, piece, index)) continue;
     return pieceAt(plain, index);

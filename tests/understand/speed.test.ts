@@ -20,17 +20,18 @@ const texts =
 1 start cap |fan 1/|fuses |fuses .1 |two caps |is it |isnt |the |👍 `
     .split('|')
     .map((seed) => seed.repeat(Math.ceil(10_000 / seed.length)).slice(0, 10_000));
-/** A print and a plate are read up to a length, so the longest that are read are tried too. */
-const plates = [...texts, ...texts.map((text) => text.slice(0, 1_999)), ...texts.map((text) => text.slice(0, 599))];
+/** A print and a plate are read up to a length; the longest that are read. */
+const plates = texts.map((text) => text.slice(0, 1_999));
+const prints = texts.map((text) => text.slice(0, 599));
 
 const plate: Part[] = ['rla', 'lra', 'fla', 'mca', 'mop'].map((key) => field(key, 'A', { optional: true }));
 const shared: Part[] = ['f1', 'f2', 'f3'].map((key) => field(key, 'Ω', { words: ['fuses', 'fan'] }));
 const [sections, , , open, symptoms, proving, wires] = PROMPTS;
 const readers: [string, readonly string[], (text: string) => unknown][] = [
   ['a reading', texts, (text) => readField(text, field('herm', 'µF'))],
-  ['a print', plates, (text) => readLabel(text, { tolerance: '6' })],
-  ['a print of a start part', plates, (text) => readLabel(text, { tolerance: '6', start: true })],
-  ['a plate', plates, readPlate],
+  ['a print', [...texts, ...prints], (text) => readLabel(text, { tolerance: '6' })],
+  ['a print of a start part', prints, (text) => readLabel(text, { tolerance: '6', start: true })],
+  ['a plate', [...texts, ...plates], readPlate],
   ['figures of a plate', plates, (text) => readLine(text, plate)],
   ['a line of readings', texts, (text) => readLine(text, sections ?? [])],
   ['names that are shared', texts, (text) => readLine(text, shared)],

@@ -3,6 +3,7 @@
  * before its figure on one plate and behind it on another, so every key is given one of the two figures beside it such
  * that most keys have one. Where that can be done in two ways, none of those keys is taken.
  */
+import { matches } from '../matches.ts';
 import type { PlateRole } from './parts.ts';
 import { DOT, OTHER_UNIT, POINT, VOLT } from './pattern.ts';
 
@@ -140,7 +141,7 @@ function keysOf(plain: string, family: Family): Seen[] {
   const taken = new Uint8Array(plain.length);
   const found: Omit<Seen, 'before' | 'after'>[] = [];
   for (const key of family.keys)
-    for (const { 0: word, index } of plain.matchAll(wordsOf(key))) {
+    for (const { 0: word, index } of matches(wordsOf(key), plain)) {
       if (taken[index] || taken[index + word.length - 1]) continue;
       taken.fill(1, index, index + word.length);
       found.push({ key, from: index, to: index + word.length });

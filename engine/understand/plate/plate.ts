@@ -3,8 +3,10 @@
  * of units. Every piece is said with what it was taken for; what isn't understood comes back in the words typed, and
  * no figure is guessed.
  */
+
 import { fold, lower } from '../fold.ts';
 import { lookalikeIn } from '../lookalike.ts';
+import { matches } from '../matches.ts';
 import { scanNumber } from '../number.ts';
 import { AMPS, keyedOf, PRESSURES, VOLTS } from './keyed.ts';
 import { type PlatePart, type PlateRole, ROLE_NAMES } from './parts.ts';
@@ -65,7 +67,7 @@ class Plate {
   }
 
   apply(rule: PlateRule): void {
-    for (const match of this.#left.matchAll(rule.pattern)) {
+    for (const match of matches(rule.pattern, this.#left)) {
       const groups = match.slice(1).filter((group) => group !== undefined);
       const values = groups.map((group) => (rule.words ? this.#typed(group, match) : figure(group)));
       const known = values.filter((value) => value !== null);
@@ -95,7 +97,7 @@ class Plate {
   }
 
   applyHeadings(): void {
-    for (const { 0: word, index } of this.#left.matchAll(HEADINGS))
+    for (const { 0: word, index } of matches(HEADINGS, this.#left))
       this.#take('heading', '', [], index, index + word.length);
   }
 
@@ -108,7 +110,7 @@ class Plate {
 
   unread(): string[] {
     const pieces: string[] = [];
-    for (const { 0: piece, index } of this.#left.matchAll(UNREAD))
+    for (const { 0: piece, index } of matches(UNREAD, this.#left))
       if (/[\p{L}\p{N}\p{Extended_Pictographic}\ufffe]/u.test(piece)) {
         const typed = this.#text.slice(index, index + piece.length);
         pieces.push(typed.replace(TRIM, '').trim() || typed.trim());

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Part } from '../../engine/schema.ts';
-import { readLabel, readLine } from '../../engine/understand/index.ts';
+import type { Part } from '../../../engine/schema.ts';
+import { readLabel, readLine } from '../../../engine/understand/index.ts';
 import {
   act,
   choose,
@@ -15,7 +15,7 @@ import {
   running,
   sections,
   symptoms,
-} from './parts.ts';
+} from '../parts.ts';
 
 const given = (text: string, parts: readonly Part[]) => readLine(text, parts).given;
 const unread = (text: string, parts: readonly Part[]) => readLine(text, parts).unread;

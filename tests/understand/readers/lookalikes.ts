@@ -1,7 +1,7 @@
 /** Signs that look like others: full-width ones are read, every other is the same reading or is asked, never another. */
 import { describe, expect, test } from 'vitest';
-import { readField, readHazard, readLabel, readLine, readPlate } from '../../engine/understand/index.ts';
-import { field, sections } from './parts.ts';
+import { readField, readHazard, readLabel, readLine, readPlate } from '../../../engine/understand/index.ts';
+import { field, sections } from '../parts.ts';
 
 const LOOKALIKES: Readonly<Record<string, string>> = {
   '0': 'OoОοО〇٠⓪०𝟎',

@@ -9,8 +9,8 @@ import {
   readLine,
   readPlate,
   saysCant,
-} from '../../engine/understand/index.ts';
-import { FIELDS, PROMPTS } from './prompts.ts';
+} from '../../../engine/understand/index.ts';
+import { FIELDS, PROMPTS } from '../prompts.ts';
 import { runs } from './runs.ts';
 
 const pieces = fc.constantFrom(
@@ -45,7 +45,7 @@ describe('any text', () => {
           expect(Number(value)).toBeLessThanOrEqual(Number(part.to));
         }
       }),
-      runs(3000),
+      runs(2000),
     );
   });
 
@@ -59,7 +59,7 @@ describe('any text', () => {
         for (const value of [herm, fan, volts, printed ? below : null])
           if (value !== null) expect(typed).toContain(significant(value));
       }),
-      runs(3000),
+      runs(1500),
     );
   });
 
@@ -90,7 +90,7 @@ describe('any text', () => {
         const digits = (pieces: readonly string[]): number => pieces.join('').replace(/\P{N}/gu, '').length;
         expect(digits([...parts.map((part) => part.text), ...unread])).toBe(digits([text]));
       }),
-      runs(2000),
+      runs(1500),
     );
   });
 
@@ -111,7 +111,7 @@ describe('any text', () => {
         const chosen = parts.some((part) => part.kind === 'choose' && part.key in given);
         if (!names && !chosen) expect(out.join('').replace(/\D/g, '').length).toBe(text.replace(/\D/g, '').length);
       }),
-      runs(3000),
+      runs(1500),
     );
   });
 
@@ -123,7 +123,7 @@ describe('any text', () => {
         readHazard(text, [text.slice(1), 'x']);
         expect(readHazard(text, [text])).toBeNull();
       }),
-      runs(2000),
+      runs(1500),
     );
   });
 

@@ -1,8 +1,8 @@
 /** Prints of motors, contactors, capacitors and data plates, all invented: each piece with what it was taken for. */
 import { describe, expect, test } from 'vitest';
-import type { Part } from '../../engine/schema.ts';
-import { readLine, readPlate, sayPlate } from '../../engine/understand/index.ts';
-import { field } from './parts.ts';
+import type { Part } from '../../../engine/schema.ts';
+import { readLine, readPlate, sayPlate } from '../../../engine/understand/index.ts';
+import { field } from '../parts.ts';
 
 /** "rla 17.9 A", in the order of the print; headings left out. */
 const taken = (text: string): string[] =>

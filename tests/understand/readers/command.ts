@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { CommandName } from '../../engine/schema.ts';
-import { readCommand } from '../../engine/understand/index.ts';
+import type { CommandName } from '../../../engine/schema.ts';
+import { readCommand } from '../../../engine/understand/index.ts';
 
 test.each<[string, CommandName]>([
   ['back', 'back'],

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type HazardRead, readHazard } from '../../engine/understand/index.ts';
+import { type HazardRead, readHazard } from '../../../engine/understand/index.ts';
 
 const read = (text: string, offered: string[] = []): HazardRead | null => readHazard(text, offered);
 

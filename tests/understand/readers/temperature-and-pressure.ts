@@ -1,7 +1,7 @@
 /** Units whose zero is elsewhere: temperatures and their differences, gauge and absolute pressure; hours. */
 import { expect, test } from 'vitest';
-import { readField } from '../../engine/understand/index.ts';
-import { field } from './parts.ts';
+import { readField } from '../../../engine/understand/index.ts';
+import { field } from '../parts.ts';
 
 const temperature = field('wb', '°F');
 const difference = field('split', 'Δ°F');

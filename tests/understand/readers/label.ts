@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readLabel } from '../../engine/understand/index.ts';
+import { readLabel } from '../../../engine/understand/index.ts';
 
 const usual = { tolerance: '6' };
 const read = (text: string): string => {

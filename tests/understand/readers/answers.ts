@@ -1,58 +1,10 @@
 /** Free answers: the plain words of the language for any option of that meaning, the trade's words as the flow gives them. */
 import { describe, expect, test } from 'vitest';
-import type { Part } from '../../engine/schema.ts';
-import { readLine, saysCant } from '../../engine/understand/index.ts';
-import { Conversation } from '../people.ts';
-import { act, choose, confirm, field, option } from './parts.ts';
+import type { Part } from '../../../engine/schema.ts';
+import { readLine, saysCant } from '../../../engine/understand/index.ts';
+import { act, choose, confirm, field, option } from '../parts.ts';
 
-const observation = new Conversation().prompt().parts;
 const given = (text: string, ...parts: Part[]) => readLine(text, parts).given;
-
-describe('what the unit does, by the words of a technician', () => {
-  test.each([
-    ['silent', 'a'],
-    ['outdoor unit dead', 'a'],
-    ['its not doing anything', 'a'],
-    ['nothing runs outside', 'a'],
-    ['Humming', 'b'],
-    ['just hums, wont spin', 'b'],
-    ['condenser fan out', 'c'],
-    ['fan not spinning', 'c'],
-    ['the fan is still', 'c'],
-    ['fan is not turning', 'c'],
-    ["fan isn't turning", 'c'],
-    ["the fan isn't spinning", 'c'],
-    ["compressor isn't starting", 'd'],
-    ['Fan dead.', 'c'],
-    ['comp wont start', 'd'],
-    ['compressor not starting, fan ok', 'd'],
-    ['running not cooling', 'e'],
-    ['kicks on and off', 'f'],
-    ['short cycling', 'f'],
-    ['contactor chattering', 'g'],
-    ['contactor buzzing', 'g'],
-    ['keeps tripping', 'h'],
-    ['blown fuse', 'h'],
-    ['breaker tripped', 'h'],
-    ['blower not running', 'i'],
-    ['frozen coil', 'j'],
-    ['iced up', 'j'],
-    ['float switch tripped', 'k'],
-    ['grinding', 'l'],
-    ["won't shut off", 'm'],
-    ['blowing hot', 'n'],
-    ['flashing light', 'o'],
-    ['blower never stops', 'p'],
-  ])('%s → %s', (text, id) => {
-    expect(given(text, ...observation)).toEqual({ choice: [id] });
-  });
-  test.each(['not humming', 'is it iced up?', 'maybe frozen', 'no ice, no water', 'hums and blown fuse', 'not sure'])(
-    '%s is none',
-    (text) => {
-      expect(readLine(text, observation)).toMatchObject({ given: {} });
-    },
-  );
-});
 
 describe('plain answers', () => {
   const cools = choose('cools', false, [
