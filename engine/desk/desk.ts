@@ -14,7 +14,7 @@ import type { Draft, Entry, Prompt, Reply } from '../schema.ts';
 import { type BoardRow, NotKept, type Store } from '../store/port.ts';
 import type { Manual } from '../vocabulary.ts';
 import { isUnreadable, unreadable } from './card.ts';
-import { createFiles, type File } from './files.ts';
+import { createFiles, type File, nothingKnown, replyKey } from './files.ts';
 import { clean, speaksUp, wellFormed } from './heard.ts';
 import { photosIn, plainJpeg } from './photo.ts';
 import { withRecalls } from './recalls.ts';
@@ -62,7 +62,7 @@ export function createDesk(parts: DeskParts): Desk {
       title: memory.title === null ? '' : words(memory.title),
       training: memory.training,
       prompt: withRecalls(shown, words),
-      ticket: ticket(file.standing, file.entries, words, name),
+      ticket: ticket(file.standing, file.entries, words, name, file.known.lines),
       people,
       question: memory.question === null ? null : words(memory.question.text),
       summary: closeOut(file.standing, file.entries, words, name),
@@ -159,6 +159,7 @@ export function createDesk(parts: DeskParts): Desk {
       const file: File = {
         entries,
         texts: new Map([[title.row.ref, title.row.text]]),
+        known: nothingKnown(),
         standing: entries.reduce(take, begin(machineFor(fingerprint(manual)), job)),
       };
       const shown = prompt(file.standing, at);
@@ -182,7 +183,8 @@ export function createDesk(parts: DeskParts): Desk {
         if (!speaksUp(reply)) mustSee(person, file);
         const at = later(now(), file.entries.at(-1)?.at);
         const visit = { job, at, crew };
-        const earlier = file.entries.filter((e) => e.client === reply.client && e.by === by);
+        const sentBefore = file.known.replies.has(replyKey(by, reply.client));
+        const earlier = sentBefore ? file.entries.filter((e) => e.client === reply.client && e.by === by) : [];
         if (earlier[0]) return turnOf(visit, file, earlier, decidedThen(visit, file, earlier, person, reply));
         const context = contextFor(visit, person, file, reply);
         const { standing, before } = await withForce(file, person, context);

@@ -7,14 +7,28 @@ import { sha256 } from '../report/digest.ts';
 import type { Entry, Text } from '../schema.ts';
 import type { Store } from '../store/port.ts';
 import type { Manual } from '../vocabulary.ts';
-import { NotFound } from './types.ts';
+import { NotFound, type TicketLine } from './types.ts';
 
 /** A job as read: its entries, the words behind them, and where it stands. */
 export interface File {
   readonly entries: readonly Entry[];
   readonly texts: Map<string, string>;
   readonly standing: Standing;
+  readonly known: Known;
 }
+/**
+ * What is known of a job's entries without looking at each of them again, which at every turn would cost more than the
+ * turn itself. Shared by a job's files as it grows, since entries are only added.
+ */
+export interface Known {
+  /** Lines of the ticket, by their entry's place. */
+  readonly lines: (TicketLine | null)[];
+  /** Whose replies are kept, up to `upTo` entries: as `replyKey` names them. */
+  readonly replies: Set<string>;
+  upTo: number;
+}
+export const nothingKnown = (): Known => ({ lines: [], replies: new Set(), upTo: 0 });
+export const replyKey = (by: string, client: string | null): string => JSON.stringify([by, client]);
 const CACHED = 500;
 
 export interface Files {
@@ -22,6 +36,7 @@ export interface Files {
   machineFor(print: string): Machine;
   /** From the cache, brought up to what the store holds; another process may have written. Throws NotFound. */
   load(job: string): Promise<File>;
+  /** Of entries that are kept, and of no others. */
   remember(job: string, file: File): File;
   /** `after`: where the job stands then, where that is known already. */
   grown(file: File, entries: readonly Entry[], texts: readonly Text[], after?: Standing): File;
@@ -41,6 +56,9 @@ export function createFiles(store: Store, shelf: readonly Manual[]): Files {
   };
 
   const remember = (job: string, file: File): File => {
+    const { known, entries } = file;
+    for (const { by, client } of entries.slice(known.upTo)) known.replies.add(replyKey(by, client));
+    known.upTo = Math.max(known.upTo, entries.length);
     cache.delete(job);
     cache.set(job, file);
     const oldest = cache.keys().next().value;
@@ -59,7 +77,12 @@ export function createFiles(store: Store, shelf: readonly Manual[]): Files {
     if (!first) throw new NotFound('There is no such job.');
     const print = first.kind === 'opened' ? first.body.fingerprint : '';
     const standing = replay(machineFor(print), entries, sha256);
-    return remember(job, { entries, texts: new Map(texts.map((t) => [t.ref, t.text])), standing });
+    return remember(job, {
+      entries,
+      texts: new Map(texts.map((t) => [t.ref, t.text])),
+      standing,
+      known: nothingKnown(),
+    });
   };
   const grown: Files['grown'] = (file, entries, texts, after = entries.reduce(take, file.standing)) => {
     // In place, though it may not be kept after all: nobody asks for words that no entry names.
@@ -67,6 +90,7 @@ export function createFiles(store: Store, shelf: readonly Manual[]): Files {
     return {
       entries: [...file.entries, ...entries],
       texts: file.texts,
+      known: file.known,
       standing: { ...after, lastHash: entries.at(-1)?.hash ?? file.standing.lastHash },
     };
   };

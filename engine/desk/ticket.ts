@@ -11,14 +11,25 @@ import type { TicketLine } from './types.ts';
 
 type Names = (id: string) => string;
 
-export function ticket(s: Standing, entries: readonly Entry[], resolve: Resolve, name: Names): TicketLine[] {
+/** @param known lines by their entry's place, as far as they were made; those that are made now are added. */
+export function ticket(
+  s: Standing,
+  entries: readonly Entry[],
+  resolve: Resolve,
+  name: Names,
+  known: (TicketLine | null)[] = [],
+): TicketLine[] {
   const [plan, memory] = [planOf(s), memoryOf(s)];
   const onTheWay = new Set(route(plan, memory).passed.map((p) => p.id));
   const standing = new Set(Object.values(memory.facts).map((fact) => fact.seq));
-  return entries.flatMap((entry) => {
-    const line = lineOf(plan, entry, entries, resolve, name);
+  // What an entry says stays the same: it is put in words once, not at every turn.
+  for (let i = known.length; i < entries.length; i++)
+    known.push(lineOf(plan, entries[i] as Entry, entries, resolve, name));
+  return known.slice(0, entries.length).flatMap((made, i) => {
+    // But a name may be another tomorrow.
+    const line = made && NAMING.has(made.kind) ? lineOf(plan, entries[i] as Entry, entries, resolve, name) : made;
     if (line === null || line.place === null) return line ?? [];
-    const stands = standing.has(entry.seq);
+    const stands = standing.has(line.seq);
     const counts = (plan.places.get(line.place)?.gate ?? false) || onTheWay.has(line.place);
     return {
       ...line,
@@ -28,25 +39,22 @@ export function ticket(s: Standing, entries: readonly Entry[], resolve: Resolve,
   });
 }
 
-/** What an entry says stays the same for as long as it is in memory; it is put in words once, not at every turn. */
-const lines = new WeakMap<Entry, TicketLine | null>();
+/** Entries whose line names a person besides whoever made it. */
+const NAMING: ReadonlySet<string> = new Set<Entry['kind']>(['assigned', 'handed-over']);
 
 /** An answer's line as if it had fallen: whether it counts changes. */
 function lineOf(plan: Plan, entry: Entry, all: readonly Entry[], resolve: Resolve, name: Names): TicketLine | null {
-  const known = lines.get(entry);
-  if (known !== undefined) return known;
   const said = words(plan, entry, all, resolve, name);
   const place = entry.kind === 'answered' ? entry.body.place : null;
   const { seq, at, by, kind } = entry;
-  const line: TicketLine | null = said && {
-    ...{ seq, at, by, title: said[0], says: said[1], kind, place },
-    standing: place === null ? 'event' : 'fallen',
-    amendable: false,
-    photos: photosIn(entry),
-  };
-  // A name may be another tomorrow.
-  if (entry.kind !== 'assigned' && entry.kind !== 'handed-over') lines.set(entry, line);
-  return line;
+  return said === null
+    ? null
+    : {
+        ...{ seq, at, by, title: said[0], says: said[1], kind, place },
+        standing: place === null ? 'event' : 'fallen',
+        amendable: false,
+        photos: photosIn(entry),
+      };
 }
 
 function words(plan: Plan, e: Entry, all: readonly Entry[], resolve: Resolve, name: Names): [string, string[]] | null {
