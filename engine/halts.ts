@@ -29,8 +29,26 @@ export function haltCard(halt: Halt, plan: Plan, memory: Memory): Card {
         callouts: [{ level: 'warning', text: 'If it is happening now: get away first, answer later.' }],
         parts: [
           pick('Which is it?', [
-            option('happening', 'Happening now, or someone is hurt', ['happening', 'now', 'hurt']),
-            option('old-mark', 'An old mark, long ago, or elsewhere', ['old mark', 'old', 'long ago', 'elsewhere']),
+            option('happening', 'Happening now, or someone is hurt', [
+              'happening',
+              'yes',
+              'now',
+              'right now',
+              'its happening',
+              'happening now',
+              'hurt',
+            ]),
+            option('old-mark', 'An old mark, long ago, or elsewhere', [
+              'old mark',
+              'no',
+              'old',
+              'just old',
+              'old burn',
+              'old burn mark',
+              'not now',
+              'long ago',
+              'elsewhere',
+            ]),
           ]),
         ],
         why: 'Some words of the trade for old marks are also words for fire and shock.',
@@ -45,15 +63,29 @@ export function haltCard(halt: Halt, plan: Plan, memory: Memory): Card {
         parts: [
           {
             ...pick('The cover', [
-              option('on', 'Cover is on', ['cover on']),
-              option('off', 'Cover is off, area guarded', ['cover off']),
+              option('on', 'Cover is on', ['cover on', 'covers on', 'covered', 'closed', 'closed up', 'buttoned up']),
+              option('off', 'Cover is off, area guarded', ['cover off', 'left open']),
             ]),
             key: 'cover',
           },
           {
             ...pick('The lock', [
-              option('stays', 'My lock stays on', ['lock stays', 'locked']),
-              option('off', 'No lock on, power may return', ['no lock', 'lock off']),
+              option('stays', 'My lock stays on', [
+                'lock stays',
+                'locked',
+                'lock on',
+                'locks on',
+                'lock stays on',
+                'lock still on',
+                'my lock on',
+              ]),
+              option('off', 'No lock on, power may return', [
+                'no lock',
+                'lock off',
+                'lock removed',
+                'no lock on',
+                'unlocked',
+              ]),
             ]),
             key: 'lock',
           },
@@ -73,7 +105,9 @@ export function haltCard(halt: Halt, plan: Plan, memory: Memory): Card {
             key: 'ok',
             ask: 'Continue',
             optional: false,
-            options: [option('yes', 'Go on', ['go on'])],
+            options: [
+              option('yes', 'Go on', ['go on', 'im back', 'we are back', 'were back', 'back at it', 'lets go']),
+            ],
           },
         ],
         why: null,
@@ -95,7 +129,16 @@ export function haltCard(halt: Halt, plan: Plan, memory: Memory): Card {
             key: 'ok',
             ask: 'Take it over',
             optional: false,
-            options: [option('yes', 'I take it over', ['take over'])],
+            options: [
+              option('yes', 'I take it over', [
+                'take over',
+                'got it',
+                'i got it',
+                'ill take it',
+                'im on it',
+                'mine now',
+              ]),
+            ],
           },
         ],
         why: 'A lock belongs to one person. Another person’s readings do not protect you.',
@@ -136,7 +179,16 @@ function emergency(memory: Memory): Card {
     callouts: [{ level: 'danger', text: 'Every isolation of this job has ended. Nothing counts as dead.' }],
     parts: [
       pick('Answer when you are away and safe', [
-        option('seen', 'Seen', ['seen']),
+        option('seen', 'Seen', [
+          'seen',
+          'ok',
+          'got it',
+          'understood',
+          'im safe',
+          'we are safe',
+          'im out',
+          'we are out',
+        ]),
         option('not-here', 'Heard of, not here', ['not here']),
       ]),
     ],

@@ -26,12 +26,24 @@ export const anotherCapacitor = flow({
       options: {
         potential: {
           label: 'Start capacitor, potential relay (5, 2, 1)',
-          words: ['start', 'potential', 'hard start'],
+          words: ['potential', 'potential relay'],
           to: 'resistor',
         },
-        current: { label: 'Start capacitor, current relay', words: ['current'], to: 'resistor-current' },
-        ptc: { label: 'Start assist with a PTC', words: ['ptc'], to: 'resistor-ptc' },
-        run: { label: 'Run capacitor, one section', words: ['run', 'fan capacitor', 'single'], to: 'wires' },
+        current: {
+          label: 'Start capacitor, current relay',
+          words: ['current', 'current relay'],
+          to: 'resistor-current',
+        },
+        ptc: {
+          label: 'Start assist with a PTC',
+          words: ['ptc', 'ptcr', 'solid state'],
+          to: 'resistor-ptc',
+        },
+        run: {
+          label: 'Run capacitor, one section',
+          words: ['run', 'run cap', 'run capacitor', 'fan capacitor', 'fan cap', 'fan run cap', 'single'],
+          to: 'wires',
+        },
         none: { label: 'No second capacitor after all', words: ['not one', 'no second'], to: '!done' },
       },
     }),

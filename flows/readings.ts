@@ -38,9 +38,12 @@ export const readings = flow({
       source: [LABEL_GOVERNS],
       circuit: 'part',
       fields: {
-        herm: microfarads('HERM to C', { unless: '~sections', words: ['h', 'comp', 'compressor', 'hc', 'h-c'] }),
-        fan: microfarads('FAN to C', { unless: '~sections', words: ['f', 'fc', 'f-c'] }),
-        hf: microfarads('HERM to FAN', { words: ['h-f', 'herm-fan'], optional: true }),
+        herm: microfarads('HERM to C', {
+          unless: '~sections',
+          words: ['h', 'comp', 'compressor', 'hc', 'h-c', 'c-h', 'herm-c', 'c-herm'],
+        }),
+        fan: microfarads('FAN to C', { unless: '~sections', words: ['f', 'fc', 'f-c', 'c-f', 'fan-c', 'c-fan'] }),
+        hf: microfarads('HERM to FAN', { words: ['h-f', 'f-h', 'herm-fan', 'fan-herm'], optional: true }),
         case: megohms('Terminals to case, the lowest', {
           words: ['shell', 'can', 'rim'],
           optional: true,
@@ -93,8 +96,8 @@ export const readings = flow({
       circuit: 'part',
       restsOn: ['sections'],
       fields: {
-        fan: microfarads('FAN to C, again', { words: ['f', 'fc', 'f-c'] }),
-        hf: microfarads('HERM to FAN', { words: ['h-f', 'herm-fan'] }),
+        fan: microfarads('FAN to C, again', { words: ['f', 'fc', 'f-c', 'c-f', 'fan-c', 'c-fan', 'fan to c'] }),
+        hf: microfarads('HERM to FAN', { words: ['h-f', 'f-h', 'herm-fan', 'fan-herm'] }),
         case: megohms('Terminals to case, the lowest', {
           words: ['shell', 'can', 'rim'],
           optional: true,
@@ -126,7 +129,10 @@ export const readings = flow({
       why: 'Steady near zero is a shorted section. Climbing to OL means the capacitance range was too small.',
       circuit: 'part',
       restsOn: ['sections'],
-      fields: { hermc: ohms('HERM to C', { words: ['herm'] }), fanc: ohms('FAN to C', { words: ['fan'] }) },
+      fields: {
+        hermc: ohms('HERM to C', { words: ['herm', 'herm-c', 'h-c'] }),
+        fanc: ohms('FAN to C', { words: ['fan', 'fan-c', 'f-c'] }),
+      },
       picture: { kind: 'leads', part: 'dual', on: ['herm-c', 'fan-c'], between: 'ohms' },
       cant: 'no-readings',
       next: 'short',

@@ -19,10 +19,36 @@ import { START_GEAR } from './start-gear.ts';
 import { UNDER_LOAD } from './under-load.ts';
 
 const sound = {
-  fine: { label: 'Nothing odd', words: ['fine', 'ok', 'quiet', 'clean'] },
-  noise: { label: 'A new noise', words: ['noise', 'rattles', 'growls'] },
-  chatter: { label: 'The contactor chatters', words: ['chatters', 'buzzes'] },
-  backwards: { label: 'The fan blows the wrong way', words: ['backwards', 'wrong way', 'reversed'] },
+  fine: {
+    label: 'Nothing odd',
+    words: [
+      'fine',
+      'ok',
+      'good',
+      'normal',
+      'sounds good',
+      'sounds fine',
+      'sounds normal',
+      'no noise',
+      'quiet',
+      'runs quiet',
+      'clean',
+    ],
+  },
+  noise: { label: 'A new noise', words: ['noise', 'noisy', 'rattles', 'rattling', 'growls', 'grinding', 'squeals'] },
+  chatter: { label: 'The contactor chatters', words: ['chatters', 'chattering', 'buzzes', 'buzzing'] },
+  backwards: {
+    label: 'The fan blows the wrong way',
+    words: [
+      'backwards',
+      'runs backwards',
+      'running backwards',
+      'fan backwards',
+      'fan running backwards',
+      'wrong way',
+      'reversed',
+    ],
+  },
 };
 
 /** Power on, and the figures that prove the repair. */
@@ -37,9 +63,14 @@ export const restart = flow({
       say: 'From the nameplate: RLA, LRA, fan FLA.',
       body: ['Leave out with _ what you can’t read.'],
       parts: {
-        rla: amps('RLA', { optional: true, as: 'rla', over: false }),
-        lra: amps('LRA', { optional: true, as: 'lra', over: false }),
-        fla: amps('Fan FLA', { optional: true, as: 'fla', over: false, words: ['fan'] }),
+        rla: amps('RLA', {
+          optional: true,
+          as: 'rla',
+          over: false,
+          words: ['rated', 'rated load', 'comp', 'compressor'],
+        }),
+        lra: amps('LRA', { optional: true, as: 'lra', over: false, words: ['locked', 'locked rotor'] }),
+        fla: amps('Fan FLA', { optional: true, as: 'fla', over: false, words: ['fan', 'fan fla', 'full load'] }),
       },
       next: 'hot',
     }),
@@ -52,8 +83,12 @@ export const restart = flow({
       body: ['It takes hours. C to R, or the fan’s pairs, read again when it has closed.'],
       why: 'Power on an open overload proves nothing, and the cause is still there.',
       yes: 'Cooled, reads again',
-      words: ['cooled', 'reads again', 'closed again'],
-      no: { label: 'Not today: it stays off', words: ['stays off', 'still hot'], to: 'stays-off' },
+      words: ['cooled', 'cooled off', 'cooled down', 'reads again', 'closed again'],
+      no: {
+        label: 'Not today: it stays off',
+        words: ['stays off', 'leave it off', 'leaving it off', 'not yet', 'still hot', 'still open'],
+        to: 'stays-off',
+      },
       next: 'closed',
     }),
     closed: confirm({
@@ -71,8 +106,22 @@ export const restart = flow({
       ],
       source: ['29 CFR 1910.333(b)(2)(v): tools removed, people warned and clear, lock removed by who applied it'],
       yes: 'Closed, clear, qualified for the live readings',
-      words: ['closed', 'closed and clear', 'power on'],
-      no: { label: 'Not today: it stays off', words: ['stays off', 'not today'], to: 'stays-off' },
+      words: [
+        'closed',
+        'closed up',
+        'closed and clear',
+        'all closed up',
+        'buttoned up',
+        'cover on power on',
+        'power on',
+        'turned on',
+        'turned it on',
+      ],
+      no: {
+        label: 'Not today: it stays off',
+        words: ['stays off', 'not today', 'leave it off', 'leaving it off', 'left off'],
+        to: 'stays-off',
+      },
       next: 'figures',
     }),
     figures: measure({
@@ -89,12 +138,20 @@ export const restart = flow({
       ],
       circuit: 'line',
       fields: {
-        l1l2: volts('L1 to L2', { over: false, words: ['volts', 'v', 'l1-l2'] }),
-        t1t2: volts('T1 to T2', { over: false, words: ['t1-t2'], optional: true }),
+        l1l2: volts('L1 to L2', { over: false, words: ['volts', 'v', 'l1-l2', 'line', 'supply'] }),
+        t1t2: volts('T1 to T2', { over: false, words: ['t1-t2', 'load'], optional: true }),
         comp: amps('Compressor', { over: false, words: ['c', 'compressor'] }),
         fan: amps('Fan', { over: false, words: ['f'] }),
-        min: volts('T1 to T2 at the start, the lowest', { over: false, words: ['lowest', 't1t2 min'], optional: true }),
-        split: degreesApart('Split, return minus supply', { over: false, words: ['delta', 'td'], optional: true }),
+        min: volts('T1 to T2 at the start, the lowest', {
+          over: false,
+          words: ['lowest', 't1t2 min', 'sag'],
+          optional: true,
+        }),
+        split: degreesApart('Split, return minus supply', {
+          over: false,
+          words: ['delta', 'delta t', 'td', 'dt', 'temp split', 'temperature split'],
+          optional: true,
+        }),
         sound: one('What you see and hear', sound, { optional: true }),
       },
       cant: 'no-figures',
@@ -131,7 +188,10 @@ export const restart = flow({
       why: 'Amps show that the motors run. The split shows that it cools.',
       source: ['14 to 23 °F at usual humidity and airflow: common practice, sources differ'],
       parts: {
-        split: degreesApart('Split, return minus supply', { over: false, words: ['delta', 'td'] }),
+        split: degreesApart('Split, return minus supply', {
+          over: false,
+          words: ['delta', 'delta t', 'td', 'dt', 'temp split', 'temperature split'],
+        }),
         sound: one('What you see and hear', sound, { optional: true }),
       },
       cant: 'judged',
@@ -144,8 +204,8 @@ export const restart = flow({
       source: ['Look into it above 0.5 V, replace above 1 V: common practice, no single source'],
       circuit: 'line',
       fields: {
-        p1: volts('L1 to T1', { over: false, words: ['l1-t1'] }),
-        p2: volts('L2 to T2', { over: false, words: ['l2-t2'] }),
+        p1: volts('L1 to T1', { over: false, words: ['l1-t1', 't1-l1'] }),
+        p2: volts('L2 to T2', { over: false, words: ['l2-t2', 't2-l2'] }),
       },
       cant: 'off',
       next: 'drop',

@@ -111,8 +111,8 @@ export const potentialRelay = flow({
       fields: {
         start,
         bleed,
-        contacts: ohms('Relay 1 to 2, contacts', { words: ['1-2'] }),
-        coil: ohms('Relay 5 to 2, coil', { words: ['5-2'] }),
+        contacts: ohms('Relay 1 to 2, contacts', { words: ['1-2', '2-1', 'contact'] }),
+        coil: ohms('Relay 5 to 2, coil', { words: ['5-2', '2-5'] }),
       },
       picture: { kind: 'leads', part: 'start', on: ['across'], between: 'capacitance', bleed: 'one end off' },
       cant: 'value',

@@ -3,9 +3,9 @@ import { LOAD_CALLS } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
 
 const LOAD = {
-  hermAmps: amps('HERM lead', { over: false, words: ['herm', 'amps'] }),
-  hermVolts: volts('HERM to C', { over: false, words: ['across', 'volts'] }),
-  fanAmps: amps('FAN lead', { over: false, words: ['fan'], optional: true }),
+  hermAmps: amps('HERM lead', { over: false, words: ['herm', 'amps', 'herm amps'] }),
+  hermVolts: volts('HERM to C', { over: false, words: ['across', 'volts', 'herm volts'] }),
+  fanAmps: amps('FAN lead', { over: false, words: ['fan', 'fan amps'], optional: true }),
   fanVolts: volts('FAN to C', { over: false, words: ['fan volts'], optional: true }),
 };
 /** Verdicts under load that end in another run capacitor. */

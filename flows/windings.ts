@@ -27,10 +27,10 @@ export const compressorWindings = flow({
       source: [SUM],
       circuit: 'part',
       fields: {
-        cr: ohms('C to R', { words: ['c-r'] }),
-        cs: ohms('C to S', { words: ['c-s'] }),
+        cr: ohms('C to R', { words: ['c-r', 'r-c', 'rc', 'run'] }),
+        cs: ohms('C to S', { words: ['c-s', 's-c', 'sc', 'start'] }),
         sr: ohms('S to R', { words: ['s-r', 'rs', 'r-s'] }),
-        g: ohms('To ground, the lowest', { words: ['ground', 'gnd', 'shell'] }),
+        g: ohms('To ground, the lowest', { words: ['ground', 'grounds', 'gnd', 'to ground', 'shell'] }),
       },
       cant: 'not-taken',
       next: 'judged',
@@ -57,8 +57,12 @@ export const compressorWindings = flow({
       body: ['The back of the hand near it, no touch. Hot is clearly above the outdoor air.'],
       why: 'An internal overload opens when the motor is hot and closes again after hours. That is no failed compressor.',
       options: {
-        hot: { label: 'Hot', words: ['warm', 'burning hot'], to: 'judged' },
-        cold: { label: 'Cold', words: ['cool', 'ambient'], to: 'judged' },
+        hot: { label: 'Hot', words: ['warm', 'real hot', 'very hot', 'burning hot', 'caliente'], to: 'judged' },
+        cold: {
+          label: 'Cold',
+          words: ['cool', 'ambient', 'room temp', 'room temperature', 'not hot', 'frio'],
+          to: 'judged',
+        },
       },
     }),
     overload: verdict({
@@ -161,7 +165,7 @@ export const fanWindings = flow({
         first: ohms('First pair', { words: ['fan'] }),
         second: ohms('Second pair', { words: ['fan'] }),
         third: ohms('Third pair', { words: ['fan'] }),
-        frame: ohms('To the frame, the lowest', { words: ['ground', 'g', 'shell'] }),
+        frame: ohms('To the frame, the lowest', { words: ['ground', 'gnd', 'g', 'to ground', 'shell', 'case'] }),
       },
       cant: 'not-taken',
       next: 'judged',
@@ -185,8 +189,12 @@ export const fanWindings = flow({
       body: ['The back of the hand near it, no touch.'],
       why: 'A hot motor’s protector opens all pairs and closes again when it cools.',
       options: {
-        hot: { label: 'Hot', words: ['warm'], to: 'judged' },
-        cool: { label: 'Cool', words: ['cold', 'ambient'], to: 'judged' },
+        hot: { label: 'Hot', words: ['warm', 'real hot', 'very hot', 'burning hot', 'caliente'], to: 'judged' },
+        cool: {
+          label: 'Cool',
+          words: ['cold', 'ambient', 'room temp', 'room temperature', 'not hot', 'frio'],
+          to: 'judged',
+        },
       },
     }),
     protector: verdict({

@@ -109,12 +109,18 @@ export class FieldScan {
     return at;
   }
 
-  /** Between the values of one name: "fuses .1/.1", "contacts .1 and .1", but not ".1, 12.6 coil". */
+  /** Between the values of one name: "fuses .1/.1", "contacts .1 and .1", ".1, .1"; not ".1, 12.6 coil", ".1, .2, .3". */
   #overJoin(at: number): number {
     const line = this.#line;
-    const joins = line.isMark(at, '/&,') || line.isWord(at, AND);
-    const end = joins ? valueEnd(line, at + 1, false) : 0;
-    return end > 0 && this.#nameEnd(end) === 0 ? at + 1 : at;
+    const end = this.#isJoin(at) ? valueEnd(line, at + 1, false) : 0;
+    const goesOn = line.isMark(at, ',') && line.isMark(end, ',/') && valueEnd(line, end + 1, false) > 0;
+    return end > 0 && !goesOn && this.#nameEnd(end) === 0 ? at + 1 : at;
+  }
+  /** A slash with a space beside it parts the groups of a line. */
+  #isJoin(at: number): boolean {
+    const { tokens } = this.#line;
+    const tight = tokens[at - 1]?.end === tokens[at]?.start && tokens[at]?.end === tokens[at + 1]?.start;
+    return this.#line.isMark(at, '&,') || this.#line.isWord(at, AND) || (tight && this.#line.isMark(at, '/'));
   }
 
   #readNumber(from: number, to: number): number {

@@ -63,6 +63,8 @@ describe('readings by name', () => {
     for (const text of ['fuses .1/.2', 'fuses .1 and .2', 'fuses .1, .2', 'fuses .1 fuses .2', 'fuses .1 & .2'])
       expect(readLine(text, block)).toEqual({ given: { f1: '.1', f2: '.2' }, unread: [] });
     expect(given('fuses .1, 12.6 coil', block)).toEqual({ coil: '12.6' });
+    // A slash with spaces parts groups, and a row of commas may be the whole line.
+    for (const text of ['fuses .1 / .2 / 12.6', 'fuses .1, .2, 12.6, ol']) expect(given(text, block)).toEqual({});
     expect(given('fuses .1 .2 fuses .3 .4', block)).toEqual({});
   });
   test('a name that two share, the second of them left out', () => {
