@@ -191,22 +191,19 @@ export const BROKEN: readonly Variant[] = [
   page('not sure reaches the capacitor', 'R13', MAKE_DEAD, 'round', option('class', 'unsure', 'block')),
   page(
     'the indoor unit is worked on under the outdoor unit’s lock',
-    'R1',
+    'R13',
     PAGES,
     'round',
     step('blower', (s) => ({ ...(s as IncludeStep), cabinet: 'outdoor' }) as Step),
   ),
   page('an electronic blower reaches the discharge tool', 'R13', PAGES, 'blower', option('drive', 'unsure', 'tests')),
-  page(
-    'only one pair of a dual part is read for what is left',
-    'R1',
-    MAKE_DEAD,
-    'make-dead',
-    step('residual', (s) => {
+  page('one pair of a dual part is enough', 'R1', MAKE_DEAD, 'make-dead', (makeDead) => {
+    const onePair = step('residual', (s) => {
       const { fc: _fc, hf: _hf, ...parts } = (s as AskStep).parts;
       return { ...(s as AskStep), parts };
-    }),
-  ),
+    });
+    return outcome('left', 'undecided', '!proved')(onePair(makeDead));
+  }),
   mangled('a print of two sections found later changes nothing', 'R1', PAGES, (e) => {
     if (e.kind !== 'answered' || e.body.place.startsWith('dead:')) return e;
     const { print: _, ...parts } = e.body.parts;

@@ -41,7 +41,8 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
   const ahead = sortedAhead(plan, at, passed);
   const wires = onPage.some((p) => p.name === 'wires' && p.page.endsWith('readings'));
   const linesLeft = 3 * (1 + memory.triesOpened) - memory.failed.length;
-  const held = Object.values(memory.isolations).map((i) => [i.holder === null, i.holder === e.holder, i.again]);
+  const lock = memory.isolations.outdoor;
+  const held = lock && [lock.holder === null, lock.holder === e.holder, lock.again];
   const halts = [memory.stop, memory.alarm !== null, memory.hazard !== null, memory.handover !== null, memory.signed];
   // What is seen under the cover decides only later; within make-dead's own walk the gates hold it.
   const kept = composed ? memory.job : { class: memory.job.class };
@@ -50,11 +51,13 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
     f && !isWords(f.value) && (!composed || read.has(k) || k === 'class') ? [`${k} ${factKey(k, f.value)}`] : [],
   );
   if (planOf(standing).endings.includes(here)) return JSON.stringify([here]);
-  if (composed && at?.gate) return JSON.stringify(['make-dead', trail, wires, job, passed.at(-1)?.round ?? 1, ahead]);
+  const classes = [evidence.outdoor.unitClass, evidence.indoor.unitClass];
+  if (composed && at?.gate)
+    return JSON.stringify(['make-dead', trail, wires, job, passed.at(-1)?.round ?? 1, ahead, classes]);
   if (composed) {
     const dead = Object.values(evidence).map((e) => isDead(e, e.holder ?? '', e.lastAt));
     const proved = Object.keys(memory.isolations).filter((c) => memory.isolations[c]?.proved != null);
-    return JSON.stringify([here, trail, wires, proved, isProved(standing) && dead, halts, job, ahead]);
+    return JSON.stringify([here, trail, wires, proved, isProved(standing) && dead, halts, job, ahead, classes]);
   }
   const gates = Object.entries(memory.facts)
     .filter(([id]) => id.startsWith('dead:'))

@@ -10,7 +10,7 @@ import { route } from '../route.ts';
 import type { Entry } from '../schema.ts';
 import { answers, detours, LOOKS, plainAnswer } from './alphabet.ts';
 import { instant, open, type State, type Subject, type Turn, turn } from './bench.ts';
-import { cabinetOf, followAll, isDead, isInside, isOne, UNWATCHED, type Watched } from './evidence.ts';
+import { cabinetOf, type Evidence, followAll, isDead, isInside, isOne, UNWATCHED, type Watched } from './evidence.ts';
 import { factKey, isProved, keyOf, type Node, sortedAhead, valueKey } from './key.ts';
 import { unproven } from './verdicts.ts';
 
@@ -35,8 +35,8 @@ export interface Scope {
 }
 const DEAD = 'dead:';
 export const MAKE_DEAD: Scope = {
-  // The gates of another cabinet are a copy of the same page.
-  inside: (place, proved) => (!proved || place.startsWith(DEAD)) && !place.startsWith('dead:indoor/'),
+  // The gates of another cabinet are a copy of the same page, and what leads there is walked with the pages.
+  inside: (place, proved) => (!proved || place.startsWith(DEAD)) && cabinetOf(place) === 'outdoor',
   composed: false,
   stopAt: 3,
 };
@@ -65,7 +65,7 @@ export function walk(subject: Subject, scope: Scope): Walked {
     const on = new Set<string>();
     leadsOn.set(key, on);
     const proved = isProved(node.state.standing);
-    if (!scope.inside(here, proved)) {
+    if (!scope.inside(here, proved) || isCountedElsewhere(scope, node)) {
       on.add('out');
       continue;
     }
@@ -89,6 +89,12 @@ export function walk(subject: Subject, scope: Scope): Walked {
   return { states: seen.size, edges, places, breaches };
 }
 
+/** The usual supply, source and capacitor, or none of them known yet. */
+const isUsual = (e: Evidence): boolean => !isOne(e) && (!e.means || (e.stated === 120 && !e.neutral && !e.secondFeed));
+/** Lines that are not accepted are counted alike on every supply, source and part: that is walked on the usual ones. */
+const isCountedElsewhere = (scope: Scope, { state, evidence }: Node): boolean =>
+  !scope.composed && !isUsual(evidence.outdoor) && memoryOf(state.standing).failed.length > 0;
+
 /**
  * What may come at any time is tried at every state of make-dead on the usual supply, source and capacitor, which it
  * doesn't look at; and at every step of the first round, in whatever try it stands, once with the isolation proved and once without.
@@ -97,7 +103,7 @@ export function walk(subject: Subject, scope: Scope): Walked {
 function isTriedHere(scope: Scope, { state, evidence }: Node, tried: Set<string>): boolean {
   const e = evidence.outdoor;
   const here = placeIdOf(state.standing);
-  if (!scope.composed) return !isOne(e) && (!e.means || (e.stated === 120 && !e.neutral && !e.secondFeed));
+  if (!scope.composed) return isUsual(e);
   if (here.startsWith(DEAD) || (planOf(state.standing).places.get(here)?.round ?? 1) !== 1) return false;
   const step = `${here.replace(/~\d+/g, '')} ${isProved(state.standing)}`;
   if (tried.has(step)) return false;
