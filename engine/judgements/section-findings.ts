@@ -5,7 +5,7 @@ import type { Finding } from '../schema.ts';
 import type { Force } from './judgement.ts';
 import { confirmed } from './read.ts';
 import { finding, say, sayRange } from './say.ts';
-import { type SectionName, sectionFinding } from './section.ts';
+import { called, type SectionName, sectionFinding } from './section.ts';
 import { isExact, type Look, readingFor, type SectionLimits, type SectionOutcome } from './section-look.ts';
 import { bandOf, contradicts, figureIn, isOpenReading, isUnreadable } from './section-try.ts';
 
@@ -47,23 +47,25 @@ function ofSection(
   const reading = readingFor(now, name);
   const value = figureIn(reading);
   const shown = value ? say(value, 'µF') : reading.kind === 'over' ? 'OL' : 'no reading';
-  const plain = (word: string, text: string): Finding => finding({ name, reading: shown, word, text });
-  if (reading.kind === 'none') return plain('not read', `${name} was not read.`);
+  const shownAs = called(name, force);
+  const plain = (word: string, text: string): Finding => finding({ name: shownAs, reading: shown, word, text });
+  if (reading.kind === 'none') return plain('not read', `${shownAs} was not read.`);
   if (outcome === 'open' && isOpenReading(reading, rated, part)) {
     const least = `${say(limits.openShare.value, '%')} of ${say(rated, 'µF')}`;
-    const text = `${name} reads ${shown}, under ${least}, wires off. The other section reads on the same C: it is open.`;
+    const text = `${shownAs} reads ${shown}, under ${least}, wires off. The other section reads on the same C: it is open.`;
     return { ...plain('open', text), limits: `open below ${least}`, source: limits.openShare.source };
   }
   if (isUnreadable(reading, rated, part)) {
     const why =
       reading.kind === 'over' ? ': over range, shorted, charged, or a winding in parallel' : ` for ${say(rated, 'µF')}`;
-    return plain('no verdict', `${name} reads ${shown}. That is no verdict${why}.`);
+    return plain('no verdict', `${shownAs} reads ${shown}. That is no verdict${why}.`);
   }
   if (outcome === 'fan-undecided' && name === 'FAN') {
     return plain('undecided', `${name} reads ${shown}, and nobody knows between which terminals.`);
   }
   const section = look.sections.find((s) => s.name === name);
-  if (!section || LEADS.includes(outcome)) return plain('not judged', `${name} reads ${shown}. It is not judged yet.`);
+  if (!section || LEADS.includes(outcome))
+    return plain('not judged', `${shownAs} reads ${shown}. It is not judged yet.`);
   const earlier = look.earlier.find((e) => e.name === name) ?? null;
   const said = sectionFinding(section, earlier, part.label, limits.habit, force);
   return look.carried.includes(name) ? { ...said, text: `${said.text} Read in the try before.` } : said;

@@ -8,6 +8,9 @@ import type { Force, Limit } from './judgement.ts';
 import { digits, finding, say, sayRange, sayShare, saySigned } from './say.ts';
 
 export type SectionName = 'HERM' | 'FAN';
+/** How a section is called where it is shown: a blower's part has one, and no hermetic compressor on it. */
+export const called = (name: SectionName, { cabinet }: Force): string => (cabinet === undefined ? name : 'Capacitor');
+
 export interface Section {
   readonly name: SectionName;
   readonly rated: Exact;
@@ -39,7 +42,8 @@ export function sectionFinding(
   habit: Limit,
   force: Force,
 ): Finding {
-  const { name, rated, limits, reading, window, word } = section;
+  const { rated, limits, reading, window, word } = section;
+  const name = called(section.name, force);
   const off = saySigned(deviationPercent(reading, rated), '%', 1);
   const text = [
     `${name} reads ${say(reading, 'µF')}, ${off} off the rated ${say(rated, 'µF')}.`,

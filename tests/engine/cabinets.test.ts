@@ -28,6 +28,13 @@ describe('the indoor unit has an isolation of its own', () => {
     expect(strip(c)).toEqual(['Indoor unit: PROVED DEAD']);
   });
 
+  test('its part has one section, and no hermetic compressor on it', () => {
+    const c = new Conversation().types(...INDOOR, 'fuse 0.1 leads ol', 'wires off', 'cap 5.9 case ol');
+    const told = JSON.stringify(c.prompt().verdicts);
+    expect(told).toContain('Capacitor reads 5.9');
+    expect(told).not.toContain('HERM');
+  });
+
   test('an outdoor unit that is proved dead opens no indoor one, and both stay in view', () => {
     const c = new Conversation().types(...TO_READINGS);
     expect(strip(c)).toEqual(['Outdoor unit: PROVED DEAD']);

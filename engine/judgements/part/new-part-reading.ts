@@ -5,7 +5,7 @@ import type { CapacitorLabel, Finding, Parts } from '../../schema.ts';
 import type { Force, Limit } from '../judgement.ts';
 import { chosenOf, type Reading, readingOf } from '../read.ts';
 import { finding, say, sayRange } from '../say.ts';
-import { isOut, judgeSection, type Section, type SectionName, sectionFinding } from '../section.ts';
+import { called, isOut, judgeSection, type Section, type SectionName, sectionFinding } from '../section.ts';
 import { bandOf, contradicts, figureIn, isSwapped, type Part, type Try, tryOf } from '../section-try.ts';
 
 export type NewPartLimits = Readonly<Record<'volts' | 'fail' | 'clear' | 'habit', Limit>>;
@@ -32,11 +32,12 @@ export function readNewPart(
     const reading = name === 'HERM' ? now.herm : now.fan;
     const value = figureIn(reading);
     const section = value && judgeSection(name, label, value, force);
-    if (!section) return unread(name, reading);
+    const said = called(name, force);
+    if (!section) return unread(said, reading);
     if (leads?.is === 'out') {
       const shown = say(section.reading, 'µF');
-      const text = `${name} reads ${shown}. It is not judged yet.`;
-      return { is: 'open', finding: finding({ name, reading: shown, word: 'not judged', text }) };
+      const text = `${said} reads ${shown}. It is not judged yet.`;
+      return { is: 'open', finding: finding({ name: said, reading: shown, word: 'not judged', text }) };
     }
     const was = earlierOf(name, name === 'HERM' ? before.herm : before.fan, label, force);
     return { is: isOut(section) ? 'out' : 'good', finding: sectionFinding(section, was, label, limits.habit, force) };
@@ -49,7 +50,7 @@ function earlierOf(name: SectionName, reading: Reading, label: CapacitorLabel, f
   return value && judgeSection(name, label, value, force);
 }
 
-function unread(name: SectionName, { kind }: Reading): Line {
+function unread(name: string, { kind }: Reading): Line {
   const over = kind === 'over';
   const text = over ? `${name} reads OL. That is no value: look at leads and range first.` : `${name} was not read.`;
   const word = over ? 'no verdict' : 'not read';
