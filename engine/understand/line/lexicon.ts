@@ -50,27 +50,36 @@ export class Lexicon {
     if (tokens[at]?.kind === 'mark') return null;
     let found: Found | null = null;
     let name = '';
+    let gap = 0;
     for (let i = at; i < tokens.length; i++) {
       const token = tokens[i];
       if (!token || (token.kind === 'mark' && !INSIDE.includes(token.text))) break;
-      if (token.kind === 'mark' || (i > at && EMPTY.has(token.text))) continue;
-      name = join(name, meant(token));
-      if (!this.#beginnings.has(name)) break;
-      const meanings = this.#meanings.get(name);
+      if (token.kind === 'mark') continue;
+      const empty = i > at && EMPTY.has(token.text);
+      const longer = join(name, meant(token));
+      const meanings = this.#meanings.get(longer);
       if (meanings) found = { meanings, length: i - at + 1 };
+      gap = empty ? gap + 1 : 0;
+      if (gap > LONGEST_GAP) break;
+      if (empty) continue;
+      name = longer;
+      if (!this.#beginnings.has(name)) break;
     }
     return found;
   }
 
   #addOptions(part: OptionPart): void {
-    for (const option of part.options)
-      for (const name of [...idOf(part, option.id), option.label, withoutLetter(option.label), ...option.words]) {
+    for (const option of part.options) {
+      const meaning = { kind: 'option', part: part.key, id: option.id, letter: false } as const;
+      for (const name of [...letterIn(part, option.id), option.label, withoutLetter(option.label), ...option.words]) {
         const letter = letterOf(name);
-        const meaning = { kind: 'option', part: part.key, id: option.id, letter: false } as const;
         const plain = part.kind === 'choose' && BARE.has(name.toLowerCase()) ? { plain: true } : {};
         this.#add(letter ?? name, { ...meaning, ...plain, letter: (letter ?? name).length === 1 });
         if (letter) this.#add(name, meaning);
       }
+      // An id is the author's word: beside words that are not understood it is rather one of them.
+      if (part.kind === 'choose') this.#add(option.id, { ...meaning, plain: true });
+    }
   }
 
   /** Yes, no, can't and done, where one part alone can mean them; in a list beside the option's own words. */
@@ -92,7 +101,8 @@ export class Lexicon {
 
   #add(name: string, meaning: Meaning): void {
     const tokens = tokensOf(name).filter(({ kind }) => kind !== 'mark');
-    const key = joined(tokens.filter(({ text }, i) => i === 0 || !EMPTY.has(text)).map(meant));
+    const last = tokens.length - 1;
+    const key = joined(tokens.filter(({ text }, i) => i === 0 || i === last || !EMPTY.has(text)).map(meant));
     if (key === '') return;
     if (meaning.kind === 'field') for (const { text } of tokens.length === 1 ? tokens : []) this.names.add(text);
     for (let end = 1; end <= key.length; end++) this.#beginnings.add(key.slice(0, end));
@@ -106,14 +116,14 @@ const same = (a: Meaning, b: Meaning): boolean =>
     ? b.kind === 'field' && a.key === b.key
     : b.kind === 'option' && a.part === b.part && a.id === b.id;
 
-/** An id is a name too; "yes", "no", "done" and "can't" are words of the language, and go by their own rules. */
-const idOf = ({ kind }: OptionPart, id: string): string[] => (kind === 'choose' ? [id] : []);
+const letterIn = ({ kind }: OptionPart, id: string): string[] => (kind === 'choose' && id.length === 1 ? [id] : []);
 
 /** In a list these answer only alone: "no idea" is no no. */
 const BARE = new Set(['yes', 'no', 'none', 'nothing']);
 
-/** Words inside a name that it goes by without: "the fan is still". */
+/** Words inside a name that it goes by without: "the fan is still". At its end they belong to it: "it is". */
 const EMPTY = new Set(['is', 'are', 'was', 'the']);
+const LONGEST_GAP = 2;
 /** "isn't", "won't" and "doesn't" say not. */
 const meant = (token: Token): Token => (NEGATIVES.has(token.text) ? { ...token, text: 'not' } : token);
 const NEGATIVES = new Set(['isnt', 'arent', 'wasnt', 'werent', 'aint', 'doesnt', 'dont', 'didnt', 'wont']);

@@ -63,6 +63,13 @@ describe('plain answers', () => {
     expect(given(text, part)).toEqual({});
   });
 
+  test('an option’s id is a name only where nothing else is said', () => {
+    const why = choose('cause', true, [option('fan', 'Fan stiff or hot'), option('coil', 'Coil dirty', 'coil')]);
+    expect(given('fan', why)).toEqual({ cause: ['fan'] });
+    expect(given('fan, coil plugged', why)).toEqual({ cause: ['fan', 'coil'] });
+    expect(given('FAN FLA .8', why)).toEqual({});
+  });
+
   test('a plain word that two questions could mean is neither’s', () => {
     expect(given('none', feeds, choose('look', true, [option('none', 'Nothing odd')]))).toEqual({});
     expect(given('no', cools, confirm('ok', 'Lock still yours?'))).toEqual({});

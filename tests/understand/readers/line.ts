@@ -468,6 +468,13 @@ describe('confirm and act', () => {
     expect(given('stiff', [spin])).toEqual({ ok: ['no'] });
     expect(given('it spins free', [spin])).toEqual({ ok: ['done'] });
   });
+  test.each(['it', 'they', 'the', 'it the', 'i', 'we have', 'all of it', 'now', 'lock it', 'tag it', 'tagged it'])(
+    '%s says nothing yet',
+    (text) => {
+      const locked = confirm('ok', 'Open it, lock it, tag it, try it.', option('yes', 'Open, locked, tagged, tried'));
+      expect(given(text, [locked])).toEqual(text === 'all of it' ? { ok: ['yes'] } : {});
+    },
+  );
   test('a word of the other answer beside a yes', () => {
     const fit = confirm(
       'ok',
