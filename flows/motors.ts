@@ -11,7 +11,7 @@ export const motors = flow({
   examples: MOTORS_EXAMPLES,
   steps: {
     spin: act('spin', {
-      say: 'Spin the fan by hand, power locked off.',
+      say: 'Spin the fan by hand, power locked off. Does it spin free?',
       body: [
         'Good: coasts three turns or more, silent, no play in the shaft, blade clear of the guard.',
         'Stiff, scraping or loose is bearings. A capacitor does not cure that.',

@@ -44,6 +44,8 @@ export const runCapacitor = flow({
       yes: 'Recorded, wires off, marks readable',
       words: [
         'wires off',
+        'off',
+        'all off',
         'photo wires wires off',
         'wires off herm fan c',
         'marked',

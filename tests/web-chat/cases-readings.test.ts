@@ -9,7 +9,7 @@ const IS_GOOD = 'The run capacitor is good';
 const NEAR = 'The run capacitor passes, near its limit';
 const NONE = null;
 /** The block is finished, whatever the capacitor was found to be. */
-const ON = 'Spin the fan by hand, power locked off.';
+const ON = 'Spin the fan by hand, power locked off. Does it spin free?';
 const THIRD = 'FAN to C again with one lead on C, then HERM to FAN.';
 
 /** A line, the question it leads to, the first verdict, and words beside it. */

@@ -48,7 +48,9 @@ function saidByHalf(line: Line, part: OptionPart, breaths: BreathMap): Hit | nul
   const said = new Set(rest.flatMap(({ kind, text }) => (kind === 'word' && !FILLERS.has(text) ? [text] : [])));
   const fitting = part.options.filter(({ id }) => {
     const { label, own } = vocabularyOf(part, id);
-    const half = [...said].filter((word) => label.has(word)).length * 2 >= label.size;
+    const meant = [...said].filter((word) => label.has(word)).length;
+    // One word of two is a word, and no half of an answer.
+    const half = meant * 2 >= label.size && meant >= Math.min(2, label.size);
     return said.size > 0 && half && [...said].every((word) => own.has(word) || HARMLESS.has(word));
   });
   const [option, ...more] = fitting;

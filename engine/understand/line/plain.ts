@@ -8,11 +8,12 @@ const YES = 'yes, y, yep, yeah, yea, yup, ye, ya, aye, si, correct, right, affir
 const NO = 'no, n, nope, nah, no sir, false, negative, 👎';
 const CANT = 'cant, cannot, can not, unable, not possible, impossible, no puedo';
 const CONFIRM_YES = `${YES}, ok, okay, k, done, true, all good, all of it, ok done, yes done, sure is, it is, they are, listo, ready, all set, good to go`;
-const DONE = `${YES}, done, ok, okay, k, off, all off, true, finished, did it, did that, complete, completed, listo, hecho, all done,
+const GOOD = `${YES}, ok, okay, good, it is, it does`;
+const DONE = `${YES}, done, ok, okay, k, true, finished, did it, did that, complete, completed, listo, hecho, all done,
   got it done, ready, all set`;
 
 const BY_KIND: Record<OptionPart['kind'], Readonly<Record<string, string>>> = {
-  confirm: { yes: CONFIRM_YES, no: NO, cant: CANT },
+  confirm: { yes: CONFIRM_YES, cant: CANT },
   act: { done: DONE, cant: CANT },
   choose: {
     yes: YES,
@@ -26,9 +27,12 @@ const BY_KIND: Record<OptionPart['kind'], Readonly<Record<string, string>>> = {
 
 /**
  * The plain words for an option of a part. A bare no answers a question only: to "Lock it, tag it, try it." it may say
- * that something started, or that it isn't locked.
+ * that something started, or that it isn't locked. And "done" answers no question: "Spin it. Does it spin free?"
  */
-export const plainWords = (kind: OptionPart['kind'], id: string, ask: string): string[] =>
-  Object.hasOwn(BY_KIND[kind], id) && !(kind === 'confirm' && id === 'no' && !ask.includes('?'))
-    ? (BY_KIND[kind][id] ?? '').split(',').map((word) => word.trim())
-    : [];
+export function plainWords(kind: OptionPart['kind'], id: string, ask: string): string[] {
+  const asks = ask.includes('?');
+  if (kind !== 'choose' && id === 'no') return asks ? list(NO) : [];
+  if (kind === 'act' && id === 'done' && asks) return list(GOOD);
+  return Object.hasOwn(BY_KIND[kind], id) ? list(BY_KIND[kind][id] ?? '') : [];
+}
+const list = (text: string): string[] => text.split(',').map((word) => word.trim());

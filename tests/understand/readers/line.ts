@@ -436,7 +436,7 @@ describe('confirm and act', () => {
   ])('%s is neither', (text) => {
     expect(given(text, [lock])).toEqual({});
   });
-  test.each(['done', 'ok', 'yes', 'off', 'wires off', 'wires off herm fan c'])('%s is done', (text) => {
+  test.each(['done', 'ok', 'yes', 'wires off', 'wires off herm fan c'])('%s is done', (text) => {
     expect(readLine(text, [wires])).toEqual({ given: { ok: ['done'] }, unread: [] });
   });
   test.each(["can't", 'cant', 'cannot', 'can not', "I can't get C off"])('%s is can’t', (text) => {
@@ -475,6 +475,12 @@ describe('confirm and act', () => {
       expect(given(text, [locked])).toEqual(text === 'all of it' ? { ok: ['yes'] } : {});
     },
   );
+  test('wires off is no answer to wires back', () => {
+    const back = act('ok', 'Put the wires back.', option('done', 'Wires back, all tight', 'wires back'));
+    for (const text of ['off', 'wires off', 'all wires off']) expect(given(text, [back])).toEqual({});
+    const right = confirm('ok', 'It is put right now', option('yes', 'Put right'));
+    expect(given('put', [right])).toEqual({});
+  });
   test('a word of the other answer beside a yes', () => {
     const fit = confirm(
       'ok',
