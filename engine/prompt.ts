@@ -81,7 +81,7 @@ function frame(s: Standing): Prompt {
       answered: Object.keys(memory.facts).length,
       label: plan.places.get(here)?.title ?? plan.manual.title,
     },
-    isolation: cabinetsInView(plan, memory, here).map((c) => isolationLine(plan, memory, here, c)),
+    isolation: strip(s),
     holder: null,
     amends: null,
     verdicts,
@@ -255,6 +255,11 @@ const WORDS: Readonly<Record<IsolationLine['state'], string>> = {
   proved: 'PROVED DEAD',
   'control-live': 'CONTROL LIVE',
 };
+/** The isolation strip of a standing as it is at its time: `asOf` comes first. */
+export function strip(s: Standing): IsolationLine[] {
+  const [plan, memory, here] = [planOf(s), memoryOf(s), placeIdOf(s)];
+  return cabinetsInView(plan, memory, here).map((c) => isolationLine(plan, memory, here, c));
+}
 /** The cabinet at hand, and every other one on which somebody has begun; the first one where the job stands at none. */
 function cabinetsInView(plan: Plan, memory: Memory, here: string): string[] {
   const all = Object.keys(plan.regions);

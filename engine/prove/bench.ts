@@ -3,8 +3,7 @@ import type { Machine } from '../compile.ts';
 import { decide } from '../decide/decide.ts';
 import type { Context, Decision, Relation, UseCase } from '../decide/types.ts';
 import { DEFAULT_SETTINGS } from '../memory.ts';
-import { prompt } from '../prompt.ts';
-import { begin, memoryOf, type Standing, take } from '../replay.ts';
+import { asOf, begin, memoryOf, type Standing, take } from '../replay.ts';
 import type { Draft, Entry, Meter, Reply } from '../schema.ts';
 
 export const TECH = 'tech';
@@ -70,7 +69,7 @@ export function turn(subject: Subject, state: State, t: Turn): { state: State; a
   const minute = state.minute + t.after;
   const memory = memoryOf(state.standing);
   let salt = 0;
-  const seq = prompt(state.standing, instant(minute)).seq;
+  const seq = memoryOf(asOf(state.standing, instant(minute))).since;
   const reply = 'seq' in t.reply && t.reply.seq < 0 ? { ...t.reply, seq } : t.reply;
   const decision = subject.decide(state.standing, reply, {
     by: t.by,

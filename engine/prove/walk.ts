@@ -4,8 +4,8 @@
  * remember, so that a fold that hides evidence can't merge a bad state into a good one.
  */
 
-import { prompt } from '../prompt.ts';
-import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
+import { strip } from '../prompt.ts';
+import { asOf, memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
 import type { Entry } from '../schema.ts';
 import { answers, detours, LOOKS, plainAnswer } from './alphabet.ts';
@@ -227,8 +227,7 @@ function ruleOf(lacks: string, record: readonly Entry[]): Rule {
 /** Rules about where the job stands after a turn: the strip never says dead without the evidence. */
 function standing(state: State, all: Watched, say: (rule: Rule, what: string) => void): void {
   const now = instant(state.minute);
-  const p = prompt(state.standing, now);
-  for (const line of p.isolation) {
+  for (const line of strip(asOf(state.standing, now))) {
     if (line.state !== 'proved' && line.state !== 'control-live') continue;
     const e = all[line.cabinet === planOf(state.standing).manual.cabinets.indoor ? 'indoor' : 'outdoor'];
     const lacks = isDead(e, e.holder ?? '', Date.parse(now));
