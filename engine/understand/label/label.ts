@@ -61,6 +61,7 @@ const SECTION_PROBLEMS = {
   start: 'That is the print of a start capacitor: a range. This asks for the run capacitor, such as 45+5 µF 440 V.',
   'which-unit': '“mF” is not clear. Type µF where the part’s print means microfarads, such as 45+5 µF.',
   unclear: `The sections are not clear. ${EXAMPLE}`,
+  reading: `That looks like readings. ${EXAMPLE}`,
 } as const;
 
 type Sections = Decimal[] | keyof typeof SECTION_PROBLEMS;
@@ -69,7 +70,8 @@ function readSections(print: LabelPrint): Sections {
   const named = print.afterWord(HERM_WORDS, FAN_WORDS);
   if (named) {
     const [herm, fan] = named.map((i) => print.claim(i));
-    return herm && fan && herm.gte(fan) ? [herm, fan] : 'unclear';
+    if (!herm || !fan || herm.lt(fan)) return 'unclear';
+    return [herm, fan].every(isRound) && !print.says(READING_WORDS) ? [herm, fan] : 'reading';
   }
   const withUnit = print.withCapacitanceUnit();
   if (!Array.isArray(withUnit)) return withUnit;
@@ -81,6 +83,10 @@ function readSections(print: LabelPrint): Sections {
   if (more.length > 0) return 'unclear';
   return pair ? pair.map((i) => print.claim(i)) : [];
 }
+
+/** Beside HERM and FAN a print has 45 and 5, or 7.5; a meter shows 44.6 and 5.03. */
+const isRound = (n: Decimal): boolean => n.times(2).isInteger();
+const READING_WORDS = new Set(['hf', 'case', 'ol', 'open', 'reads', 'read', 'measured']);
 
 /** One number alone is a section only where the rest of the print stands beside it: "35 5% 370". */
 function loneSection(print: LabelPrint, rest: boolean): Decimal[] {

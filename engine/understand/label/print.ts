@@ -24,6 +24,9 @@ export class LabelPrint {
   text(i: number): string {
     return this.#texts[i] ?? '';
   }
+  says(words: ReadonlySet<string>): boolean {
+    return this.#texts.some((text) => words.has(text));
+  }
   isTight(i: number): boolean {
     return this.tokens[i]?.tight ?? false;
   }

@@ -124,8 +124,13 @@ const BARE = new Set(['yes', 'no', 'none', 'nothing']);
 /** Words inside a name that it goes by without: "the fan is still". At its end they belong to it: "it is". */
 const EMPTY = new Set(['is', 'are', 'was', 'the']);
 const LONGEST_GAP = 2;
-/** "isn't", "won't" and "doesn't" say not. */
-const meant = (token: Token): Token => (NEGATIVES.has(token.text) ? { ...token, text: 'not' } : token);
+/** "isn't", "won't" and "doesn't" say not, and "spinnin" is spinning. */
+const meant = (token: Token): Token =>
+  NEGATIVES.has(token.text)
+    ? { ...token, text: 'not' }
+    : /(?:nn|mm|pp|tt|ck)in$/.test(token.text)
+      ? { ...token, text: `${token.text}g` }
+      : token;
 const NEGATIVES = new Set(['isnt', 'arent', 'wasnt', 'werent', 'aint', 'doesnt', 'dont', 'didnt', 'wont']);
 
 /** Marks that may stand inside a name: "L1–G", "line, then fan". */
