@@ -17,9 +17,27 @@ import { BLOWER_RESTART } from './examples/blower.ts';
 import { LIMITS } from './limits.ts';
 
 const sound = {
-  fine: { label: 'Nothing odd', words: ['fine', 'ok', 'quiet', 'clean'] },
-  noise: { label: 'A new noise', words: ['noise', 'rattles', 'rubs', 'growls'] },
-  backwards: { label: 'The wheel turns the wrong way', words: ['backwards', 'wrong way', 'reversed'] },
+  fine: {
+    label: 'Nothing odd',
+    words: [
+      'fine',
+      'ok',
+      'good',
+      'normal',
+      'sounds good',
+      'sounds fine',
+      'sounds normal',
+      'no noise',
+      'quiet',
+      'runs quiet',
+      'clean',
+    ],
+  },
+  noise: { label: 'A new noise', words: ['noise', 'noisy', 'rattles', 'rattling', 'rubs', 'growls', 'squeals'] },
+  backwards: {
+    label: 'The wheel turns the wrong way',
+    words: ['backwards', 'runs backwards', 'running backwards', 'wrong way', 'reversed'],
+  },
 };
 /** What ends in a blower that has something to show for it. */
 const REPAIRED = [...REPLACED, ...BLOWER_MOTOR, 'blower-door-off'] as const;
@@ -54,8 +72,12 @@ export const blowerRestart = flow({
       body: ['Common to each speed reads again when it has closed.'],
       why: 'Power on an open protector proves nothing, and the cause is still there.',
       yes: 'Cooled, reads again',
-      words: ['cooled', 'reads again', 'closed again'],
-      no: { label: 'Not today: it stays off', words: ['stays off', 'still hot'], to: 'stays-off' },
+      words: ['cooled', 'cooled off', 'cooled down', 'reads again', 'closed again'],
+      no: {
+        label: 'Not today: it stays off',
+        words: ['stays off', 'leave it off', 'leaving it off', 'not yet', 'still hot', 'still open'],
+        to: 'stays-off',
+      },
       next: 'closed',
     }),
     closed: confirm({
@@ -72,8 +94,22 @@ export const blowerRestart = flow({
       ],
       source: ['29 CFR 1910.333(b)(2)(v): tools removed, people warned and clear, lock removed by who applied it'],
       yes: 'Closed, clear, qualified for the live readings',
-      words: ['closed', 'closed and clear', 'power on'],
-      no: { label: 'Not today: it stays off', words: ['stays off', 'not today'], to: 'stays-off' },
+      words: [
+        'closed',
+        'closed up',
+        'closed and clear',
+        'all closed up',
+        'buttoned up',
+        'door on power on',
+        'power on',
+        'turned on',
+        'turned it on',
+      ],
+      no: {
+        label: 'Not today: it stays off',
+        words: ['stays off', 'not today', 'leave it off', 'leaving it off', 'left off'],
+        to: 'stays-off',
+      },
       next: 'figures',
     }),
     figures: measure({
@@ -87,9 +123,13 @@ export const blowerRestart = flow({
       source: ['A blower above its FLA is a finding: common practice, no single source'],
       circuit: 'line',
       fields: {
-        l1l2: volts('Line volts', { over: false, words: ['volts', 'v', 'line'] }),
+        l1l2: volts('Line volts', { over: false, words: ['volts', 'v', 'line', 'supply'] }),
         fan: amps('Blower', { over: false, words: ['blower', 'amps'] }),
-        split: degreesApart('Split, return minus supply', { over: false, words: ['delta', 'td'], optional: true }),
+        split: degreesApart('Split, return minus supply', {
+          over: false,
+          words: ['delta', 'delta t', 'td', 'dt', 'temp split', 'temperature split'],
+          optional: true,
+        }),
         sound: one('What you see and hear', sound, { optional: true }),
       },
       cant: 'no-figures',
@@ -123,7 +163,10 @@ export const blowerRestart = flow({
       why: 'Amps show that the blower runs. The split shows that it cools.',
       source: ['14 to 23 °F at usual humidity and airflow: common practice, sources differ'],
       parts: {
-        split: degreesApart('Split, return minus supply', { over: false, words: ['delta', 'td'] }),
+        split: degreesApart('Split, return minus supply', {
+          over: false,
+          words: ['delta', 'delta t', 'td', 'dt', 'temp split', 'temperature split'],
+        }),
         sound: one('What you see and hear', sound, { optional: true }),
       },
       cant: 'judged',

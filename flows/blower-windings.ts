@@ -23,7 +23,7 @@ export const blowerWindings = flow({
         high: ohms('Common to high', { words: ['hi', 'fast'] }),
         med: ohms('Common to medium', { words: ['medium', 'mid'], optional: true }),
         low: ohms('Common to low', { words: ['lo', 'slow'], optional: true }),
-        frame: ohms('To the frame, the lowest', { words: ['ground', 'g', 'shell'] }),
+        frame: ohms('To the frame, the lowest', { words: ['ground', 'gnd', 'g', 'to ground', 'shell', 'case'] }),
       },
       cant: 'not-taken',
       next: 'judged',
@@ -47,8 +47,12 @@ export const blowerWindings = flow({
       body: ['The back of the hand near it, no touch.'],
       why: 'A hot motor’s protector opens every speed and closes again when it cools.',
       options: {
-        hot: { label: 'Hot', words: ['warm'], to: 'judged' },
-        cool: { label: 'Cool', words: ['cold', 'ambient'], to: 'judged' },
+        hot: { label: 'Hot', words: ['warm', 'real hot', 'very hot', 'burning hot', 'caliente'], to: 'judged' },
+        cool: {
+          label: 'Cool',
+          words: ['cold', 'ambient', 'room temp', 'room temperature', 'not hot', 'frio'],
+          to: 'judged',
+        },
       },
     }),
     protector: verdict({

@@ -18,7 +18,7 @@ export const blower = flow({
       why: 'Without air over it the coil ices, and liquid reaches the compressor.',
       source: ['Outdoor unit off while the blower stands: common practice, no single source'],
       yes: 'Outdoor unit off, fan at ON',
-      words: ['off', 'outdoor off', 'fan on'],
+      words: ['off', 'outdoor off', 'outdoor unit off', 'its off', 'fan on', 'fan at on'],
       no: { label: 'It won’t go off', words: ['wont go off', 'still runs'], to: 'note' },
       next: 'see',
     }),
@@ -27,7 +27,11 @@ export const blower = flow({
       body: ['Filter, water, ice on the larger line, doors in place.'],
       why: 'A door off its switch, water or ice explains a still blower before any part does.',
       options: {
-        nothing: { label: 'Nothing odd', words: ['nothing', 'ok', 'fine', 'clean'], to: 'drive' },
+        nothing: {
+          label: 'Nothing odd',
+          words: ['nothing', 'nothing odd', 'looks ok', 'ok', 'fine', 'clean', 'dead'],
+          to: 'drive',
+        },
         door: { label: 'A door is off its switch', words: ['door off', 'door', 'panel off'], to: 'door' },
         water: { label: 'Water, or the float is up', words: ['water', 'float', 'pan full'], to: 'note' },
         ice: { label: 'Ice on coil or lines', words: ['ice', 'frozen', 'iced'], to: 'note' },
@@ -39,7 +43,7 @@ export const blower = flow({
       body: ['Hands outside. Never tape a door switch down.'],
       why: 'The door’s switch opens the blower’s circuit.',
       yes: 'It runs now',
-      words: ['runs', 'runs now'],
+      words: ['runs', 'runs now', 'running', 'running now', 'it works', 'blower runs'],
       no: { label: 'Still nothing', words: ['still nothing', 'nothing'], to: 'drive' },
       next: 'door-off',
     }),
@@ -65,7 +69,11 @@ export const blower = flow({
       why: 'Only a PSC motor has a run capacitor that the discharge tool is made for.',
       options: {
         psc: { label: 'PSC with a run capacitor', words: ['psc', 'capacitor', 'cap'], to: 'tests' },
-        ecm: { label: 'Electronically commutated', words: ['ecm', 'electronic', 'variable speed'], to: 'electronics' },
+        ecm: {
+          label: 'Electronically commutated',
+          words: ['ecm', 'ecm motor', 'electronic', 'variable speed'],
+          to: 'electronics',
+        },
         inverter: {
           label: 'Indoor part of a mini-split or inverter',
           words: ['mini-split', 'mini split', 'inverter'],
