@@ -2,7 +2,7 @@
 import { createInterface, type Interface } from 'node:readline';
 import type { Readable, Writable } from 'node:stream';
 import type { JobView, Turn } from '../../engine/desk/index.ts';
-import type { Conclusion, GivenParts, Part, Prompt } from '../../engine/index.ts';
+import type { Conclusion, Entry, GivenParts, Part, Prompt } from '../../engine/index.ts';
 import { paint, wrap } from './layout.ts';
 import { EXIT } from './options.ts';
 import { render, type Surroundings, strip } from './render.ts';
@@ -118,6 +118,7 @@ class Screen {
   after(turn: Turn): string[] {
     const session = this.#session;
     const said = [
+      ...readBack(turn),
       ...(turn.info ?? []).map((text) => `  ${visible(text)}`),
       ...(turn.refusal === null ? [] : [`NOT TAKEN: ${visible(turn.refusal.text)}`]),
     ];
@@ -157,6 +158,17 @@ class Screen {
     return { me: person.id, names: (id) => view.people[id]?.name ?? id, question: view.question };
   }
 }
+
+/** How a line was read, in the words of the ticket, so that a slip of the thumb shows before anything rests on it. */
+function readBack({ view, entries }: Turn): string[] {
+  const made = new Set(entries.flatMap((e) => (e.kind === 'noted' && e.body.as === 'unclear' ? [] : e.seq)));
+  return view.ticket.flatMap(({ seq, kind, title, says }) =>
+    made.has(seq) && READ_BACK.has(kind) && says.length > 0
+      ? `  ${kind === 'answered' ? 'Taken' : visible(title)}: ${says.map(visible).join(' · ')}`
+      : [],
+  );
+}
+const READ_BACK: ReadonlySet<Entry['kind']> = new Set(['answered', 'amended', 'noted']);
 
 function draftLines(draft: GivenParts, parts: readonly Part[]): string[] {
   const said = Object.entries(draft).flatMap(([key, given]) => {

@@ -123,9 +123,14 @@ describe('at a plain pipe', () => {
   test('reads as a transcript, without colour or cursor orders', async () => {
     const { code, stdout, stderr } = await run(
       [],
-      [...TO_READINGS, 'herm 44.6 fan 5.02 hf 4.51 case ol', ''].join('\n'),
+      [...TO_READINGS, 'herm 44.6 fan ,80 hf _, leads zeroed', 'back fan 5.02 hf 4.51 case ol', ''].join('\n'),
     );
     expect([code, stderr]).toEqual([0, '']);
+    // How each line was read, with what was left out and what was not understood.
+    const told = stdout.replace(/\s+/g, ' ').replaceAll('\u2009', ' ');
+    expect(told).toContain('Taken: HERM to C: 44.6 µF · FAN to C: 0.8 µF · HERM to FAN: not taken');
+    expect(told).toContain('Note: leads zeroed');
+    expect(told).toContain('Changed: FAN to C: 5.02 µF · HERM to FAN: 4.51 µF');
     expect(stdout).toMatch(/> d\n[\s\S]*> psc\n[\s\S]*VERDICT: The run capacitor is good[\s\S]*The job stays/);
     expect(stdout).not.toContain('\u001b');
     const [, file, job] = /--db (\S+) --job (\w+)/.exec(stdout) ?? [];
