@@ -58,9 +58,12 @@ function continuesPrint(line: Line, i: number): boolean {
 
 /** A pasted print goes on behind a line's end with its tolerance, its volts, its hertz or its protection. */
 function isLineOfPrint(line: Line, i: number): boolean {
-  if (line.isMark(i, '±') || (line.isMark(i, '+') && line.isMark(i + 1, '/'))) return true;
+  if (line.isMark(i, '±')) return true;
+  if (line.isMark(i, '+')) return line.isMark(i + 1, '/') || line.tokens[i + 1]?.text.startsWith('-') === true;
   const token = line.tokens[i];
   if (token?.kind !== 'number') return token?.kind === 'word' && continuesPrint(line, i);
+  // A climatic category: "40/85/21".
+  if (line.isMark(i + 1, '/') && line.isMark(i + 3, '/')) return line.tokens[i + 4]?.kind === 'number';
   // "440 VAC", "6%", "370/440V", "50/60 Hz".
   const last = line.isMark(i + 1, '/') ? i + 2 : i;
   const glued = (line.tokens[last]?.text ?? '').replace(/^[+-]?[\d.,]+/, '');

@@ -184,7 +184,7 @@ describe('a label', () => {
   test('of a run part within a longer line', () => {
     fc.assert(
       fc.property(run, fc.constantFrom('1 cap', '2 caps', 'caps 1'), (p, count) => {
-        const typed = `clean, ${count}, ${typedRun({ ...p, gap: ' ', tail: '' })}`;
+        const typed = `clean, ${count}, ${typedRun({ ...p, gap: p.gap === ', ' ? ' ' : p.gap })}`;
         const { given, unread } = readLine(typed, open);
         expect(unread).toEqual([]);
         expect(given).toMatchObject({ condition: ['clean'], count: count.replace(/\D/g, '') });
