@@ -112,6 +112,8 @@ export const blowerRepair = flow({
       source: ['A new capacitor with a new motor: common practice, no single source'],
       yes: 'Motor fitted',
       words: [
+        'motor in',
+        'new motor in',
         'fitted',
         'installed',
         'put in',

@@ -66,7 +66,7 @@ export const makeDead = flow({
         'CAT III 600 V: common practice, no single source',
       ],
       yes: 'Yes, all of it',
-      words: ['geared up', 'gloves and glasses on', 'all fit', 'fit'],
+      words: ['all fit', 'fit'],
       no: {
         label: 'No, something is missing',
         words: [

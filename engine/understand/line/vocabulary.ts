@@ -20,7 +20,7 @@ export const DENYING: ReadonlySet<string> = new Set(
 );
 /** Beside an answer's own words these change nothing: "all the wires are off now". */
 export const HARMLESS: ReadonlySet<string> = new Set(
-  words('i we have ive weve got all both everything a an of them em im my just now already took taken sir out'),
+  words('n i we have ive weve got all both everything a an of them em im my just now already took taken sir out'),
 );
 /** What limits a yes elsewhere in the message: "yes, but", "except the fan", "done?". */
 const LIMITS = [

@@ -1,0 +1,171 @@
+/**
+ * Whole calls, line by line as a technician types them, each at the question of the real pages that it answers:
+ * understood, or answered by one clear question. Nothing of a line is lost: what no part takes comes back as typed.
+ */
+import { describe, expect, test } from 'vitest';
+import type { GivenParts } from '../../../engine/schema.ts';
+import { readLine } from '../../../engine/understand/index.ts';
+import { Conversation } from '../../people.ts';
+import { BLOCK, COMPRESSOR, dead, LINE_SIDE, left, looked, proved, wiresOff } from './calls.ts';
+
+/** A line, what the parts of the question are given, what stays unread, and what is asked back where it doesn't answer. */
+type Said = readonly [line: string, given: GivenParts, unread?: readonly string[], asks?: RegExp];
+/** A plain string leads to the next question and has to be taken. */
+type Row = string | Said;
+
+const NEEDS = /^Still needed: /;
+
+const CALLS: Readonly<Record<string, readonly Row[]>> = {
+  'a weak HERM section': [
+    ['d  fan runs comp hums 3 sec clicks', { choice: ['d'] }, ['fan runs comp hums 3 sec clicks']],
+    ['off at stat', {}, ['off at stat'], /Type one of: PSC/],
+    ['psc', { choice: ['psc'] }],
+    ['fit ok', { ok: ['yes'] }],
+    ['pull-out + breaker, no other feed', { means: ['pull-out', 'breaker'], feeds: ['none'] }, [], NEEDS],
+    'two legs, outlet',
+    ['locked tagged', { ok: ['yes'] }],
+    ['cover off clean, 1 cap, 45+5 6% 440', { condition: ['clean'], count: '1', print: '45+5 6% 440' }],
+    ['121 / 0.2 0 0.1 / 0 0 / 121', proved('121', '0.2', '0.1')],
+    ['9.3 / 0.6 0.1 0.5 / 9.3', left('9.3', '0.6', '0.1', '0.5')],
+    [
+      'fuses 0.1 0.1  contacts .1 .1  coil 12.6  t1g ol t2g ol',
+      { fuse1: '0.1', fuse2: '0.1', pole1: '.1', pole2: '.1', coil: '12.6', t1g: 'ol', t2g: 'ol' },
+    ],
+    ['photo wires; wires off herm fan c', { ok: ['done'], colours: 'photo wires' }],
+    ['herm 36.1 fan 5.02 hf 4.4 case ol', { herm: '36.1', fan: '5.02', hf: '4.4', case: 'ol' }],
+    ['spin free', { ok: ['done'] }],
+    ['cr .9 cs 2.7 sr 3.6 g ol', { cr: '.9', cs: '2.7', sr: '3.6', g: 'ol' }],
+    'nothing',
+    ['herm 45.3 fan 5.04', { herm: '45.3', fan: '5.04' }, [], NEEDS],
+    'other 45+5 440',
+    'fitted',
+    'wires back',
+    ['RLA 17.9 LRA 96 (5.4×), fan FLA 1.2', { rla: '17.9', lra: '96', fla: '1.2' }, ['5.4×', 'fan']],
+    'closed',
+    ['241 240 comp 13.1 fan .9 split 19', { l1l2: '241', t1t2: '240', comp: '13.1', fan: '.9', split: '19' }],
+  ],
+  'a weak FAN section and a burnt tab': [
+    ['c   (stat off first, then pull-out)', { choice: ['c'] }, ['stat off first', 'then pull-out']],
+    ...['psc', 'yes', LINE_SIDE, 'yes', 'clean, 1 cap, 40/5 6% 440'],
+    ['238 / 0 0 0 / 0 0 / 238', proved('238')],
+    ['9.2 / 0.3 212 188 / 9.2', left('9.2', '0.3', '212', '188')],
+    ['9.2 / 0.3 0.4 0.1 / 9.2', left('9.2', '0.3', '0.4', '0.1')],
+    ['fan tab burnt, old mark', {}, ['fan tab burnt', 'old mark']],
+    'old mark',
+    BLOCK,
+    ['wires off herm fan c ; 40/5 6% 440', { ok: ['done'], print: '40/5 6% 440' }],
+    ['herm 39.4 fan 2.9 hf 2.70 case ol', { herm: '39.4', fan: '2.9', hf: '2.70', case: 'ol' }],
+    ['spin free, 12 turns', { ok: ['done'] }, ['12 turns']],
+    ['fan 14 31 45 frame ol', { first: '14', second: '31', third: '45', frame: 'ol' }],
+    'nothing',
+    ['other 40/5 440, 40.3 5.06', { pick: ['other'], print: '40/5 440' }, ['40.3 5.06'], NEEDS],
+    'other 40/5 440 herm 40.3 fan 5.06',
+    'fitted',
+    'wires back',
+    ['rla 14.1 lra 73 fla .8', { rla: '14.1', lra: '73', fla: '.8' }],
+  ],
+  'the 4.52 that is no bad fan section': [
+    ['c', { choice: ['c'] }],
+    ...looked('45+5 6% 440'),
+    ['120 / 0 0 0 / 0 0 / 120', proved('120')],
+    ['9.4 / 0.2 0.1 0.1 / 9.4', left('9.4', '0.2', '0.1', '0.1')],
+    BLOCK,
+    'wires off',
+    ['herm 44.6 fan 4.52', { herm: '44.6', fan: '4.52' }],
+    ['fan 5.03 hf 4.52 case ol', { fan: '5.03', hf: '4.52', case: 'ol' }],
+    ['spin: stiff, scrapes, play in shaft', { ok: ['no'] }],
+    ['fan 15 33 48 frame ol', { first: '15', second: '33', third: '48', frame: 'ol' }],
+  ],
+  // What follows of this call has no page yet: later-lines.ts.
+  'no volts at the coil': [['a', { choice: ['a'] }]],
+  'a coil full of cottonwood': [
+    'h',
+    ...dead('55+5 6% 440'),
+    ['fuses 0.1 0.2', { fuse1: '0.1', fuse2: '0.2' }, [], NEEDS],
+    BLOCK,
+    'wires off',
+    ['coil matted, cottonwood ; herm 54.6 fan 4.97', { herm: '54.6', fan: '4.97' }, ['coil matted', 'cottonwood']],
+    ...['case ol', 'spin free', COMPRESSOR, 'fan 15 33 48 frame ol', '21.2 118 1.4', 'closed'],
+    ['239 238 comp 17.6 fan 1.2', { l1l2: '239', t1t2: '238', comp: '17.6', fan: '1.2' }],
+  ],
+  'on the edge of the label': [
+    'd',
+    ...wiresOff('40+5 ±6 % 370 V'),
+    ['herm 37.4 fan 4.91 hf 4.34 case ol', { herm: '37.4', fan: '4.91', hf: '4.34', case: 'ol' }],
+    ['repeat, leads zeroed: herm 37.3', { herm: '37.3' }, ['repeat', 'leads zeroed']],
+    ...['spin free', COMPRESSOR, 'nothing', 'other 40+5 440 herm 40.2 fan 5.01', 'fitted', 'wires back', '17.9 96 1.2'],
+    'closed',
+    ['240 239 comp 13.1 fan .9 t1t2 min 229', { l1l2: '240', t1t2: '239', comp: '13.1', fan: '.9', min: '229' }],
+  ],
+  'a start capacitor with its resistor': [
+    ['hums trips', {}, ['hums trips'], /Type one of: Outdoor unit silent/],
+    ...['b', 'psc', 'yes', 'breaker, heater, two legs, outlet', 'yes'],
+    [
+      '2 caps (start, run; fan is shaded-pole, none)',
+      { count: '2' },
+      ['start', 'run', 'fan is shaded-pole', 'none'],
+      NEEDS,
+    ],
+    'clean, 2 caps, 25 µF ±6 % 440',
+    ['121 / 0 0 0 / 0 0 / 2nd feed 0 0 0 / 121', { ...proved('121'), x12: '0', x1g: '0', x2g: '0' }],
+    '9.3 / 0.1 0.2 / 9.3',
+    BLOCK,
+    'wires off',
+    ['run 24.6 case ol', { herm: '24.6', case: 'ol' }],
+    ...['potential', 'off', '189-227 MFD 330 VAC'],
+    ['start ohm 15.0k', {}, ['start ohm 15.0k'], /Type the line: start/],
+    [
+      'resistor one end off: 15.0k alone ; start 201 ohm climbs to ol',
+      { start: '201 ohm' },
+      ['resistor one end off: 15.0k alone', 'climbs to ol'],
+      /is in Ω. This asks for µF/,
+    ],
+    ['relay 1-2 ol  5-2 5.4k', { contacts: 'ol', coil: '5.4k' }, ['relay'], NEEDS],
+    'start 201 bleed 15.0k 1-2 ol 5-2 5.4k',
+    'spin free',
+    ['cr 1.4 cs 4.6 sr 6.0 g ol', { cr: '1.4', cs: '4.6', sr: '6.0', g: 'ol' }],
+  ],
+  'an open section': [
+    'd',
+    ...wiresOff('40+5 6% 440'),
+    ['fan .02 hf .02', { fan: '.02', hf: '.02' }, [], NEEDS],
+    'herm 40.2',
+    // Wires first, before an open section condemns.
+    'yes',
+    ['herm OL', { herm: 'OL' }],
+  ],
+  'sections exchanged': ['d', ...wiresOff('45+5 6% 440'), ['herm 5.02 fan 44.8', { herm: '5.02', fan: '44.8' }]],
+  'a FAN reading in the band of the other pair': [
+    'd',
+    ...wiresOff('80+5 6% 440'),
+    ['herm 80.2 fan 4.71', { herm: '80.2', fan: '4.71' }],
+  ],
+  'twists of the proof': [
+    'd',
+    ...looked('45+5 6% 440'),
+    ['l1g 14', { l1g: '14' }, [], NEEDS],
+    ['121 / 0.2 14 0.1 / 0 0 / 121', { ...proved('121', '0.2', '0.1'), l1g: '14' }],
+    '121 / 0.6 / 121',
+    ['0.0 / 0.1 0.1 0.1 / 0.0', left('0.0', '0.1', '0.1', '0.1')],
+    ['9.3 / 0.1 0.1 0.1 / 9.3', left('9.3', '0.1', '0.1', '0.1')],
+  ],
+};
+
+const notes = (c: Conversation): string[] => c.texts.map(({ text }) => text);
+
+describe('every line at its question', () => {
+  test.each(Object.entries(CALLS))('%s', (_, rows) => {
+    const c = new Conversation();
+    let draft: GivenParts = {};
+    for (const row of rows) {
+      const [line, given, unread, asks] = typeof row === 'string' ? [row] : row;
+      const at = `“${line}” at ${c.place}`;
+      if (given) expect(readLine(line, c.prompt().parts), at).toEqual({ given, unread: unread ?? [] });
+      c.type(line, 'ines', { draft });
+      if (asks) expect(c.refusal?.text, at).toMatch(asks);
+      else expect(c.refusal, at).toBeNull();
+      for (const piece of unread ?? []) expect(notes(c).join('\n'), at).toContain(piece);
+      draft = c.refusal?.draft ?? {};
+    }
+  });
+});
