@@ -1,4 +1,6 @@
 /** What each reader makes of what is typed; in one file, because each file of tests is a start of its own. */
+import './danger/corpus.ts';
+import './danger/hazard.ts';
 import './readers/answers.ts';
 import './readers/command.ts';
 import './readers/field.ts';

@@ -26,19 +26,19 @@ const prints = texts.map((text) => text.slice(0, 599));
 
 const plate: Part[] = ['rla', 'lra', 'fla', 'mca', 'mop'].map((key) => field(key, 'A', { optional: true }));
 const shared: Part[] = ['f1', 'f2', 'f3'].map((key) => field(key, 'Ω', { words: ['fuses', 'fan'] }));
-const [sections, , , open, symptoms, proving, wires] = PROMPTS;
+const [sections, , , open, symptoms, lock, wires] = PROMPTS;
+const proving: Part[] = [...(lock ?? []), ...(sections ?? []), ...shared];
+const looked: Part[] = [...(open ?? []), note];
 const readers: [string, readonly string[], (text: string) => unknown][] = [
   ['a reading', texts, (text) => readField(text, field('herm', 'µF'))],
   ['a print', [...texts, ...prints], (text) => readLabel(text, { tolerance: '6' })],
   ['a print of a start part', prints, (text) => readLabel(text, { tolerance: '6', start: true })],
   ['a plate', [...texts, ...plates], readPlate],
   ['figures of a plate', plates, (text) => readLine(text, plate)],
-  ['a line of readings', texts, (text) => readLine(text, sections ?? [])],
-  ['names that are shared', texts, (text) => readLine(text, shared)],
-  ['a yes and a line of readings', texts, (text) => readLine(text, proving ?? [])],
+  ['a yes and a line of readings, some of one name', texts, (text) => readLine(text, proving)],
   ['a list', texts, (text) => readLine(text, symptoms ?? [])],
-  ['an act', texts, (text) => readLine(text, wires ?? [])],
-  ['a list, a count, a print and a note', texts, (text) => readLine(text, [...(open ?? []), note])],
+  ['an act', texts.slice(0, 24), (text) => readLine(text, wires ?? [])],
+  ['a list, a count, a print and a note', texts, (text) => readLine(text, looked)],
   ['a command', texts, readCommand],
   ['danger', texts, (text) => readHazard(text, ['clean'])],
   ['“can’t”', texts, saysCant],
