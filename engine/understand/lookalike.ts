@@ -30,7 +30,7 @@ const STRANGE = new RegExp(
 /** Only figures and the letters that pass for them. */
 const MIXED = /(?<![\p{L}\p{N}])[0-9.,OoIlSsZzBGgqQ]{1,40}(?![\p{L}\p{N}])/gu;
 /** Protection classes and units. */
-const REAL = /^(?:[Ss][0-3]|[0-9.,]+|[0-9.,]+(?:lbs?|oz)|[OoIlSsZzBGgqQ]{2,}|lbs?|oz)[.,]*$/;
+const REAL = /^(?:s[0-3]|[0-9.,]+(?:lbs?|oz)?|[oilszbgq]{2,}|lbs?|oz)[.,]*$/i;
 
 /** A figure in it, a sign beside it that joins figures ("45+S", "±S"), or a percent sign behind it. */
 function isFigureLike(plain: string, piece: string, at: number): boolean {

@@ -1,8 +1,9 @@
 /** The tokens of a print, and which of its numbers already have a role. */
 import { Decimal } from 'decimal.js';
-import { lower } from '../fold.ts';
+import { fold, lower } from '../fold.ts';
 import { unitOf } from '../unit.ts';
 import { type LabelToken, labelTokens } from './token.ts';
+import { unitsBehind } from './units-first.ts';
 
 /** Wider than any typed number, so that conversion by powers of ten is exact. */
 const Exact = Decimal.clone({ precision: 200 });
@@ -16,7 +17,7 @@ export class LabelPrint {
   readonly #numbers = new Map<number, Decimal>();
 
   constructor(text: string) {
-    this.tokens = labelTokens(text);
+    this.tokens = labelTokens(unitsBehind(fold(text)).replace(/a\.\s?f\.\s?c\.?/gi, 'AFC'));
     this.#texts = this.tokens.map((token) => lower(token.text));
   }
 

@@ -21,9 +21,11 @@ export function readStartLabel(print: LabelPrint): LabelReading {
   const left = print.open();
   const volts = left.filter((i) => print.number(i).gte(LEAST_VOLTS) && print.number(i).lte(MOST_VOLTS));
   const unclear = left.find((i) => !volts.includes(i) && !isHarmless(print, i));
-  if (unclear !== undefined || volts.length > 1)
-    return { problem: `“${print.text(unclear ?? volts[0] ?? 0)}” is not clear in that. ${EXAMPLE}` };
-  const [at] = volts;
+  // "110-125 VAC": the higher one is what it stands.
+  const [lowest, at = lowest, ...others] = volts;
+  const joined = at === lowest || (at === (lowest ?? 0) + 2 && ['-', '/', 'to'].includes(print.text(at - 1)));
+  if (unclear !== undefined || others.length > 0 || !joined)
+    return { problem: `“${print.text(unclear ?? lowest ?? 0)}” is not clear in that. ${EXAMPLE}` };
   const span = high.minus(low).times(100).div(high);
   return {
     label: {

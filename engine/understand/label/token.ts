@@ -42,7 +42,7 @@ function endOfToken(plain: string, at: number): number {
     if (plain[at + 1] === '/' && plain[at + 2] === other) return at + 3;
     return c === '+' && plain[at + 1] === '-' ? at + 2 : at + 1;
   }
-  const mark = c === '.' || (c === ',' && !isTouched(plain, at));
+  const mark = c === '.' || (c === ',' && !isWordLetter(plain.charAt(at - 1)));
   if (isDigit(c) || (mark && isDigit(plain.charAt(at + 1)))) return scanNumber(plain, at)?.end ?? at + 1;
   return isWordLetter(c) ? endOfWord(plain, at) : at + 1;
 }
@@ -58,8 +58,6 @@ function endOfWord(plain: string, at: number): number {
   return end;
 }
 
-const isTouched = (plain: string, at: number): boolean =>
-  isWordLetter(plain.charAt(at - 1)) || isDigit(plain.charAt(at - 1));
 const isWordLetter = (c: string): boolean => c === '°' || isLetter(c);
 const isTail = (plain: string, at: number): boolean => plain[at] === '-' && isDigit(plain.charAt(at + 1));
 

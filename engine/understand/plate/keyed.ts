@@ -25,7 +25,7 @@ export interface Family {
 const FIGURE = `(\\d{1,4}(?:[.,]\\d{1,3})?|${POINT}\\d{1,3})(?!\\p{N}|[.,]\\d|\\s?[/-]\\s?\\d)`;
 const GAP = `(?:[ :=(]|${DOT}){0,4}(?:\\([a-z]{2,5}\\)[ :]?)?\\n?[ :=]{0,3}`;
 const NO_LEFT = '(?<![\\p{L}\\p{N}.,/-])';
-const BREAKER = '(?:fuse|breaker|ckt\\.? ?bkr\\.?|circuit breaker|brkr|bkr)';
+const BREAKER = '(?:fuse|breaker|ckt\\.? ?br?kr\\.?|circuit breaker|br?kr\\.?)';
 
 export const AMPS: Family = {
   unit: 'A',

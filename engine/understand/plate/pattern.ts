@@ -19,8 +19,8 @@ export interface PlateRule {
 export const POINT = '(?<!\\uffff)(?:\\.|(?<!\\p{L}),)';
 /** A number behind its key, a sign or another number. */
 export const V = `(\\d{1,5}(?:[.,]\\d{1,4})?|${POINT}\\d{1,4})(?!\\p{N}|[.,]\\d)`;
-/** A number that no other numeral and no letter touches on its left, so that "10²" and "1O4" are none. */
-export const N = `(?<![\\p{L}\\p{N}.,/])${V}`;
+/** A number that no other numeral and no letter touches on its left: "10²" and "1O4" are none, "5 MFD/370 V" has two. */
+export const N = `(?<![\\p{L}\\p{N}.,]|(?<!\\uffff)/)${V}`;
 export const WORD_END = '(?![\\p{L}\\p{N}])';
 export const VOLT = '(?:vac|v ac|volts? ac|volts?|v~|v)';
 export const MICRO = '(?:μf|μfd|uf|ufd|mfds?|microfarads?)';

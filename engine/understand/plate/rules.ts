@@ -40,9 +40,15 @@ const CODES: readonly PlateRule[] = [
 const CAPACITANCE: readonly PlateRule[] = [
   between('sections', 'µF', `${N}\\s?(?:${MICRO}\\s?)?[+/&]\\s?${V}\\s?${MICRO}${WORD_END}`, [1, 120]),
   between('range', 'µF', `${N}\\s?(?:-|to)\\s?${V}\\s?${MICRO}${WORD_END}`, [10, 1500]),
+  between('range', 'µF', `${key(MICRO)}${GAP}${V}\\s?(?:-|to)\\s?${V}${ALONE}`, [10, 1500]),
   behind('sections', 'µF', MICRO, [1, 400]),
   between('tolerance', '%', `-\\s?${V}\\s?%?\\s?/\\s?\\+\\s?${V}\\s?(?:%|percent)`, [0, 30]),
-  between('tolerance', '%', `(?:±|\\+/-|\\+-)?\\s?(?<![\\p{N}.,/])${V}\\s?(?:%|percent|pct)`, [0.5, 30]),
+  between(
+    'tolerance',
+    '%',
+    `(?<!\\d\\s?[+-]\\s?)(?:±|\\+/-|\\+-)?\\s?(?<![\\p{N}.,/]|\\d\\s?[+-]\\s?)${V}\\s?(?:%|percent|pct)`,
+    [0.5, 30],
+  ),
 ];
 
 /** "208/230-1-60": volts, phase, hertz joined by dashes or slashes. */

@@ -55,6 +55,10 @@ describe('understood', () => {
     ['４５＋５ µF ±６％ ４４０V', '45 5 6 printed 440'],
     ['45+5 MFD\n±6%\n440 VAC', '45 5 6 printed 440'],
     ['5.0 MFD', '5 - 6 usual -'],
+    ['MFD 45/5 VAC 440 HZ 60', '45 5 6 usual 440'],
+    ['MFD: 45/5\nVAC: 440\nHZ: 50/60', '45 5 6 usual 440'],
+    ['VAC 440 MFD 45/5', '45 5 6 usual 440'],
+    ['45 + 5 MFD ± 5%\n440 VAC 50/60 Hz\n10,000 A.F.C.\nNO PCB', '45 5 5 printed 440'],
   ])('%s', (text, expected) => {
     expect(read(text)).toBe(expected);
   });
@@ -90,6 +94,7 @@ describe('asked back', () => {
     'maybe 45/5 440',
     '45+5? 440 V',
     ',8 290',
+    'VOLTS 446 MFD .8',
     '45+5 µF 4400',
     '45+5 120V',
     '45 +5% 440',
@@ -123,4 +128,21 @@ describe('asked back', () => {
       });
     },
   );
+});
+
+describe('of a start part', () => {
+  const start = (text: string) => readLabel(text, { tolerance: '6', start: true });
+  test.each([
+    ['161-193 MFD 250 VAC', '161', '193', '250'],
+    ['161-193 MFD 110-125 VAC 60HZ', '161', '193', '125'],
+    ['189–227 µF 220-250VAC', '189', '227', '250'],
+    ['MFD 88-108 VAC 330 HZ 60', '88', '108', '330'],
+    ['250 VAC 161-193 MFD', '161', '193', '250'],
+    ['START CAPACITOR\n88-106 MFD\n330V', '88', '106', '330'],
+  ])('%s', (text, low, high, volts) => {
+    expect(start(text)).toMatchObject({ label: { range: { low, high }, volts } });
+  });
+  test.each(['161-193 MFD 250 330 VAC', '88-108 VAC', '88-108 MFD 125 V 330 V', '45+5 440'])('%s is asked', (text) => {
+    expect(start(text)).toHaveProperty('problem');
+  });
 });

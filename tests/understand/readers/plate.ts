@@ -106,6 +106,34 @@ describe('a data plate', () => {
   });
 });
 
+test('a plate pasted as a phone reads it', () => {
+  const pasted = `MODEL: NL4-036
+SER# 0042117
+208/230V-1Ph-60Hz
+COMP. RLA 17.9 LRA 96.0
+O.D. FAN FLA 0.8 1/6HP
+MIN. CKT. AMPS 23.2
+MAX. FUSE/CKT. BRKR (HACR) 40
+REFRIG R410A 6LB 8OZ
+FOR OUTDOOR USE`;
+  expect(taken(pasted)).toEqual([
+    'number NL4-036',
+    'number 0042117',
+    'volts 208/230 V',
+    'phase 1',
+    'hertz 60 Hz',
+    'rla 17.9 A',
+    'lra 96.0 A',
+    'fla 0.8 A',
+    'horsepower 1/6',
+    'mca 23.2 A',
+    'mop 40 A',
+    'refrigerant R410A',
+    'charge 6/8 lb and oz',
+  ]);
+  expect(readPlate(pasted).unread).toEqual(['O.D']);
+});
+
 describe('a motor', () => {
   test.each([
     [
@@ -164,6 +192,9 @@ describe('a contactor', () => {
 });
 
 describe('a capacitor', () => {
+  test('within a motor’s print', () => {
+    expect(taken('CAP 5MFD/370V')).toEqual(['sections 5 µF', 'volts 370 V']);
+  });
   test('run', () => {
     const text = '45+5 µF ±6 % 440 VAC 50/60 Hz\nProtected 10,000 AFC 40/85/21\nIEC 60252-1 P2 CBB65A-1';
     expect(readPlate(text)).toMatchObject({ kind: 'run capacitor', unread: [] });
@@ -183,6 +214,7 @@ describe('a capacitor', () => {
   test('start', () => {
     expect(readPlate('189-227 MFD 330 VAC 50/60 HZ')).toMatchObject({ kind: 'start capacitor', unread: [] });
     expect(taken('189-227 MFD 330 VAC')).toEqual(['range 189/227 µF', 'volts 330 V']);
+    expect(taken('MFD 88-108 VAC 330 HZ 60')).toEqual(['range 88/108 µF', 'volts 330 V', 'hertz 60 Hz']);
   });
 });
 
@@ -203,6 +235,7 @@ describe('what is not understood comes back as typed', () => {
     ['230%', ['230%']],
     ['P236 RLA', ['P236 RLA']],
     ['MODEL 10,000 OZ', ['000 OZ']],
+    ['45+5 µF -5+10%', ['-5+10%']],
     ['30 FLA 40', ['30 FLA 40']],
     ['VOLTS 23O', ['VOLTS 23O']],
     ['HZ 55', ['HZ 55']],
