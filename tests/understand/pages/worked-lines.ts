@@ -125,6 +125,30 @@ const CALLS: Readonly<Record<string, readonly Row[]>> = {
     'spin free',
     ['cr 1.4 cs 4.6 sr 6.0 g ol', { cr: '1.4', cs: '4.6', sr: '6.0', g: 'ol' }],
   ],
+  // As it is typed with gloves on, each line taken at once.
+  'a sloppy call': [
+    ...[
+      'fan runs but comp just hums then clicks off',
+      'single dual cap unit',
+      'forgot my gloves',
+      'gloves, ok now put right',
+    ],
+    ...['pulled the disconnect and flipped breaker, nothing else feeds it, 240v, wall outlet'],
+    ...['locked out tagged out, nothing starts', 'Cover off. looks ok, 1 dual cap 45/5 mfd 370v'],
+    ...['120.4 / 0.2 .1 0 / 0 0 / 120.3', '9,25 / 0,4 0,1 0,3 / 9,25'],
+    ...['fuses .1/.2, contacts 0.1 and 0.1, coil 12.4 ohms, t1 OL t2 OL', 'took a pic, all wires off'],
+    ...['herm 36,1 uF / fan 5,02 uF', 'back hf 4,4', 'spun it, free', 'c-r .9, c-s 2.7, s-r 3.6, gnd >200M'],
+    ...[
+      'coil plugged w cottonwood',
+      'other, 45/5 440v, 45.3herm 5.04fan',
+      'installed and strapped',
+      'wires back on, tugged',
+    ],
+    ['RLA 17.9\nLRA 96\nFAN FLA .8', { rla: '17.9', lra: '96', fla: '.8' }, ['FAN']],
+    'closed up, power is on',
+    ['241v 240v comp 13.1a fan ,75a', { l1l2: '241v', t1t2: '240v', comp: '13.1a', fan: ',75a' }],
+    ['19 degrees, sounds good', { split: '19 degrees', sound: ['fine'] }],
+  ],
   'an open section': [
     'd',
     ...wiresOff('40+5 6% 440'),
