@@ -1,5 +1,5 @@
 /** Prompt → text. Every kind of prompt and of part has its words here; a missing one does not compile. */
-import { type Callout, type Part, type Prompt, sayUnit } from '../../engine/index.ts';
+import { type Callout, type Part, type Prompt, sayKind, sayUnit } from '../../engine/index.ts';
 import { stripLine, type Wall, wallTime } from './isolation.ts';
 import { numbered } from './options-by-number.ts';
 import { visible } from './safe-text.ts';
@@ -13,18 +13,6 @@ export interface Surroundings {
   readonly wall?: Wall;
 }
 
-const KINDS: Readonly<Record<Prompt['kind'], string | null>> = {
-  step: null,
-  waiting: 'WAITING FOR A SENIOR',
-  emergency: 'EMERGENCY',
-  'hazard-question': 'DANGER OR AN OLD MARK',
-  stopping: 'STOPPING',
-  paused: 'PAUSED',
-  'taking-over': 'CHANGING HANDS',
-  held: 'HELD',
-  finished: 'FINISHED',
-  signed: 'SIGNED',
-};
 const SIGNAL: Readonly<Record<Callout['level'], string>> = {
   danger: 'DANGER',
   warning: 'WARNING',
@@ -57,9 +45,9 @@ export function render(prompt: Prompt, around: Surroundings): string {
 export const strip = (prompt: Prompt, { names, wall = wallTime }: Surroundings): string[] =>
   prompt.isolation.map((line) => visible(stripLine(line, names, wall)));
 
-function heading({ kind, amends, progress }: Prompt): string {
-  const state = amends === null ? KINDS[kind] : 'AN EARLIER ANSWER';
-  return `── ${[...(state === null ? [] : [state]), progress.label].join(' · ')} ──`;
+function heading(prompt: Prompt): string {
+  const state = sayKind(prompt);
+  return `── ${[...(state === null ? [] : [state]), prompt.progress.label].join(' · ')} ──`;
 }
 
 function asked({ question }: Prompt, { question: words }: Surroundings): string[] {

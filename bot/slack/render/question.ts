@@ -1,6 +1,6 @@
 /** Prompt → message. Every kind of prompt and of part has its words here; a missing one does not compile. */
 import type { KnownBlock } from '@slack/types';
-import type { Prompt } from '../../../engine/index.ts';
+import { type Prompt, sayKind } from '../../../engine/index.ts';
 import { LIMITS } from '../limits.ts';
 import { calloutBlocks, calloutWords } from './callouts.ts';
 import { isolationBlock, isolationWords, type Names } from './isolation.ts';
@@ -13,26 +13,13 @@ export interface Drawing {
   readonly blocks: KnownBlock[];
 }
 
-const KINDS: Readonly<Record<Prompt['kind'], string | null>> = {
-  step: null,
-  waiting: 'WAITING FOR A SENIOR',
-  emergency: 'EMERGENCY',
-  'hazard-question': 'DANGER OR AN OLD MARK',
-  stopping: 'STOPPING',
-  paused: 'PAUSED',
-  'taking-over': 'CHANGING HANDS',
-  held: 'HELD',
-  finished: 'FINISHED',
-  signed: 'SIGNED',
-};
-
 /** `asked`: the words of a senior's question. `lead`: said above it, to one person. */
 export function question(
   prompt: Prompt,
   around: { names: Names; asked: string | null; lead?: readonly string[] },
 ): Drawing {
-  const { title, body, notices, progress, kind, amends } = prompt;
-  const state = amends === null ? KINDS[kind] : 'AN EARLIER ANSWER';
+  const { title, body, notices, progress } = prompt;
+  const state = sayKind(prompt);
   const asked = prompt.question === null ? [] : [`A senior asks: ${around.asked ?? ''}`, 'Type reply and your answer.'];
   const above = [...(around.lead ?? []), ...notices.map(({ text }) => `» ${text}`)];
   const heads: KnownBlock[] =
@@ -45,7 +32,7 @@ export function question(
     ...heads,
     ...paragraphs([...body, ...asked, ...partLines(prompt), ...hints(prompt, around.names)]),
     ...answerBlocks(prompt),
-    ...(kind === 'signed' ? [] : [alwaysRow(prompt)]),
+    ...(prompt.kind === 'signed' ? [] : [alwaysRow(prompt)]),
   ];
   return {
     text: spoken([...calloutWords(prompt), ...above, title, ...body, isolationWords(prompt)]),

@@ -6,14 +6,22 @@ import { chose } from '../probing.ts';
 import type { Reading } from '../read.ts';
 import { finding, say } from '../say.ts';
 import { FRAME_LIMITS, frameBand, frameEdges, frameFinding } from './frame.ts';
-import { doubtBy, OHMMETER_LIMITS, type OhmmeterLimits, ohmsOf, sayOhms, sayReading, told } from './look.ts';
+import {
+  doubtBy,
+  type Heat,
+  heatOf,
+  OHMMETER_LIMITS,
+  type OhmmeterLimits,
+  ohmsOf,
+  sayOhms,
+  sayReading,
+} from './look.ts';
 import { type Cell, leastAboveDoubt, less, more, ohmParts } from './probing.ts';
 
 const OUTCOMES = ['good', 'ask-warm', 'protector-open', 'open', 'to-frame', 'repeat', 'undecided'] as const;
 /** From common to each speed lead, the fastest first. */
 const TAPS = { high: 'high', med: 'medium', low: 'low' } as const;
 type Tap = keyof typeof TAPS;
-type Heat = 'hot' | 'cool' | 'unknown';
 type State = 'missing' | 'all-open' | 'some-open' | 'near-zero' | 'disorder' | 'fits';
 
 /**
@@ -32,7 +40,7 @@ export const blowerWindings = judgement({
     const before = stateOf(earlier, limits);
     const frame = ohmsOf(readings, 'frame');
     const band = frameBand(frame, limits);
-    const heat: Heat = told(warm).includes('hot') ? 'hot' : told(warm).includes('cool') ? 'cool' : 'unknown';
+    const heat = heatOf(warm);
     const outcome = ((): (typeof OUTCOMES)[number] => {
       if (band === 'low') return 'to-frame';
       if (now === 'all-open' || now === 'some-open') {

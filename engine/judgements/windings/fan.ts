@@ -1,7 +1,7 @@
 import { judgement } from '../judgement.ts';
 import { chose } from '../probing.ts';
 import { FRAME_LIMITS, frameBand, frameEdges, frameFinding } from './frame.ts';
-import { OHMMETER_LIMITS, ohmsOf, told } from './look.ts';
+import { heatOf, OHMMETER_LIMITS, ohmsOf } from './look.ts';
 import { findPlain, type PlainState, plainFinding } from './plain-pairs.ts';
 import { type Cell, leastAboveDoubt, less, more, mostThatFits, ohmParts } from './probing.ts';
 
@@ -23,7 +23,7 @@ export const fanWindings = judgement({
     const before = findPlain(earlier, by);
     const frame = ohmsOf(readings, 'frame');
     const band = frameBand(frame, limits);
-    const heat = told(warm).includes('hot') ? 'hot' : told(warm).includes('cool') ? 'cool' : 'unknown';
+    const heat = heatOf(warm);
     const outcome = ((): (typeof OUTCOMES)[number] => {
       if (band === 'low') return 'to-frame';
       if (now.is === 'all-open' || now.is === 'two-open') {

@@ -50,4 +50,9 @@ export const sayPairs = (names: readonly [string, string, string], three: Three)
 export const told = (parts: Parts | undefined): readonly string[] =>
   Object.values(parts ?? {}).flatMap((part) => (part.kind === 'choice' ? part.chosen : []));
 
+/** Whether a motor was found hot or cool. */
+export type Heat = 'hot' | 'cool' | 'unknown';
+export const heatOf = (warm: Parts | undefined): Heat =>
+  told(warm).includes('hot') ? 'hot' : told(warm).includes('cool') ? 'cool' : 'unknown';
+
 export const DOUBT_SOURCE = 'S–R is the sum of C–S and C–R, a textbook’s rule';

@@ -3,7 +3,7 @@ import { judgement } from '../judgement.ts';
 import { chose } from '../probing.ts';
 import { asksRepeat } from './fan.ts';
 import { FRAME_LIMITS, frameBand, frameEdges, frameFinding } from './frame.ts';
-import { OHMMETER_LIMITS, ohmsOf, told } from './look.ts';
+import { heatOf, OHMMETER_LIMITS, ohmsOf } from './look.ts';
 import { findPlain, plainFinding } from './plain-pairs.ts';
 import { type Cell, leastAboveDoubt, less, more, ohmParts } from './probing.ts';
 
@@ -25,7 +25,7 @@ export const threeWindings = judgement({
     const before = findPlain(earlier, by);
     const frame = ohmsOf(readings, 'frame');
     const band = frameBand(frame, limits);
-    const heat = told(warm).includes('hot') ? 'hot' : told(warm).includes('cool') ? 'cool' : 'unknown';
+    const heat = heatOf(warm);
     const outcome = ((): (typeof OUTCOMES)[number] => {
       if (band === 'low') return 'grounded';
       if (now.is === 'two-open') return 'open';
