@@ -54,6 +54,18 @@ const shell = {
 };
 const asked = limit('440', 'V', `${OURS}: asked for where no print shows volts`);
 
+const valve = {
+  within: limit('5', 'Δ°F', `beside a target superheat, ${PRACTICE}`),
+  low: limit('8', 'Δ°F', `superheat behind an expansion valve, ${PRACTICE}; the label governs`),
+  high: limit('12', 'Δ°F', `superheat behind an expansion valve, ${PRACTICE}; the label governs`),
+  orificeLeast: limit('5', 'Δ°F', `target of a fixed orifice by wet-bulb and outdoor temperature, ${PRACTICE}`),
+};
+const liquid = {
+  within: limit('3', 'Δ°F', `beside a target subcooling, ${PRACTICE}`),
+  low: limit('8', 'Δ°F', `subcooling where no label says, ${PRACTICE}`),
+  high: limit('15', 'Δ°F', `subcooling where no label says, ${PRACTICE}`),
+};
+
 export const LIMITS = {
   absence: { dead, live, ...known },
   bridge: { dead, ...known },
@@ -116,18 +128,49 @@ export const LIMITS = {
     ),
   },
   superheat: {
-    within: limit('5', 'Δ°F', `beside a target superheat, ${PRACTICE}`),
-    valveLow: limit('8', 'Δ°F', `superheat behind an expansion valve, ${PRACTICE}; the label governs`),
-    valveHigh: limit('12', 'Δ°F', `superheat behind an expansion valve, ${PRACTICE}; the label governs`),
-    orificeLeast: limit('5', 'Δ°F', `target of a fixed orifice by wet-bulb and outdoor temperature, ${PRACTICE}`),
+    within: valve.within,
+    valveLow: valve.low,
+    valveHigh: valve.high,
+    orificeLeast: valve.orificeLeast,
     impossible: limit('3', 'Δ°F', `${OURS}: this far below saturation a reading is wrong`),
   },
   subcooling: {
-    within: limit('3', 'Δ°F', `beside a target subcooling, ${PRACTICE}`),
-    low: limit('8', 'Δ°F', `subcooling where no label says, ${PRACTICE}`),
-    high: limit('15', 'Δ°F', `subcooling where no label says, ${PRACTICE}`),
+    ...liquid,
     impossible: limit('3', 'Δ°F', `${OURS}: this far above saturation a reading is wrong`),
   },
+  circuit: {
+    valveLow: valve.low,
+    valveHigh: valve.high,
+    orificeLeast: valve.orificeLeast,
+    superheatWithin: valve.within,
+    subcoolingWithin: liquid.within,
+    subcoolingLow: liquid.low,
+    subcoolingHigh: liquid.high,
+    impossible: limit('3', 'Δ°F', `${OURS}: this far on the wrong side of saturation a reading is wrong`),
+    suctionLow: limit('30', 'Δ°F', `suction saturation under the return air, ${PRACTICE}`),
+    suctionHigh: limit('40', 'Δ°F', `suction saturation under the return air, ${PRACTICE}`),
+    headLow: limit('15', 'Δ°F', `condensing above the outdoor air, ${PRACTICE}`),
+    headHigh: limit('30', 'Δ°F', `condensing above the outdoor air, ${PRACTICE}`),
+    doubt: limit('1', 'Δ°F', `${OURS}: doubt of gauge and clamp together; nearer to a limit counts both ways`),
+  },
+  condenser: {
+    low: limit('5', 'Δ°F', `liquid line above the outdoor air, ${PRACTICE}`),
+    high: limit('20', 'Δ°F', `liquid line above the outdoor air, ${PRACTICE}`),
+    far: limit('25', 'Δ°F', `liquid line above the outdoor air: short of air above, ${PRACTICE}`),
+  },
+  drier: { fall: limit('3', 'Δ°F', `liquid line across a drier, ${PRACTICE}`) },
+  heatStrips: { none: limit('0.5', 'A', `${OURS}: a clamp at rest; strips that heat draw many amps`) },
+  notPumping: { usualLow: limit('60', '% of RLA', `usual running current, ${PRACTICE}`) },
+  reversingCoil: {
+    shorted: limit('4', 'Ω', `a 24\u2009V coil: ${PRACTICE}`),
+    low: limit('10', 'Ω', `a 24\u2009V reversing valve’s solenoid: ${PRACTICE}`),
+    high: limit('40', 'Ω', `a 24\u2009V reversing valve’s solenoid: ${PRACTICE}`),
+  },
+  reversingCommand: {
+    pullIn: limit('20.4', 'V', `85 % of 24\u2009V, as for a contactor: ${PRACTICE}`),
+    absent: limit('5', 'V', `${OURS}: below this a control circuit counts as without volts`),
+  },
+  valveLines: { through: limit('3', 'Δ°F', `warmed through a reversing valve, ${PRACTICE}`) },
   heatIndex: heat,
   urgency: {
     ...heat,
@@ -214,6 +257,19 @@ export const LIMITS = {
   runningAmps: {
     nearLocked: limit('0.8', 'share of LRA', `${OURS}: from here a compressor counts as not starting`),
     idle: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
+    mccRatio: limit(
+      '1.56',
+      'times RLA',
+      'a trade glossary and a tip page (secondary sources); what is printed governs',
+    ),
+    usualLow: limit('60', '% of RLA', `usual running current, ${PRACTICE}`),
+    usualHigh: limit('85', '% of RLA', `usual running current, ${PRACTICE}`),
+    legs: limit('10', '%', `unbalance of three legs’ amps, ${PRACTICE}`),
+  },
+  /** Both run by ear: below two amps the compressor doesn’t. */
+  bothRun: {
+    nearLocked: limit('0.8', 'share of LRA', `${OURS}: from here a compressor counts as not starting`),
+    idle: limit('2', 'A', `${PRACTICE}: below 2 A the compressor is not what draws`),
     mccRatio: limit(
       '1.56',
       'times RLA',

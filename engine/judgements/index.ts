@@ -7,19 +7,31 @@ import { heatIndex } from './caller/heat-index.ts';
 import { urgency } from './caller/urgency.ts';
 import { capacitors } from './capacitors.ts';
 import { caseLeak } from './case-leak.ts';
+import { circuit } from './charge/circuit.ts';
+import { drier } from './charge/drier.ts';
+import { leakSearch } from './charge/leak-search.ts';
+import { burns } from './charge/may-burn.ts';
+import { notPumping } from './charge/not-pumping.ts';
 import { coilVolts } from './control/coil-volts.ts';
 import { contactor } from './control/contactor.ts';
 import { fuses } from './control/fuses.ts';
 import { hopping } from './control/hop.ts';
 import { transformer } from './control/transformer.ts';
+import { airflow } from './cooling/airflow.ts';
+import { condenser } from './cooling/condenser.ts';
+import { heatStrips } from './cooling/heat-strips.ts';
 import { refrigerantCause } from './cooling/refrigerant-cause.ts';
 import { split } from './cooling/split.ts';
 import { subcooling } from './cooling/subcooling.ts';
 import { superheat } from './cooling/superheat.ts';
+import { reversingCoil } from './heat-pump/reversing-coil.ts';
+import { reversingCommand } from './heat-pump/reversing-command.ts';
+import { valveLines } from './heat-pump/valve-lines.ts';
 import { hold } from './hold.ts';
 import { known } from './known.ts';
 import { more } from './more.ts';
 import { motors } from './motors.ts';
+import { observed } from './observed.ts';
 import { diagram } from './part/diagram.ts';
 import { history } from './part/history.ts';
 import { newPart } from './part/new-part.ts';
@@ -92,6 +104,18 @@ export const judgements = {
   superheat,
   subcooling,
   'refrigerant-cause': refrigerantCause,
+  observed,
+  airflow,
+  condenser,
+  'heat-strips': heatStrips,
+  circuit,
+  drier,
+  'may-burn': burns,
+  'not-pumping': notPumping,
+  'leak-search': leakSearch,
+  'reversing-coil': reversingCoil,
+  'reversing-command': reversingCommand,
+  'valve-lines': valveLines,
   'heat-index': heatIndex,
   urgency,
   'compressor-windings': compressorWindings,

@@ -1,10 +1,10 @@
-import { Exact } from '../../calc/exact.ts';
+import { Exact, type Range } from '../../calc/exact.ts';
 import { subcooling as subcoolingOf } from '../../calc/refrigerant/superheat.ts';
 import type { Parts } from '../../schema.ts';
 import { judgement, type Limit } from '../judgement.ts';
 import { chose, read, untaken } from '../probing.ts';
 import { figureOf } from '../read.ts';
-import { around, judgeLine, LINE_OUTCOMES, type Target } from './line-target.ts';
+import { around, judgeLine, LINE_OUTCOMES } from './line-target.ts';
 import { refrigerantOf, saturationOf } from './refrigerant.ts';
 
 const LIMITS = ['within', 'low', 'high', 'impossible'] as const;
@@ -28,14 +28,18 @@ export const subcooling = judgement({
       saturation: saturationOf(readings, name, 'liquid'),
       line: { fahrenheit: figureOf(readings, 'line', '°F'), missing: 'The liquid line’s temperature was not read.' },
       difference: subcoolingOf,
-      target: targetOf(target, limits),
+      target: subcoolingTarget(target, limits),
       impossible: limits.impossible,
     });
   },
   probe: (limits) => probeReadings(limits),
 });
 
-function targetOf(target: Parts | undefined, limits: SubcoolingLimits): Target {
+/** What it should be: the label’s figure, else the common range. */
+export function subcoolingTarget(
+  target: Parts | undefined,
+  limits: Pick<SubcoolingLimits, 'within' | 'low' | 'high'>,
+): { readonly range: Range; readonly source: string } {
   const label = figureOf(target, 'target', 'Δ°F');
   if (label !== null) return { range: around(label, limits.within), source: 'the equipment’s label' };
   return {

@@ -32,14 +32,18 @@ export const superheat = judgement({
         missing: 'The suction line’s temperature was not read.',
       },
       difference: (saturation, line) => superheatOf(line, saturation),
-      target: targetOf(target, limits),
+      target: superheatTarget(target, limits),
       impossible: limits.impossible,
     });
   },
   probe: (limits) => probeReadings(limits),
 });
 
-function targetOf(target: Parts | undefined, limits: SuperheatLimits): Target {
+/** What it should be: the label’s figure, else by what meters. */
+export function superheatTarget(
+  target: Parts | undefined,
+  limits: Pick<SuperheatLimits, 'within' | 'valveLow' | 'valveHigh' | 'orificeLeast'>,
+): Target {
   const label = figureOf(target, 'target', 'Δ°F');
   if (label !== null) return { range: around(label, limits.within), source: 'the equipment’s label' };
   const [metering] = chosenOf(target, 'metering');
