@@ -33,9 +33,14 @@ export const take = (s: Standing, entry: Entry): Standing => ({
 
 /**
  * Throws TranscriptCorrupt where the chain is damaged, TranscriptMismatch where the record was written on another
- * manual, version or computation.
+ * manual, version or computation. `onEntry` sees each entry with where the job stood when it came.
  */
-export function replay(machine: Machine, entries: readonly Entry[], digest?: Digest): Standing {
+export function replay(
+  machine: Machine,
+  entries: readonly Entry[],
+  digest?: Digest,
+  onEntry: (before: Standing, entry: Entry) => void = () => undefined,
+): Standing {
   const first = entries[0];
   if (first?.kind !== 'opened') throw new TranscriptCorrupt('the record does not begin with "opened"');
   const chain = verifyChain(entries, digest);
@@ -53,7 +58,13 @@ export function replay(machine: Machine, entries: readonly Entry[], digest?: Dig
       `written on ${body.manual} ${body.version} (${body.fingerprint.slice(0, 12)}), read on ${manual.id} ${manual.version} (${print.slice(0, 12)})`,
     );
   }
-  return entries.reduce(take, begin(machine, first.job));
+  return entries.reduce(
+    (standing, entry) => {
+      onEntry(standing, entry);
+      return take(standing, entry);
+    },
+    begin(machine, first.job),
+  );
 }
 
 /** When a lock or a proved isolation goes stale if its holder stays silent; null where there is none. */

@@ -47,3 +47,21 @@ export const NOTED = {
   'old-mark': 'An old mark',
   observation: 'Observation',
 } as const;
+
+/** Why an isolation ended, within a sentence. */
+export const VOIDED = {
+  age: 'nobody answered in time',
+  'power-back': 'power came back',
+  'lock-off': 'a lock came off',
+  'line-voltage': 'line voltage was seen',
+  offline: 'answered without contact',
+} as const;
+/** Why a senior was called, within a sentence. */
+export const RAISED = {
+  asked: 'asked for',
+  'not-covered': 'these pages do not lead it',
+  tries: 'the tries are spent',
+  approval: 'an approval is needed',
+  verdict: 'the verdict asks for one',
+  spent: 'the rounds are spent',
+} as const;

@@ -18,6 +18,7 @@ import { createFiles, type File, nothingKnown, replyKey } from './files.ts';
 import { clean, speaksUp, wellFormed } from './heard.ts';
 import { photosIn, plainJpeg } from './photo.ts';
 import { withRecalls } from './recalls.ts';
+import { createReview } from './review.ts';
 import { may } from './rights.ts';
 import { createSheets } from './sheets.ts';
 import { type KeptCard, readSummary, summaryOf, takesPart } from './summary.ts';
@@ -160,6 +161,7 @@ export function createDesk(parts: DeskParts): Desk {
         entries,
         texts: new Map([[title.row.ref, title.row.text]]),
         known: nothingKnown(),
+        fast: [],
         standing: entries.reduce(take, begin(machineFor(fingerprint(manual)), job)),
       };
       const shown = prompt(file.standing, at);
@@ -252,6 +254,8 @@ export function createDesk(parts: DeskParts): Desk {
       return cards.sort((a, b) => (a.updated < b.updated ? 1 : -1));
     },
 
+    review: createReview({ store, personOf, cardIn }),
+
     async exportJob(by, job) {
       const person = await personOf(by);
       const file = await load(job);
@@ -299,17 +303,17 @@ export function createDesk(parts: DeskParts): Desk {
   };
 
   /** The card as it is kept, or made anew from the record and kept. */
-  async function cardIn(row: BoardRow): Promise<KeptCard> {
+  async function cardIn(row: BoardRow): Promise<KeptCard & { anew: boolean }> {
     const at = now();
     const known = readSummary(row.card, at);
-    if (known) return known;
+    if (known) return { ...known, anew: false };
     const file = await load(row.job);
     const { kept, summary } = summaryOf(row.job, file, at, prompt(file.standing, at));
     // The list is right without it; whoever can't write now has other trouble.
     await store.saveSummary(row.job, file.entries.length, summary).catch((error: unknown) => {
       if (!(error instanceof NotKept)) throw error;
     });
-    return kept;
+    return { ...kept, anew: true };
   }
 
   /** The same response to a reply that was taken before: what was decided then, decided again on what stood then. */

@@ -4,6 +4,7 @@ import { TranscriptMismatch } from '../errors.ts';
 import { fingerprint } from '../fingerprint.ts';
 import { replay, type Standing, take } from '../replay.ts';
 import { sha256 } from '../report/digest.ts';
+import { type FastGate, fastGate, isDischarge } from '../review/fast-gate.ts';
 import type { Entry, Text } from '../schema.ts';
 import type { Store } from '../store/port.ts';
 import type { Manual } from '../vocabulary.ts';
@@ -15,6 +16,8 @@ export interface File {
   readonly texts: Map<string, string>;
   readonly standing: Standing;
   readonly known: Known;
+  /** Gates that came too fast: seen as each answer came, because where the job stood then is gone later. */
+  readonly fast: readonly FastGate[];
 }
 /**
  * What is known of a job's entries without looking at each of them again, which at every turn would cost more than the
@@ -76,12 +79,17 @@ export function createFiles(store: Store, shelf: readonly Manual[]): Files {
     const first = entries[0];
     if (!first) throw new NotFound('There is no such job.');
     const print = first.kind === 'opened' ? first.body.fingerprint : '';
-    const standing = replay(machineFor(print), entries, sha256);
+    const fast: FastGate[] = [];
+    const standing = replay(machineFor(print), entries, sha256, (before, entry) => {
+      const gate = fastGate(before, entries, entry);
+      if (gate) fast.push(gate);
+    });
     return remember(job, {
       entries,
       texts: new Map(texts.map((t) => [t.ref, t.text])),
       standing,
       known: nothingKnown(),
+      fast,
     });
   };
   const grown: Files['grown'] = (file, entries, texts, after = entries.reduce(take, file.standing)) => {
@@ -91,8 +99,18 @@ export function createFiles(store: Store, shelf: readonly Manual[]): Files {
       entries: [...file.entries, ...entries],
       texts: file.texts,
       known: file.known,
+      fast: [...file.fast, ...fastAmong(file, entries)],
       standing: { ...after, lastHash: entries.at(-1)?.hash ?? file.standing.lastHash },
     };
   };
   return { machineFor, load, remember, grown, drop: (job) => void cache.delete(job) };
+}
+
+/** One append answers one question at most; only what came before it in the same append is gone over. */
+function fastAmong(file: File, added: readonly Entry[]): FastGate[] {
+  const at = added.findIndex((e) => isDischarge(file.standing, e));
+  const entry = added[at];
+  if (!entry) return [];
+  const before = added.slice(0, at).reduce(take, file.standing);
+  return [fastGate(before, [...file.entries, ...added.slice(0, at)], entry) ?? []].flat();
 }

@@ -16,7 +16,7 @@ const seniorAmends: Rule = (to) => to.own || to.holder || (to.reason && !to.gate
 const seniorWithdraws: Rule = (to) => to.own || to.holder || to.reason;
 const notHolding: Rule = (to) => !to.holder;
 
-export type DeskUse = 'open' | 'see' | 'export' | 'assign' | 'crew' | 'settings';
+export type DeskUse = 'open' | 'see' | 'export' | 'assign' | 'crew' | 'settings' | 'review';
 type Row = Partial<Record<Role, Rule>>;
 
 export const RIGHTS: Readonly<Record<UseCase | DeskUse, Row>> = {
@@ -26,6 +26,7 @@ export const RIGHTS: Readonly<Record<UseCase | DeskUse, Row>> = {
   assign: { senior: always, dispatcher: always, owner: always },
   crew: { owner: always },
   settings: { owner: always },
+  review: { senior: always, owner: always },
   answer: { technician: taking, senior: always, owner: always },
   // Gates, acts, inside, control and live steps: the holder; who answers the first gate becomes it.
   hold: { technician: taking, senior: taking, owner: taking },

@@ -4,6 +4,8 @@
  */
 import { SEMANTICS } from '../fingerprint.ts';
 import { memoryOf } from '../replay.ts';
+import { attention } from '../review/attention.ts';
+import { type Attention, queuePlace, type Stand } from '../review/risk.ts';
 import type { Prompt } from '../schema.ts';
 import type { Summary } from '../store/port.ts';
 import { cardOf } from './card.ts';
@@ -11,12 +13,14 @@ import type { File } from './files.ts';
 import type { JobCard } from './types.ts';
 
 /** Raised when a card says something else of the same record. */
-const FORM = `1.${SEMANTICS}`;
+const FORM = `2.${SEMANTICS}`;
 
 export interface KeptCard {
   readonly card: JobCard;
   /** Whoever takes part without a right to see every job. */
   readonly takesPart: readonly string[];
+  /** What a senior should look at, the gravest first; none on a training job, which never counts. */
+  readonly attention: readonly Attention[];
 }
 interface Kept extends KeptCard {
   readonly form: string;
@@ -38,8 +42,19 @@ export function summaryOf(job: string, file: File, at: string, shown: Prompt): {
     until: deadlines.sort()[0] ?? null,
     card: cardOf(job, file, at, shown),
     takesPart: takesPart(file),
+    attention: memoryOf(file.standing).training ? [] : attentionOf(file),
   };
-  return { kept, summary: { closed: kept.card.state === 'signed', card: JSON.stringify(kept) } };
+  const review = queuePlace({ at: standOf(kept.card.state, shown), training: kept.card.training }, kept.attention);
+  return { kept, summary: { closed: kept.card.state === 'signed', card: JSON.stringify(kept), review } };
+}
+
+const attentionOf = ({ standing, entries, texts, fast }: File): Attention[] =>
+  attention(standing, entries, (ref) => texts.get(ref.ref) ?? '(removed)', fast);
+
+/** What the order of the queue asks of a job. */
+function standOf(state: JobCard['state'], { kind }: Prompt): Stand['at'] {
+  if (state === 'emergency' || state === 'finished' || state === 'signed') return state;
+  return kind === 'waiting' || kind === 'held' ? 'waits' : 'under-way';
 }
 
 /** null where it has to be made anew, also where it is no card: nothing rests on it. */

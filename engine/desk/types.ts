@@ -1,4 +1,5 @@
 /** What every adapter sees of the desk. No SDK type, no database type. */
+import type { Attention } from '../review/risk.ts';
 import type { Entry, Meter, Prompt, Refusal, Reply, Settings, Truck } from '../schema.ts';
 
 export type Role = 'technician' | 'senior' | 'dispatcher' | 'owner';
@@ -75,6 +76,22 @@ export interface JobCard {
   training: boolean;
 }
 
+/** A job in the queue of review. */
+export interface ReviewCard extends JobCard {
+  attention: Attention[];
+}
+/** One page of the queue, the most pressing first. */
+export interface ReviewQueue {
+  jobs: ReviewCard[];
+  /** Where the next page begins; null on the last one. */
+  next: string | null;
+}
+/** What only seniors and owners do. Everything throws NoRight for others. */
+export interface ReviewDesk {
+  /** `after`: the `next` of the page before; anything else begins at the start. */
+  queue(by: string, after?: string): Promise<ReviewQueue>;
+}
+
 export interface Desk {
   people(): Promise<Person[]>;
   person(id: string): Promise<Person | null>;
@@ -88,6 +105,7 @@ export interface Desk {
   /** The same for a place where the whole crew reads along; nobody's right is asked. */
   crewView(job: string): Promise<JobView>;
   jobs(by: string): Promise<JobCard[]>;
+  readonly review: ReviewDesk;
   /** Calls back with each new entry of a job from `after` on (exclusive), in order, without gaps. Returns the unsubscribe. */
   watch(by: string, job: string, after: number, onEntry: (entry: Entry) => void): Promise<() => void>;
   /**

@@ -9,6 +9,8 @@ import { called, type SectionName, sectionFinding } from './section.ts';
 import { isExact, type Look, readingFor, type SectionLimits, type SectionOutcome } from './section-look.ts';
 import { bandOf, contradicts, figureIn, isOpenReading, isUnreadable } from './section-try.ts';
 
+/** What the line is called that says that both readings are the label's own. */
+export const EXACT_VALUES = 'Exact values';
 /** Outcomes that explain or question the leads: no section is given a word by the label. */
 const LEADS: readonly SectionOutcome[] = [
   'swapped',
@@ -96,7 +98,7 @@ function remark(look: Look, outcome: SectionOutcome): Finding[] {
     isExact(look) && confirmed(given.exact)
       ? [
           finding({
-            name: 'Exact values',
+            name: EXACT_VALUES,
             reading: `${say(herm, 'µF')}, ${say(fan ?? '0', 'µF')}`,
             word: 'confirmed',
             text: 'Both readings equal the label to the last digit. They were confirmed as read on the meter.',

@@ -1,7 +1,7 @@
 /** A finished call for the shop: every verdict with what it rests on, and everything that went otherwise than straight on. */
 import { fingerprint } from '../fingerprint.ts';
 import type { Entry, Finding, TextRef } from '../schema.ts';
-import { answerWords, NOTED } from '../words.ts';
+import { answerWords, NOTED, RAISED, VOIDED } from '../words.ts';
 import { askedAt, type Closed, type Drawn, moment, sentence } from './closed.ts';
 
 type Of<K extends Entry['kind']> = Entry & { kind: K };
@@ -129,21 +129,6 @@ function tries(job: Closed): string[] {
   return [...refused, ...again];
 }
 
-const VOIDED = {
-  age: 'nobody answered in time',
-  'power-back': 'power came back',
-  'lock-off': 'a lock came off',
-  'line-voltage': 'line voltage was seen',
-  offline: 'answered without contact',
-} as const;
-const RAISED = {
-  asked: 'asked for',
-  'not-covered': 'these pages do not lead it',
-  tries: 'the tries are spent',
-  approval: 'an approval is needed',
-  verdict: 'the verdict asks for one',
-  spent: 'the rounds are spent',
-} as const;
 const APPROVED = { 'lock-alternative': 'how the means is held open', tries: 'more lines' } as const;
 
 function events(job: Closed): string[] {

@@ -33,10 +33,11 @@ export function follows({ job, expected, entries }: Append, end: number | undefi
 export function lineOf({
   entries,
   summary,
-}: Append): [seq: number, at: string, closed: number, card: string | null] | null {
+}: Append): [seq: number, at: string, closed: number, card: string | null, review: number | null] | null {
   const end = entries.at(-1);
-  // Without a summary the card is gone, and whether the job is closed is not known any more.
-  return end ? [end.seq, end.at, summary?.closed ? 1 : 0, summary?.card ?? null] : null;
+  // Without a summary the card is gone, and whether the job is closed or what a senior should see is not known any more.
+  if (!end) return null;
+  return [end.seq, end.at, summary?.closed ? 1 : 0, summary?.card ?? null, summary ? (summary.review ?? null) : 0];
 }
 
 /** The port's two methods that write entries, on one that takes any append. */

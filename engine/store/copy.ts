@@ -43,7 +43,7 @@ async function copyJob(job: string, from: Store, to: Store, row: BoardRow | unde
   const pages = await from.read(job);
   // A card that is older than the record is made anew by the desk.
   const current = row?.lastSeq === pages.entries.length && row.card !== null;
-  const summary: Summary | undefined = current ? { closed: row.closed, card: row.card } : undefined;
+  const summary: Summary | undefined = current ? { closed: row.closed, card: row.card, review: row.review } : undefined;
   const before = (await to.read(job)).entries;
   if (!before.every((entry, i) => entry.hash === pages.entries[i]?.hash))
     throw new NotKept(`The other database holds another record of job ${job}.`);

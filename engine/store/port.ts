@@ -43,11 +43,23 @@ export interface Summary {
   readonly closed: boolean;
   /** The desk's own data as JSON. */
   readonly card: string;
+  /** Its place in the queue of review, the smaller first; null or left out: none is due. */
+  readonly review?: number | null;
 }
 export interface BoardRow extends JobRow {
   readonly closed: boolean;
   readonly card: string | null;
+  /** As in the summary; 0 where there is no card and so nobody knows. */
+  readonly review: number | null;
 }
+
+/** Where a page of the queue ended; the next one begins behind it. */
+export interface QueueMark {
+  readonly review: number;
+  readonly updated: string;
+  readonly nr: number;
+}
+export type QueueRow = BoardRow & QueueMark;
 
 /**
  * Something that has to be said in a chat outside. Kept until it was said, and from then on with the place where it stands,
@@ -115,6 +127,11 @@ export interface Store {
   jobs(): Promise<JobRow[]>;
   /** The list of jobs: all that are not closed, and the last so many that are. The one that grew last comes first. */
   board(closed: number): Promise<BoardRow[]>;
+  /**
+   * The queue of review after this mark, so many rows: by `review`, and of two alike the one that grew longest ago first.
+   * A job that is not closed and has no card comes first, with 0: nobody knows yet what it needs.
+   */
+  queue(after: QueueMark | null, limit: number): Promise<QueueRow[]>;
   /** Made anew from a record that ended at `seq`; without effect where the record has grown since. */
   saveSummary(job: string, seq: number, summary: Summary): Promise<void>;
   /**

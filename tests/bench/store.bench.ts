@@ -179,6 +179,9 @@ test(`a shop of ${ENTRIES} entries / one of 10,000`, async () => {
   const board = async ({ desk }: typeof small): Promise<void> => {
     await desk.jobs('ruth');
   };
+  const queue = async ({ desk }: typeof small): Promise<void> => {
+    await desk.review.queue('ruth');
+  };
   const cold = async ({ store, jobs }: typeof small): Promise<void> => {
     count++;
     const job = jobs[30 + ((count * 7919) % (jobs.length - 30))] ?? '';
@@ -188,6 +191,7 @@ test(`a shop of ${ENTRIES} entries / one of 10,000`, async () => {
   for (const [what, one] of [
     ['turn', turn],
     ['board page', board],
+    ['review queue', queue],
     ['reading one old record', cold],
   ] as const)
     results.push(

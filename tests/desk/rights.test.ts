@@ -45,7 +45,8 @@ const TABLE = `
   sign         -           no lock                  -           no lock
   send-back    -           no lock                  -           no lock
   crew         -           -                        -           +
-  settings     -           -                        -           +`;
+  settings     -           -                        -           +
+  review       -           +                        -           +`;
 const rows = TABLE.trim()
   .split('\n')
   .slice(1)

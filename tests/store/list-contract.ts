@@ -43,6 +43,29 @@ export function listContract(name: string, makeGround: () => Promise<Ground>): v
         expect(await line()).toEqual([['a', 2, true, 'made anew']]);
       });
 
+      test('gives those that are to be reviewed, page by page, the smaller place first, then what has waited longer', async () => {
+        const place: Record<string, number | null> = { a: 7, b: null, c: 3, d: 7, e: 7 };
+        for (const [job, review] of Object.entries(place)) {
+          const { entries, texts } = record(job, 2);
+          await store.create(job, entries, texts, { closed: false, card: `the card of ${job}`, review });
+        }
+        // Nobody knows what a job without a card needs: it comes first. What a senior has signed is not asked about.
+        await begin('f', 1);
+        await begin('g', 1, true);
+        const first = await store.queue(null, 3);
+        expect(first.map(({ job, review, card }) => [job, review, card])).toEqual([
+          ['f', 0, null],
+          ['c', 3, 'the card of c'],
+          ['a', 7, 'the card of a'],
+        ]);
+        const rest = await store.queue(first.at(-1) ?? null, 3);
+        expect(rest.map(({ job }) => job)).toEqual(['d', 'e']);
+        expect(await store.queue(rest.at(-1) ?? null, 3)).toEqual([]);
+        await store.saveSummary('f', 1, { closed: false, card: 'made anew', review: 5 });
+        expect((await store.queue(null, 9)).map(({ job }) => job)).toEqual(['c', 'f', 'a', 'd', 'e']);
+        expect((await store.board(0)).find(({ job }) => job === 'f')).toMatchObject({ review: 5 });
+      });
+
       test('a conflict changes no card', async () => {
         const { entries } = await begin('a', 2, false);
         const late = written('a', entries[0]);

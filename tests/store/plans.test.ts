@@ -29,6 +29,7 @@ async function aDay(store: Store): Promise<void> {
   await desk.reply('ines', view.job, { kind: 'command', name: 'note', text: 'Rust.', client: 'b' });
   await desk.look('ruth', view.job);
   await desk.jobs('ines');
+  await desk.review.queue('ruth');
   await store.byClient(view.job, 'b');
   await store.saveSummary(view.job, 1, { closed: false, card: 'of an earlier end' });
   await store.photo(await store.savePhoto(Buffer.from('photo')));
@@ -79,7 +80,8 @@ test('PostgreSQL: with thousands of jobs there, no table is gone through in a da
     insert into entry (job, seq, v, kind, "by", at, body, prev, hash)
       select key, seq, 1, 'noted', 'ines', '2026-07-14T15:00:00.000Z', '{}', '', '' from job, generate_series(1, 5) as seq;
     insert into words (job, ref, seq, salt, text) select key, 'r' || seq, seq, '', '""' from job, generate_series(1, 5) as seq;
-    insert into board select key, 5, '2026-07-14T15:00:00.' || lpad((key % 1000)::text, 3, '0') || 'Z', 1, '' from job;
+    insert into board select key, 5, '2026-07-14T15:00:00.' || lpad((key % 1000)::text, 3, '0') || 'Z', 1, '', null from job;
+    update board set review = job where job % 2 = 0;
     insert into session select n, 'ines', '2099' from generate_series(1, 4000) as n;
     insert into link select n, 'ines', '2099' from generate_series(1, 4000) as n;
     insert into meta select n, '' from generate_series(1, 4000) as n;
@@ -126,6 +128,8 @@ test('PostgreSQL: with thousands of jobs there, no table is gone through in a da
     [SQL.byClient, ['filler-1', 'c']],
     [SQL.boardOpen, []],
     [SQL.boardClosed, [100]],
+    [SQL.queue, [-1, '', 0, 21]],
+    [SQL.queue, [200, '2026', 7, 21]],
     [SQL.ends, [['filler-1']]],
     [SQL.since, ['1000000']],
   ];

@@ -26,7 +26,7 @@ export function createForget(link: Link): Pick<Store, 'forget'> {
     );
     const [words] = await link.together([
       { text: `delete from words ${ON_JOB}`, values: [job] },
-      { text: `update board set closed = 0, card = null ${ON_JOB}`, values: [job] },
+      { text: `update board set closed = 0, card = null, review = 0 ${ON_JOB}`, values: [job] },
       { text: 'delete from photo where hash = any($1::text[])', values: [photos] },
       ...units.map(([id, body]) => ({
         text: `update sheet set body = $2, version = version + 1 where list = 'equipment' and id = $1`,
@@ -39,7 +39,10 @@ export function createForget(link: Link): Pick<Store, 'forget'> {
     const [row] = await link.read<[string]>('person', 'select body from person where id = $1', [id]);
     const body = row === undefined ? null : JSON.stringify(forgotten(json(row[0]) as Person));
     const [, words] = await link.together([
-      { text: `update board set closed = 0, card = null where job in (select job ${BY_PERSON})`, values: [id] },
+      {
+        text: `update board set closed = 0, card = null, review = 0 where job in (select job ${BY_PERSON})`,
+        values: [id],
+      },
       { text: `delete ${BY_PERSON}`, values: [id] },
       { text: 'update person set body = $2 where id = $1 and $2::text is not null', values: [id, body] },
       { text: 'delete from link where person = $1', values: [id] },

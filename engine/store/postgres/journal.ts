@@ -148,7 +148,7 @@ function parameters(kept: readonly Waiting[], known: ReadonlySet<string>): unkno
     jobs.filter((job) => known.has(job)),
     ...columns(entries, 11),
     ...columns(words, 5),
-    ...columns([...lines.values()], 5),
+    ...columns([...lines.values()], 6),
     CHANNEL,
   ];
 }

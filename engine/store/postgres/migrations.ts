@@ -97,8 +97,16 @@ const SAYINGS = [
     end if; end $$`),
 ];
 
+const REVIEW = [
+  // null: no review is due. 0: nobody knows yet, the desk has to look; so it is with every card of an earlier version.
+  sql`alter table board add column review integer`,
+  sql`update board set card = null, review = 0 where closed = 0`,
+  sql`create index board_by_review on board (review, updated, job) where review is not null`,
+];
+
 export const MIGRATIONS: Record<string, Migration> = {
   '001-first': run(FIRST),
   '002-rights': run(RIGHTS),
   '003-sayings': run(SAYINGS),
+  '004-review': run(REVIEW),
 };

@@ -1,18 +1,22 @@
 /** The reading of entries, and the list of jobs. */
-import type { BoardRow, Store } from '../port.ts';
+import type { BoardRow, QueueMark, Store } from '../port.ts';
 import { toEntries, toTexts } from '../rows.ts';
 import type { Link } from './link.ts';
 import { SQL } from './sql.ts';
 
-type Reading = Pick<Store, 'read' | 'readAfter' | 'byClient' | 'jobs' | 'board' | 'saveSummary'>;
-type Line = [job: string, lastSeq: number, updated: string, closed: number, card: string | null];
-const toLine = ([job, lastSeq, updated, closed, card]: Line): BoardRow => ({
+type Reading = Pick<Store, 'read' | 'readAfter' | 'byClient' | 'jobs' | 'board' | 'queue' | 'saveSummary'>;
+type Line = [job: string, lastSeq: number, updated: string, closed: number, card: string | null, review: number | null];
+const toLine = ([job, lastSeq, updated, closed, card, review]: Line): BoardRow => ({
   job,
   lastSeq,
   updated,
   closed: closed === 1,
   card,
+  review,
 });
+
+/** Before every row. */
+const START: QueueMark = { review: -1, updated: '', nr: 0 };
 
 export function createReading(link: Link): Reading {
   const readAfter: Store['readAfter'] = async (job, seq) => {
@@ -39,8 +43,17 @@ export function createReading(link: Link): Reading {
       const done = await link.read<Line>('board-closed', SQL.boardClosed, [closed]);
       return [...open, ...done].map(toLine).sort((a, b) => (a.updated < b.updated ? 1 : -1));
     },
-    async saveSummary(job, seq, { closed, card }) {
-      await link.again('save-summary', SQL.saveSummary, [closed ? 1 : 0, card, job, seq]);
+    async queue(after, limit) {
+      const { review, updated, nr } = after ?? START;
+      const rows = await link.read<[...Line, number]>('queue', SQL.queue, [review, updated, nr, limit]);
+      return rows.map(([job, last, at, closed, card, place, key]) => ({
+        ...toLine([job, last, at, closed, card, place]),
+        review: place ?? 0,
+        nr: key,
+      }));
+    },
+    async saveSummary(job, seq, { closed, card, review }) {
+      await link.again('save-summary', SQL.saveSummary, [closed ? 1 : 0, card, review ?? null, job, seq]);
     },
   };
 }
@@ -57,8 +70,9 @@ export async function fillBoard(link: Link): Promise<void> {
   if (same?.[0] === true) return;
   await link.again(
     'fill-board',
-    `insert into board (job, last_seq, updated, closed, card)
-     select job.key, e.seq, e.at, case e.kind when 'signed' then 1 else 0 end, null from job
+    `insert into board (job, last_seq, updated, closed, card, review)
+     select job.key, e.seq, e.at, case e.kind when 'signed' then 1 else 0 end, null,
+       case e.kind when 'signed' then null else 0 end from job
      cross join lateral (select seq, at, kind from entry where job = job.key order by seq desc limit 1) as e
      on conflict do nothing`,
   );

@@ -2,7 +2,9 @@
 import { ENTRY_COLUMNS, WORDS_COLUMNS } from '../rows.ts';
 
 const OF_JOB = 'where job = (select key from job where id = $1)';
-const ROW = `job.id, board.last_seq, board.updated, board.closed, board.card from board join job on job.key = board.job`;
+const LINE = 'job.id, board.last_seq, board.updated, board.closed, board.card, board.review';
+const FROM = 'from board join job on job.key = board.job';
+const ROW = `${LINE} ${FROM}`;
 const OF_ENTRY = ENTRY_COLUMNS.split(', ').map((column) => `entry.${column}`);
 
 /** On which those who listen hear that there is something new. */
@@ -15,7 +17,10 @@ export const SQL = {
   byClient: `select ${ENTRY_COLUMNS} from entry ${OF_JOB} and client = $2 order by seq`,
   boardOpen: `select ${ROW} where closed = 0 order by updated desc, board.job desc`,
   boardClosed: `select ${ROW} where closed = 1 order by updated desc, board.job desc limit $1`,
-  saveSummary: `update board set closed = $1, card = $2 where job = (select key from job where id = $3) and last_seq = $4`,
+  queue: `select ${LINE}, board.job ${FROM} where review is not null
+    and (review, updated, board.job) > ($1, $2, $3) order by review, updated, board.job limit $4`,
+  saveSummary: `update board set closed = $1, card = $2, review = $3
+    where job = (select key from job where id = $4) and last_seq = $5`,
   /** Where each job of a batch ends. */
   ends: `select id, key, (select coalesce(max(seq), 0) from entry where job = job.key) from unnest($1::text[]) as asked
     join job on job.id = asked`,
@@ -38,14 +43,14 @@ export const SQL = {
       from unnest($14::text[], $15::int[], $16::text[], $17::text[], $18::text[])
         with ordinality as w (id, seq, ref, salt, text, nr)
       join named on named.id = w.id order by named.key, w.nr),
-    listed as (insert into board (job, last_seq, updated, closed, card)
-      select named.key, b.last_seq, b.updated, b.closed, b.card
-      from unnest($19::text[], $20::int[], $21::text[], $22::int[], $23::text[])
-        as b (id, last_seq, updated, closed, card)
+    listed as (insert into board (job, last_seq, updated, closed, card, review)
+      select named.key, b.last_seq, b.updated, b.closed, b.card, b.review
+      from unnest($19::text[], $20::int[], $21::text[], $22::int[], $23::text[], $24::int[])
+        as b (id, last_seq, updated, closed, card, review)
       join named on named.id = b.id order by named.key
       on conflict (job) do update set last_seq = excluded.last_seq, updated = excluded.updated,
-        closed = excluded.closed, card = excluded.card)
-    select pg_notify($24, '')`,
+        closed = excluded.closed, card = excluded.card, review = excluded.review)
+    select pg_notify($25, '')`,
   /** How far everything is committed; the entries from the horizon of the last time on, those seen already included. */
   horizon: 'select pg_snapshot_xmin(pg_current_snapshot())::text',
   since: `select here.xmin::text, entry.xid::text, job.id, ${OF_ENTRY.join(', ')}

@@ -13,7 +13,7 @@ import { guarded } from './trouble.ts';
 export type Shop = Omit<Store, JobMethod | keyof Sayings | 'savePhoto' | 'photo' | 'photos'>;
 type JobMethod =
   | ('create' | 'read' | 'readAfter' | 'append' | 'byClient' | 'jobs' | 'watch' | 'close')
-  | ('board' | 'saveSummary' | 'forget');
+  | ('board' | 'queue' | 'saveSummary' | 'forget');
 
 interface SheetRow {
   readonly id: string;

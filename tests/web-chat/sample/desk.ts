@@ -78,6 +78,7 @@ export function sampleDesk(): Desk {
         isolation: 'Outdoor unit: ENERGIZED OR NOT PROVED',
         training: i === 1,
       })),
+    review: { queue: async () => ({ jobs: [], next: null }) },
     watch: async () => () => undefined,
     exportJob: () => Promise.reject(new NotFound('Nothing is exported here.')),
     savePhoto: async () => null,
