@@ -1,6 +1,6 @@
 /** Changing an answer (same observation, another figure) and taking one back (the observation isn't trusted). */
 import { placeOf } from '../fold.ts';
-import { promptAgain } from '../prompt.ts';
+import { prompt, promptAgain } from '../prompt.ts';
 import { memoryOf, planOf, type Standing } from '../replay.ts';
 import type { Given, GivenParts, Part, Parts, TextRef, Value } from '../schema.ts';
 import { readLine } from '../understand/index.ts';
@@ -49,6 +49,20 @@ export function decideAmend(
     return refuse(
       'unclear',
       `That changes nothing in the answer to “${asked.title}” For example: back ${exampleOf(asked.parts)}.`,
+    );
+  // "back fan 5.2" typed to the line that is asked now, before it was answered: a note behind it is not written over.
+  const onlyNotes = asked.parts.every(({ key, kind }) => kind === 'note' || given[key] === undefined);
+  const now =
+    onlyNotes && how.text
+      ? readLine(
+          how.text,
+          prompt(s, c.at).parts.filter(({ kind }) => kind === 'field'),
+        ).given
+      : {};
+  if (Object.keys(now).length > 0)
+    return refuse(
+      'unclear',
+      `That answers what is asked now: type it without back. “${asked.title}” is the last answer, and it was not changed.`,
     );
   const whole = { ...printed(fact.parts), ...given };
   const read = readParts(place, whole, memoryOf(s), s, keep);

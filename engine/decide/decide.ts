@@ -14,6 +14,7 @@ import { readCommand, readHazard, readLine, saysCant } from '../understand/index
 import { decideAmend, decideWithdraw } from './amend.ts';
 import { decideAnswer, haltAnswer } from './answer.ts';
 import { decideCommand } from './command.ts';
+import { besideGate } from './gate.ts';
 import { counted } from './stock.ts';
 import { type Context, type Decision, refuse, type Scribe, scribe, type Wish } from './types.ts';
 import { takenHere } from './unclear.ts';
@@ -212,6 +213,8 @@ function decideText(s: Standing, reply: Reply & { kind: 'text' }, p: Prompt, c: 
   const nothing = Object.keys(given).length === 0 || (asksPrintAlone(p) && !/\d/.test(text));
   if (nothing && saysCant(text)) return kept(decideCommand(s, { name: 'skip', text, of: null }, c, keep), text, keep);
   if (Object.keys(given).length === 0) return unclear(p, text, keep);
+  const gate = besideGate(s, p, { text, given, unread }, keep);
+  if (gate) return gate;
   const wish = answered(s, { ...(reply.draft ?? {}), ...given }, offline, c, keep);
   if (unread.length === 0 || (!wish.refusal && (wish.drafts ?? []).length === 0)) return wish;
   // What was not read of a line is kept in the person's words, also where the rest of the line is refused.

@@ -4,8 +4,12 @@ import type { Part, Prompt } from '../schema.ts';
 /** One sentence or two, for the question as it is asked. */
 export function takenHere({ parts, line }: Prompt): string {
   const fields = parts.filter((part) => part.kind === 'field');
-  if (line !== null) return `Type the line: ${line}. ${counts(fields)}`;
   const due = parts.filter(({ optional }) => !optional);
+  if (line !== null) {
+    const beside = optionsOf(due);
+    const also = beside.length > 0 ? ` And one of: ${beside.slice(0, MOST).join(' · ')}${more(beside)}.` : '';
+    return `Type the line: ${line}. ${counts(fields)}${also}`;
+  }
   const [reading] = (due.length > 0 ? due : parts).filter((part) => part.kind === 'field');
   const asked = reading ? [`Type the reading: ${reading.ask}.`] : [];
   const choices = optionsOf(due).length > 0 ? optionsOf(due) : reading ? [] : optionsOf(parts);

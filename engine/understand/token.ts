@@ -106,9 +106,10 @@ function isInsideNumber(plain: string, at: number): boolean {
   return !BREAKS.includes(c);
 }
 
-/** "o.l." and "o.l" are one word, and a dot ends any other. */
+/** "o.l.", "o.l" and "o/l" are one word, and a dot ends any other. */
 function endOfWord(plain: string, from: number, names: ReadonlySet<string>): number {
   if (plain.startsWith('o.l', from)) return from + 3;
+  if (plain.startsWith('o/l', from) && !isLetter(plain.charAt(from + 3))) return from + 3;
   let letters = from;
   while (isLetter(plain.charAt(letters))) letters++;
   let at = Math.max(letters, from + 1);

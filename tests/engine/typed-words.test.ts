@@ -1,7 +1,7 @@
 /** What is typed beside the question that stands: commands, reports, "can't", and what is understood nowhere. */
 import { describe, expect, test } from 'vitest';
 import { Conversation } from '../people.ts';
-import { at, atFigures, MOTORS, typed, WEAK_HERM } from './given.ts';
+import { at, atFigures, here, MOTORS, PROVING, RESIDUAL, type Step, typed, WEAK_HERM } from './given.ts';
 
 /** Notes on the record, in the words typed. */
 const notes = (c: Conversation): string[] =>
@@ -57,6 +57,45 @@ test('the card that asks about a mark is answered by words that name it', () => 
   expect(at('look').type('burnt wire').type('its burning now').place).toBe('!emergency');
 });
 
+describe('beside the answer to a gate', () => {
+  test.each<[Step, string]>([
+    ['locked', 'yes, breaker is on'],
+    ['locked', 'done, it hums'],
+    ['locked', 'yes\nthe tag fell'],
+    ['fit', 'yes, its drizzling'],
+    ['proving', `${PROVING}, used the tick tracer`],
+    ['residual', `${RESIDUAL}, across the wires`],
+  ])('%s is not passed by “%s”; the plain answer passes', (step, text) => {
+    const c = at(step).type(text);
+    expect(c.refusal?.code).toBe('gate');
+    expect(c.kinds).toEqual(['noted']);
+    expect(here(c)).toBe(step);
+    expect(notes(c)).toContain(text);
+    c.type(step === 'proving' ? PROVING : step === 'residual' ? RESIDUAL : 'yes');
+    expect(c.refusal).toBeNull();
+    expect(here(c)).not.toBe(step);
+  });
+  test.each<[Step, string]>([
+    ['locked', 'lock and tag on, tried'],
+    ['locked', 'yes, all good'],
+    ['proving', `${PROVING} all dead`],
+  ])('%s is passed where what stands there says the same: “%s”', (step, text) => {
+    expect(here(at(step).type(text))).not.toBe(step);
+  });
+  test('an answer that does not pass it is taken with its words', () => {
+    const c = at('locked').type('no lock fits, hole too small');
+    expect(c.refusal).toBeNull();
+    expect(notes(c)).toContain('hole too small');
+  });
+});
+
+test('a figure typed behind back to the line that is asked now overwrites no note', () => {
+  const c = at('wires').type('wires off, red on herm').type('back fan 5.2');
+  expect(c.refusal?.text).toContain('type it without back');
+  expect(c.entries.some(({ kind }) => kind === 'amended')).toBe(false);
+  expect(c.type('back').last?.again?.title).toContain('Record the wiring');
+});
+
 describe('not understood: what is taken here', () => {
   test.each<[string, () => Conversation, string]>([
     [
@@ -68,6 +107,11 @@ describe('not understood: what is taken here', () => {
       'one reading',
       () => typed(atFigures(), ['241 240 comp 13.1 fan .9']),
       'Type the reading: Split, return minus supply.',
+    ],
+    [
+      'a line and a choice',
+      part,
+      'Type the line: herm (fan) (hf) (case). 1 or 4 figures in this order, or each behind its name. And one of: The first of the list · The second · The third · Another part: its print.',
     ],
     ['a choice', () => at('fit'), 'Type one of: Yes, all of it · No, something is missing.'],
   ])('%s', (_, question, words) => {

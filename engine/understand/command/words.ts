@@ -70,7 +70,7 @@ const SPELLINGS: readonly [CommandName, string][] = [
   ],
   [
     'stop',
-    `stop, stop stop, pause, alto, break time, take a break, taking a break, on break, going on break, lunch, lunch break, at lunch,
+    `stop, stop stop, pause, alto, para, para ya, para todo, parale, parele, detente, detengase, break time, take a break, taking a break, on break, going on break, lunch, lunch break, at lunch,
       going to lunch, brb, be right back, stop work, halt, descanso`,
   ],
   [

@@ -7,7 +7,7 @@ export const CLEAR: readonly string[] =
   smoke is gone, smoke is all gone, smoke all gone, smoke gone, smokes gone, smokes all gone, smoke has gone, smoke cleared, smoke has cleared,
   smoke is cleared, smoke stopped, smoke has stopped, smoke went away, smoke smell is gone, smoke smell gone, stopped smoking,
   stopped burning, quit smoking, burning smell is gone, burning smell gone, burning smell stopped, burning smell went away,
-  gas smell is gone, gas smell gone, gas smell went away, cigarette smoke, cigar smoke, smoking a cigarette, smokes cigarettes,
+  gas smell is gone, gas smell gone, gas smell went away, cigarette smoke, cigar smoke, smoking a cigarette, smoking a cigar, customer is smoking, homeowner is smoking, owner is smoking, tenant is smoking, neighbor is smoking, husband is smoking, smoked a cigarette, smoke a cigarette, smoking cigarettes, smokes cigarettes,
   smokes cigars, bbq smoke, barbecue smoke, grill smoke, smoke from the grill, smoke from the bbq, smoke from the wildfire,
   wildfire smoke, smokes inside, ya no hay humo, ya se fue el humo, detector de humo, detectores de humo, alarma de humo, shock absorber,
   shock absorbers, shock absorbing, shock mount, shock mounts, shock hazard, shock proof, risk of shock, shock risk, thermal shock,

@@ -51,6 +51,29 @@ export class BreathMap {
     return this.#line.isMark(to, '?') || (this.#line.isWord(from, ASKING) && this.#line.isWord(from + 1, ASKED));
   }
 
+  /**
+   * Said as a guess: "psc i think", "i guess psc", "psc probably"; a guess that stands alone behind it speaks of it
+   * too: "psc, i think". And "fan still running" is no fan that is still.
+   */
+  isGuessed(from: number, to: number): boolean {
+    const line = this.#line;
+    const { from: begin, to: end } = this.at(from);
+    if (line.isWord(to - 1, STILL) && line.isWord(to, GOING)) return true;
+    for (let j = Math.max(begin, from - REACH); j < from; j++)
+      if (line.isWord(j, GUESSING) && (this.#named[j] ?? 0) < 2) return true;
+    const only = (a: number, b: number): boolean => {
+      let guessed = false;
+      for (let j = a; j < b; j++) {
+        if (line.isWord(j, GUESSING)) guessed = true;
+        else if (!line.isWord(j, BESIDE_A_GUESS)) return false;
+      }
+      return guessed;
+    };
+    if (only(to, end)) return true;
+    const next = this.at(end + 1);
+    return to === end && end < line.tokens.length && only(next.from, next.to);
+  }
+
   /** Every word is understood, belongs to a name, or is one of `vocabulary`. */
   holdsOnly(i: number, vocabulary: ReadonlySet<string>): boolean {
     const { from, to } = this.at(i);
@@ -90,4 +113,12 @@ export class BreathMap {
 const REACH = 4;
 const words = (text: string): ReadonlySet<string> => new Set(text.split(' '));
 const ASKING = words('is are was do does did can could should shall may must');
+const GUESSING = words(
+  'think guess guessing probably maybe perhaps possibly likely suppose reckon hopefully believe creo quizas',
+);
+const BESIDE_A_GUESS = words('i we its it is im that so but just most very not sure');
+const STILL = words('still');
+const GOING = words(
+  'running runs run spinning spins spin turning turns turn going moving moves blowing on works working humming hums',
+);
 const ASKED = words('it the that this they i we you my');

@@ -6,7 +6,7 @@
 import { isDigit } from '../fold.ts';
 import { answered, type Hit } from './answers.ts';
 import { BreathMap } from './breath.ts';
-import { type OptionMeaning, type OptionPart, optionsOf } from './lexicon.ts';
+import { BARE, type OptionMeaning, type OptionPart, optionsOf } from './lexicon.ts';
 import { FILLERS, type Line, PARTING } from './state.ts';
 import { DENYING } from './vocabulary.ts';
 
@@ -19,7 +19,7 @@ export function claimChoices(line: Line): Record<string, string[]> {
   const breaths = new BreathMap(line, hits);
   for (const part of line.lexicon.choices) {
     const own = hits.filter((hit) => hit.part === part.key);
-    const taken = part.kind === 'choose' ? chosen(part, own, breaths) : answered(line, part, own, breaths);
+    const taken = part.kind === 'choose' ? chosen(line, part, own, breaths) : answered(line, part, own, breaths);
     if (taken.length === 0) continue;
     const ids = new Set(taken.map(({ id }) => id));
     given[part.key] = part.options.flatMap(({ id }) => (ids.has(id) ? [id] : []));
@@ -49,11 +49,12 @@ function hitsOf(line: Line): Hit[] {
 /** A letter answers at the head of the message, or alone between marks. "a" and "i" are words, so they need a mark. */
 function letterCounts(line: Line, i: number): boolean {
   const alone = i + 1 >= line.tokens.length || line.tokens[i + 1]?.kind === 'mark';
+  if (i === 1 && line.isMark(0, '(["')) return alone;
   if (i === 0) return alone || !'aioy'.includes(line.tokens[i]?.text ?? '');
   return alone && line.isMark(i - 1, `${PARTING}/`);
 }
 
-function chosen(part: OptionPart & { kind: 'choose' }, own: readonly Hit[], breaths: BreathMap): Hit[] {
+function chosen(line: Line, part: OptionPart & { kind: 'choose' }, own: readonly Hit[], breaths: BreathMap): Hit[] {
   // Asked once for a breath: a long message stays quick.
   const alone = new Map<number, boolean>();
   const standsAlone = (at: number): boolean => {
@@ -62,14 +63,30 @@ function chosen(part: OptionPart & { kind: 'choose' }, own: readonly Hit[], brea
     alone.set(from, only);
     return only;
   };
-  const meant = own.filter(
-    ({ from, plain }) => !breaths.isDenied(from, DENYING) && !breaths.asks(from) && (!plain || standsAlone(from)),
+  const sure = own.filter(
+    ({ from, to }) => !breaths.isDenied(from, DENYING) && !breaths.asks(from) && !breaths.isGuessed(from, to),
   );
-  const [head] = meant;
+  const meant = sure.filter(({ from, plain }) => !plain || standsAlone(from));
   if (part.several) return meant;
-  if (head?.letter && head.from === 0) return [head];
-  return new Set(meant.map(({ id }) => id)).size === 1 ? meant : [];
+  // "psc, could be inverter": an id is no name there, but it speaks of another answer.
+  const others = sure.filter(({ id, plain }) => plain && !BARE.has(id)).map(({ id }) => id);
+  const [head] = meant;
+  if (head?.letter && head.from === 0) return namesAnotherLetter(line, part, head) ? [] : [head];
+  return new Set([...meant.map(({ id }) => id), ...others]).size === 1 ? meant : [];
 }
+
+/** "c or d", "c/d", "d, c": two letters are no answer. */
+function namesAnotherLetter(line: Line, part: OptionPart, head: Hit): boolean {
+  const letters = new Set(part.options.flatMap(({ id }) => (id.length === 1 && id !== head.id ? [id] : [])));
+  return line.tokens.some(
+    (token, i) =>
+      i > 0 &&
+      token.kind === 'word' &&
+      letters.has(token.text) &&
+      (letterCounts(line, i) || line.isWord(i - 1, JOINING) || line.isMark(i - 1, '/&+-')),
+  );
+}
+const JOINING: ReadonlySet<string> = new Set(['or', 'and', 'maybe']);
 
 /** "2", or "1 3" where several may be chosen: only where the prompt has one list and no numbers are asked. */
 function byNumber(line: Line): Record<string, string[]> | null {

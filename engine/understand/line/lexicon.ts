@@ -119,7 +119,7 @@ const same = (a: Meaning, b: Meaning): boolean =>
 const letterIn = ({ kind }: OptionPart, id: string): string[] => (kind === 'choose' && id.length === 1 ? [id] : []);
 
 /** In a list these answer only alone: "no idea" is no no. */
-const BARE = new Set(['yes', 'no', 'none', 'nothing']);
+export const BARE: ReadonlySet<string> = new Set(['yes', 'no', 'none', 'nothing']);
 
 /** Words inside a name that it goes by without: "the fan is still". At its end they belong to it: "it is". */
 const EMPTY = new Set(['is', 'are', 'was', 'the']);

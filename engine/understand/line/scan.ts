@@ -2,6 +2,7 @@
 import { numberWord } from '../number.ts';
 import { FILLERS, type Line, PARTING } from './state.ts';
 import { valueEnd } from './values.ts';
+import { CLOSING } from './vocabulary.ts';
 
 export interface Span {
   from: number;
@@ -93,10 +94,16 @@ export class FieldScan {
     this.#foreign = false;
     this.#touching = true;
     this.#runFrom = this.loose.length;
+    if (values.length === 0 && this.#isNoFigure(wanted[0], at)) {
+      values.push({ from: at, to: at + 1 });
+      at++;
+    }
     if (values.length === 0) {
       this.dangling = true;
       return after;
     }
+    // "herm 36.1?" is no reading yet.
+    if (line.isMark(at, '?')) this.unsure.add(wanted[values.length - 1] ?? '');
     // "fan 5 .8", "herm 44 5": a slip of the space bar, or one number too many.
     if (line.tokens[at]?.kind === 'number' && valueEnd(line, at, true) > 0) return at;
     if (this.#isForeignCount(wanted[0], at)) this.unsure.add(wanted[0] ?? '');
@@ -107,6 +114,12 @@ export class FieldScan {
       this.named.push({ key: given[n] ?? '', from: n === 0 ? from : value.from, to: value.to, value });
     });
     return at;
+  }
+
+  /** "case short", "fuses good": said of a reading instead of its figure, so the figure is asked and not passed over. */
+  #isNoFigure(key: string | undefined, at: number): boolean {
+    const line = this.#line;
+    return key !== undefined && !this.#isCount(key) && line.isWord(at, NO_FIGURES) && line.find(at) === null;
   }
 
   /** Between the values of one name: "fuses .1/.1", "contacts .1 and .1", ".1, .1"; not ".1, 12.6 coil", ".1, .2, .3". */
@@ -222,9 +235,10 @@ export class FieldScan {
 
 const words = (text: string): ReadonlySet<string> => new Set(text.split(' '));
 const IS = words('is was are reads read reading at pulls pulling draws drawing measures measured shows showing');
+const NO_FIGURES = words(
+  'short shorted shorts shorting zero good ok okay fine bad nothing none grounded leaks leaky leaking',
+);
 const ON = words('on at for the');
 const AND = words('and');
-/** Said at the end of a line, about all of it. */
-const CLOSING = words('all ok okay good fine dead clean done great sounds looks clear');
 /** Words between a number and what it counts: "1 old start cap". */
 const LONGEST_PRAISE = 3;

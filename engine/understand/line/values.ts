@@ -43,5 +43,5 @@ function isName(line: Line, j: number, before: string): boolean {
 
 /** "volts" and "ac" behind the number. */
 const LONGEST = 3;
-const OVER_ALONE = new Set(['ol', 'o.l']);
+const OVER_ALONE = new Set(['ol', 'o.l', 'o/l']);
 const BEGINS_CLIMBING = new Set('climb climbs climbing still keeps rising rises'.split(' '));

@@ -1,4 +1,5 @@
 /** What words mean beside an answer: its own, those of another answer, those that say nothing, those that deny. */
+import type { Part } from '../../schema.ts';
 import { tokensOf } from '../token.ts';
 import type { OptionPart } from './lexicon.ts';
 import { FILLERS } from './state.ts';
@@ -21,6 +22,10 @@ export const DENYING: ReadonlySet<string> = new Set(
 /** Beside an answer's own words these change nothing: "all the wires are off now". */
 export const HARMLESS: ReadonlySet<string> = new Set(
   words('n i we have ive weve got all both everything a an of them em im my just now already took taken sir out'),
+);
+/** Said at the end of a line, about all of it. */
+export const CLOSING: ReadonlySet<string> = new Set(
+  words('all ok okay good fine dead clean done great sounds looks clear'),
 );
 /** What limits a yes elsewhere in the message: "yes, but", "except the fan", "done?". */
 const LIMITS = [
@@ -52,6 +57,16 @@ function made({ ask, options }: OptionPart, id: string): Vocabulary {
     beside,
     against: new Set([...LIMITS, ...others]),
   };
+}
+
+/**
+ * Whether words that were not read change nothing in an answer: "all good", "done now", and what the answer itself
+ * says. Figures never.
+ */
+export function saysNothing(piece: string, parts: readonly Part[]): boolean {
+  const own = parts.flatMap((part) => (part.kind === 'confirm' ? [...vocabularyOf(part, 'yes').label] : []));
+  const nothing = new Set([...own, ...CLOSING, ...HARMLESS, ...FILLERS]);
+  return tokensOf(piece).every(({ kind, text }) => kind === 'mark' || (kind === 'word' && nothing.has(text)));
 }
 
 const wordsOf = (texts: readonly string[]): string[] =>

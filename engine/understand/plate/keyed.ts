@@ -62,9 +62,15 @@ export const VOLTS: Family = {
   keys: [{ role: 'volts', words: `${VOLT}|voltage`, from: 12, to: 700 }],
 };
 
+const PSI = 'psi[ga]?(?![\\p{L}\\p{N}])';
+const SIDE = '(?:high|hi|hs|low|lo|ls)(?: side)?';
 export const PRESSURES: Family = {
   unit: 'psig',
-  after: new RegExp(`${GAP}${FIGURE}\\s?psi[ga]?(?![\\p{L}\\p{N}])`, 'uy'),
+  // One unit may stand for both: "HI 450 LO 250 PSIG", "PSIG HI 450 LO 250".
+  after: new RegExp(
+    `${GAP}${FIGURE}(?:\\s?${PSI}|(?=[ ,/]{0,3}${SIDE}[ :=]{0,3}\\d{2,3}\\s?${PSI})|(?<=${PSI}\\)?[ :,]{0,3}(?:${SIDE}[ :=]{0,3}\\d{2,3}[ ,/]{0,3})?${SIDE}[ :=]{0,3}\\d{2,3})(?!\\p{L}))`,
+    'uy',
+  ),
   before: new RegExp(`${NO_LEFT}${FIGURE}\\s?psi[ga]?\\s?$`, 'u'),
   keys: [
     { role: 'pressure-high', words: 'high(?: side)?|hi(?: side)?|hs', from: 50, to: 900 },

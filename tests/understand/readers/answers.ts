@@ -63,6 +63,25 @@ describe('plain answers', () => {
     expect(given(text, part)).toEqual({});
   });
 
+  test('an id beside a name speaks of another answer: it is asked which', () => {
+    const unit = choose('class', false, [
+      option('psc', 'PSC with a run capacitor', 'psc'),
+      option('inverter', 'Inverter, communicating or mini-split'),
+    ]);
+    for (const text of ['psc or inverter', 'psc but could be inverter', 'psc with inverter board', 'psc, maybe'])
+      expect(given(text, unit), text).toEqual({});
+    for (const text of ['psc, no inverter', 'not an inverter, its psc', 'psc', 'psc, i think the cap is old'])
+      expect(given(text, unit), text).toEqual({ class: ['psc'] });
+  });
+
+  test('still with what goes on is not still', () => {
+    const seen = choose('choice', false, [option('c', 'Compressor runs, fan still', 'fan still'), option('b', 'Hum')]);
+    expect(given('fan still running', seen)).toEqual({});
+    expect(given('fan still', seen)).toEqual({ choice: ['c'] });
+    expect(given('fan still, hot', seen)).toEqual({ choice: ['c'] });
+    expect(given('(c)', seen)).toEqual({ choice: ['c'] });
+  });
+
   test('an option’s id is a name only where nothing else is said', () => {
     const why = choose('cause', true, [option('fan', 'Fan stiff or hot'), option('coil', 'Coil dirty', 'coil')]);
     expect(given('fan', why)).toEqual({ cause: ['fan'] });
@@ -111,6 +130,13 @@ describe('it can’t be answered', () => {
     'no label',
     'sun faded',
     'worn off',
+    'no capacitance meter',
+    'meter only does ohms',
+    'my meter has no capacitance',
+    'plate unreadable',
+    'label is faded',
+    'none on the truck',
+    'not on the truck',
   ])('%s', (text) => {
     expect(saysCant(text)).toBe(true);
   });
@@ -131,6 +157,9 @@ describe('it can’t be answered', () => {
     'herm 38.4',
     'notable rust',
     'no toolbox left behind',
+    'meter only reads 0.2',
+    'meter has no reading',
+    'no part is burnt',
   ])('%j says something else', (text) => {
     expect(saysCant(text)).toBe(false);
   });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Part } from '../../../engine/schema.ts';
-import { readLabel, readLine } from '../../../engine/understand/index.ts';
+import { readField, readLabel, readLine } from '../../../engine/understand/index.ts';
 import {
   act,
   choose,
@@ -247,12 +247,31 @@ describe('nothing is guessed', () => {
     ['used two 45 and 5', {}, ['used two 45 and 5']],
     ['44 + 5', {}, ['44 + 5']],
     ['44 5?', {}, ['44 5']],
+    ['herm 44? fan 5', { fan: '5' }, ['herm 44']],
+    ['herm 44 fan 5?', { herm: '44' }, ['fan 5']],
     ['herm - 38.4', {}, ['herm - 38.4']],
     ['hello there', {}, ['hello there']],
     ['', {}, []],
   ])('%s', (text, expected, left) => {
     const parts = text.startsWith('241') ? running : sections;
     expect(readLine(text, parts)).toEqual({ given: expected, unread: left });
+  });
+});
+
+describe('what is said instead of a figure', () => {
+  const shell = [...sections, field('case', 'MΩ', { optional: true, unitNeeded: true })];
+  test('is asked, and not passed over', () => {
+    expect(given('herm 44 fan 5 case short', shell)).toEqual({ herm: '44', fan: '5', case: 'short' });
+    expect(given('herm good fan 5', shell)).toEqual({ herm: 'good', fan: '5' });
+    expect(given('herm 44 fan 5 case ol good', shell)).toEqual({ herm: '44', fan: '5', case: 'ol' });
+  });
+  test('O/L is OL', () => {
+    expect(readLine('herm 44 fan 5 case O/L', shell)).toEqual({
+      given: { herm: '44', fan: '5', case: 'O/L' },
+      unread: [],
+    });
+    expect(readField('O/L', field('case', 'MΩ'))).toEqual({ value: { kind: 'over', typed: 'O/L' } });
+    expect(given('44 5 o/l', shell)).toEqual({ herm: '44', fan: '5', case: 'o/l' });
   });
 });
 
@@ -361,6 +380,14 @@ describe('choices', () => {
     '1.5',
     'i do not know',
     'the d one',
+    'c or d',
+    'c/d',
+    'd, c',
+    'd and c',
+    'd i think',
+    'silent probably',
+    'i guess silent',
+    'silent, i think',
   ])('%s is none', (text) => {
     expect(given(text, [symptoms])).toEqual({});
   });

@@ -98,6 +98,9 @@ describe('a data plate', () => {
     ['r32 charge 92 oz', ['refrigerant r32', 'charge 92 oz']],
     ['CHARGE: 5 lbs R-454B', ['charge 5 lb', 'refrigerant R-454B']],
     ['HS 300 PSIG LS 150 PSIG TEST', ['pressure-high 300 psig', 'pressure-low 150 psig']],
+    ['HI 450 LO 250 PSIG', ['pressure-high 450 psig', 'pressure-low 250 psig']],
+    ['DESIGN PRESSURE HIGH SIDE 450 / LOW SIDE 250 PSI', ['pressure-high 450 psig', 'pressure-low 250 psig']],
+    ['HI 450 PSIG LO 250', ['pressure-high 450 psig', 'pressure-low 250 psig']],
     ['DESIGN PRESSURE 450 PSI HIGH 240 PSI LOW', ['pressure-high 450 psig', 'pressure-low 240 psig']],
     ['460 V 3 PH 60 HZ RLA 7.1 LRA 54', ['volts 460 V', 'phase 3', 'hertz 60 Hz', 'rla 7.1 A', 'lra 54 A']],
   ])('%s', (text, expected) => {
@@ -230,6 +233,7 @@ describe('what is not understood comes back as typed', () => {
     ['RLA 9000', ['RLA 9000']],
     ['COIL .24 V', ['COIL .24 V']],
     ['HIGH .5 PSIG', ['.5 PSIG']],
+    ['HI 450 LO 250', ['HI 450 LO 250']],
     ['FLA,8', ['FLA', '8']],
     ['X2RLA 5', ['X2RLA 5']],
     ['230%', ['230%']],
