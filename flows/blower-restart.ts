@@ -123,7 +123,7 @@ export const blowerRestart = flow({
       source: ['A blower above its FLA is a finding: common practice, no single source'],
       circuit: 'line',
       fields: {
-        l1l2: volts('Line volts', { over: false, words: ['volts', 'v', 'line', 'supply'] }),
+        l1l2: volts('Line volts', { over: false, words: ['volts', 'v', 'line', 'supply volts', 'line volts'] }),
         fan: amps('Blower', { over: false, words: ['blower', 'amps'] }),
         split: degreesApart('Split, return minus supply', {
           over: false,

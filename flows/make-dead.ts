@@ -152,7 +152,20 @@ export const makeDead = flow({
         supply: one('Supply of this unit', {
           'two-legs': {
             label: '208 to 240 V, two legs',
-            words: ['240', '230', '208', '240v', '230v', '208v', '208/230', 'two legs', '2 legs'],
+            words: [
+              '240',
+              '230',
+              '208',
+              '240v',
+              '230v',
+              '208v',
+              '208/230',
+              '208/240',
+              '208-230',
+              '208-240',
+              'two legs',
+              '2 legs',
+            ],
           },
           neutral: { label: '115 or 120 V, one leg and neutral', words: ['115', '115v', '120v', 'one leg', '1 leg'] },
         }),
@@ -218,6 +231,11 @@ export const makeDead = flow({
         'locked tagged tested',
         'locked tagged tried nothing starts',
         'locked tagged nothing started',
+        'locked tagged nothing starts',
+        'locked and tagged nothing starts',
+        'lock and tag on tried nothing starts',
+        'lock and tag on nothing starts',
+        'open locked tagged tried nothing starts',
       ],
       no: {
         label: 'Something started',
@@ -290,6 +308,7 @@ export const makeDead = flow({
                 'cover off clean',
                 'clean',
                 'looks clean',
+                'limpio',
                 'ok',
                 'nothing',
                 'nothing odd',
@@ -300,6 +319,8 @@ export const makeDead = flow({
             bulged: {
               label: 'Bulged top',
               words: [
+                'bulged',
+                'bulge',
                 'swollen',
                 'swelled',
                 'swelled up',

@@ -51,7 +51,10 @@ const steps = ({ example, how, fields, picture }: Words) =>
           first: { label: 'The first of the list', words: ['1st', 'exact'] },
           second: { label: 'The second', words: ['2nd', 'two singles'] },
           third: { label: 'The third', words: ['3rd'] },
-          other: { label: 'Another part: its print', words: ['another', 'another one', 'different one', 'other one'] },
+          other: {
+            label: 'Another part: its print',
+            words: ['another', 'another one', 'different one', 'other one', 'new', 'new one', 'new part', 'otro'],
+          },
         }),
         print: printed('Its print, where it is another part', { when: { part: 'pick', is: ['other'] } }),
         ...fields,
@@ -95,7 +98,7 @@ export const newPart = flow({
     example: '30+5 µF ±6 % 440 VAC',
     how: 'HERM to C, FAN to C; two singles: each on its own. One section: leave FAN out.',
     fields: {
-      herm: microfarads('HERM to C', { words: ['h', 'comp', 'hc', 'h-c', 'c-h', 'herm-c', 'c-herm'] }),
+      herm: microfarads('HERM to C', { words: ['h', 'hermetic', 'comp', 'hc', 'h-c', 'c-h', 'herm-c', 'c-herm'] }),
       fan: microfarads('FAN to C', { words: ['f', 'fc', 'f-c', 'c-f', 'fan-c', 'c-fan'], optional: true }),
       hf: microfarads('HERM to FAN', { words: ['h-f', 'f-h', 'herm-fan', 'fan-herm'], optional: true }),
     },

@@ -40,7 +40,7 @@ export const readings = flow({
       fields: {
         herm: microfarads('HERM to C', {
           unless: '~sections',
-          words: ['h', 'comp', 'compressor', 'hc', 'h-c', 'c-h', 'herm-c', 'c-herm'],
+          words: ['h', 'hermetic', 'comp', 'compressor', 'hc', 'h-c', 'c-h', 'herm-c', 'c-herm'],
         }),
         fan: microfarads('FAN to C', { unless: '~sections', words: ['f', 'fc', 'f-c', 'c-f', 'fan-c', 'c-fan'] }),
         hf: microfarads('HERM to FAN', { words: ['h-f', 'f-h', 'herm-fan', 'fan-herm'], optional: true }),

@@ -43,7 +43,17 @@ export const repair = flow({
           },
           fan: {
             label: 'Fan stiff, hot or slow',
-            words: ['fan hot', 'fan slow', 'slow fan', 'hot fan', 'fan motor hot', 'fan motor slow', 'stiff fan'],
+            words: [
+              'fan hot',
+              'fan slow',
+              'slow fan',
+              'hot fan',
+              'fan motor hot',
+              'fan motor slow',
+              'stiff fan',
+              'fan stiff',
+              'fan is stiff',
+            ],
           },
           contactor: {
             label: 'Contactor pitted',

@@ -30,7 +30,7 @@ export const compressorWindings = flow({
         cr: ohms('C to R', { words: ['c-r', 'r-c', 'rc', 'run'] }),
         cs: ohms('C to S', { words: ['c-s', 's-c', 'sc', 'start'] }),
         sr: ohms('S to R', { words: ['s-r', 'rs', 'r-s'] }),
-        g: ohms('To ground, the lowest', { words: ['ground', 'grounds', 'gnd', 'to ground', 'shell'] }),
+        g: ohms('To ground, the lowest', { words: ['ground', 'grounds', 'gnd', 'to ground', 'shell', 'frame'] }),
       },
       cant: 'not-taken',
       next: 'judged',

@@ -13,6 +13,8 @@ describe('what the unit does, by the words of a technician', () => {
     ['its not doing anything', 'a'],
     ['nothing runs outside', 'a'],
     ['Humming', 'b'],
+    ['buzzing and nothing moves', 'b'],
+    ['breaker wont stay on', 'h'],
     ['just hums, wont spin', 'b'],
     ['condenser fan out', 'c'],
     ['fan not spinning', 'c'],
@@ -131,6 +133,7 @@ const QUESTIONS: readonly [question: string, lead: readonly string[], said: read
       ['locked n tagged', { ok: ['yes'] }],
       ['locked out & tagged out', { ok: ['yes'] }],
       ['locked, tagged, tried, nothing starts', { ok: ['yes'] }],
+      ['lock and tag on, tried, nothing starts', { ok: ['yes'] }],
       ['fan started', { ok: ['no'] }],
       ['still runs', { ok: ['no'] }],
       ['lock won’t fit', { ok: ['cant'] }],
@@ -147,6 +150,8 @@ const QUESTIONS: readonly [question: string, lead: readonly string[], said: read
     [
       ['looks ok, 1 dual cap 45/5 mfd 370v', { condition: ['clean'], count: '1', print: '45/5 mfd 370v' }],
       ['top swelled up, oil, one cap', { condition: ['bulged', 'oil'], count: 'one' }],
+      ['top is bulged, 1 cap', { condition: ['bulged'], count: '1' }],
+      ['not bulged, clean, 1 cap', { condition: ['clean'], count: '1' }],
       ['mouse nest, 1 cap', { condition: ['chewed'], count: '1' }],
       ['clean, 1 run cap 1 start cap', { condition: ['clean'] }],
     ],
@@ -195,6 +200,7 @@ const QUESTIONS: readonly [question: string, lead: readonly string[], said: read
     [...read, 'spin free'],
     [
       ['r-c .9 s-c 2.7 r-s 3.6 gnd >200M', { cr: '.9', cs: '2.7', sr: '3.6', g: '>200M' }],
+      ['rc .9 sc 2.7 rs 3.6 frame ol', { cr: '.9', cs: '2.7', sr: '3.6', g: 'ol' }],
       ['run .9 start 2.7 sr 3.6 ground open', { cr: '.9', cs: '2.7', sr: '3.6', g: 'open' }],
     ],
   ],
@@ -214,6 +220,7 @@ const QUESTIONS: readonly [question: string, lead: readonly string[], said: read
       ['just old', { cause: ['nothing'] }],
       ['coil plugged with cottonwood', { cause: ['coil'] }],
       ['replaced last year', { cause: ['recent'] }],
+      ['dirty coil and fan stiff', { cause: ['coil', 'fan'] }],
       ['voltage high', { cause: ['volts'] }],
       ['FAN FLA .8', {}],
     ],
@@ -241,6 +248,8 @@ const QUESTIONS: readonly [question: string, lead: readonly string[], said: read
     [
       ['buttoned up, power on', { ok: ['yes'] }],
       ['leave it off', { ok: ['no'] }],
+      ['cover on, lock off', { ok: ['yes'] }],
+      ['closed but lock off', {}],
       ['cover on', {}],
       ['no', {}],
     ],
@@ -253,6 +262,7 @@ const QUESTIONS: readonly [question: string, lead: readonly string[], said: read
         'line 241 load 240 comp pulls 13.1 fan .9 delta t 19 degrees, runs quiet',
         { l1l2: '241', t1t2: '240', comp: '13.1', fan: '.9', split: '19 degrees', sound: ['fine'] },
       ],
+      ['241 240 comp 13.1 fan .9 return 75 supply 56', { comp: '13.1', fan: '.9' }],
       [
         '241v, comp 13.1a, 19 split, fan running backwards',
         { l1l2: '241v', comp: '13.1a', split: '19', sound: ['backwards'] },

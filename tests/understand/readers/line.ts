@@ -259,7 +259,7 @@ describe('nothing is guessed', () => {
 });
 
 describe('what is said instead of a figure', () => {
-  const shell = [...sections, field('case', 'MΩ', { optional: true, unitNeeded: true })];
+  const shell = sections;
   test('is asked, and not passed over', () => {
     expect(given('herm 44 fan 5 case short', shell)).toEqual({ herm: '44', fan: '5', case: 'short' });
     expect(given('herm good fan 5', shell)).toEqual({ herm: 'good', fan: '5' });
@@ -271,7 +271,7 @@ describe('what is said instead of a figure', () => {
       unread: [],
     });
     expect(readField('O/L', field('case', 'MΩ'))).toEqual({ value: { kind: 'over', typed: 'O/L' } });
-    expect(given('44 5 o/l', shell)).toEqual({ herm: '44', fan: '5', case: 'o/l' });
+    expect(given('44 5 4.5 o/l', shell)).toEqual({ herm: '44', fan: '5', hf: '4.5', case: 'o/l' });
   });
 });
 
