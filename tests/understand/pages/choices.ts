@@ -262,7 +262,7 @@ const QUESTIONS: readonly [question: string, lead: readonly string[], said: read
         'line 241 load 240 comp pulls 13.1 fan .9 delta t 19 degrees, runs quiet',
         { l1l2: '241', t1t2: '240', comp: '13.1', fan: '.9', split: '19 degrees', sound: ['fine'] },
       ],
-      ['241 240 comp 13.1 fan .9 return 75 supply 56', { comp: '13.1', fan: '.9' }],
+      ['241 240 comp 13.1 fan .9 return 75 supply 56', { l1l2: '241', t1t2: '240', comp: '13.1', fan: '.9' }],
       [
         '241v, comp 13.1a, 19 split, fan running backwards',
         { l1l2: '241v', comp: '13.1a', split: '19', sound: ['backwards'] },
