@@ -21,6 +21,7 @@ export function check(manual: Manual): Fault[] {
       ...data(p),
       ...order(plan, p),
       ...gates(plan, p),
+      ...afar(plan, p),
       ...judging(p),
       ...asking(p),
       ...concluding(p),
@@ -77,6 +78,12 @@ function gates(plan: Plan, p: Place): Fault[] {
     }
   }
   return out;
+}
+
+/** Without a cabinet there is no make-dead, so nobody may be led to a step that would need one. */
+function afar(plan: Plan, p: Place): Fault[] {
+  if (p.class === 'eyes' || p.gate || plan.regions[p.cabinet]) return [];
+  return [fault(p, `a step of class ${p.class} at no cabinet of the manual`)];
 }
 
 function judging(p: Place): Fault[] {

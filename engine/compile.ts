@@ -52,7 +52,7 @@ type Event = { type: 'entry'; entry: Entry };
 type Guard = (args: { context: Context }) => boolean;
 
 const halted: Record<Halt, (plan: Plan, memory: Memory) => boolean> = {
-  '!emergency': (_, m) => m.alarm !== null,
+  '!emergency': (plan, m) => m.alarm !== null && !plan.manual.caller,
   '!hazard': (_, m) => m.hazard !== null,
   '!stopping': (_, m) => m.stop === 'asked',
   '!paused': (_, m) => m.stop === 'paused',

@@ -32,6 +32,7 @@ export function fingerprint(manual: Manual): string {
     fromRecord: manual.fromRecord,
     labelTolerance: manual.labelTolerance,
     isolation,
+    ...(manual.caller ? { caller: manual.caller } : {}),
     start: plan.start,
     places: places.map(withoutPicture),
     judgements: [...used].sort().map((id) => `${id}@${judgementOf(id).semantics}`),

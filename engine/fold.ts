@@ -31,6 +31,7 @@ export function fold(plan: Plan, before: Memory, entry: Entry): Memory {
       if (entry.body.what === 'settings') return { ...memory, settings: entry.body.settings };
       if (entry.body.what === 'truck') return carried(memory, entry.seq, entry.body.truck);
       if (entry.body.what === 'equipment') return known(plan, memory, entry, entry.body.equipment);
+      if (entry.body.what === 'call') return { ...memory, call: entry.body.call };
       return { ...memory, meters: { ...memory.meters, [entry.body.person]: entry.body.meter } };
     case 'assigned':
       return { ...memory, assigned: withOne(memory.assigned, entry.body.to) };

@@ -7,6 +7,7 @@ export { decide } from './decide/decide.ts';
 export type { Context, Decision, Relation, UseCase } from './decide/types.ts';
 export { FlowError, TranscriptCorrupt, TranscriptMismatch } from './errors.ts';
 export { fingerprint, SEMANTICS } from './fingerprint.ts';
+export { formPrompt } from './form.ts';
 export { prompt, promptAgain } from './prompt.ts';
 export { asOf, begin, replay, type Standing, take } from './replay.ts';
 export { sayKind } from './say-kind.ts';

@@ -155,7 +155,7 @@ const NONE = {};
 
 function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
   const given: Record<string, Parts | undefined> = {};
-  const { settings, equipment } = memory;
+  const { settings, equipment, alarm } = memory;
   let { truck } = memory;
   const sources: (object | null)[] = [settings, equipment];
   let meter: Meter = ASSUMED_METER;
@@ -166,17 +166,18 @@ function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
     if (name === 'part' && found) truck = memory.trucks.findLast((t) => t.seq < found.seq)?.truck ?? null;
     if (METERED.includes(name) && found) meter = memory.meters[found.by] ?? ASSUMED_METER;
   }
-  sources.push(truck, meter);
+  sources.push(alarm, truck, meter);
   const { beside } = place;
   const byStep = runs.get(what) ?? new WeakMap<object, Run[]>();
   runs.set(what, byStep);
-  const first = sources.slice(2, -2).find((x) => x !== null) ?? NONE;
+  const first = sources.slice(2, -3).find((x) => x !== null) ?? NONE;
   const known = byStep.get(first) ?? [];
   const done = known.find((run) => run.beside === beside && run.sources.every((x, i) => x === sources[i]));
   if (done) return done.result;
   const result = judgementOf(what.judgement).run(given, what.limits, {
     ...{ settings, meter, truck, equipment },
     ...(beside === null ? {} : { cabinet: beside }),
+    ...(alarm ? { alarm: alarm.hazard } : {}),
   });
   byStep.set(first, [...known.slice(-15), { sources, beside, result }]);
   return result;

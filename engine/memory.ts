@@ -2,7 +2,7 @@
  * What is known of a job: the fold of its entries. A job stands where the first needed fact is missing, so voiding,
  * correcting, handing over and restarting all are "forget some facts and go over the page again" (`forget.ts`).
  */
-import type { Body, Conclusion, Equipment, Meter, Parts, Settings, TextRef, Truck, Value } from './schema.ts';
+import type { Body, Call, Conclusion, Equipment, Meter, Parts, Settings, TextRef, Truck, Value } from './schema.ts';
 
 export interface Fact {
   readonly seq: number;
@@ -82,6 +82,8 @@ export interface Memory {
   readonly trucks: readonly { readonly seq: number; readonly truck: Truck }[];
   /** What is known of the unit. */
   readonly equipment: (Equipment & { readonly asOf: string }) | null;
+  /** What was learnt of the call before anybody drove out. */
+  readonly call: Call | null;
   /** What just happened, by code, until the next accepted answer. */
   readonly notices: readonly string[];
   /** What was computed of the line that was last not accepted. */
@@ -127,6 +129,7 @@ export const BLANK: Memory = {
   truck: null,
   trucks: [],
   equipment: null,
+  call: null,
   notices: [],
   explained: [],
   fallen: [],

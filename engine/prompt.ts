@@ -12,7 +12,18 @@ import { questionPictures, verdictPictures, wayPicture } from './picture/of-prom
 import { QUANTITIES } from './quantity.ts';
 import { asOf, deadlineOf, memoryOf, placeIdOf, planOf, type Standing } from './replay.ts';
 import { route } from './route.ts';
-import type { Conclusion, Finding, IsolationLine, Notice, Option, Part, Parts, Prompt, Value } from './schema.ts';
+import type {
+  Callout,
+  Conclusion,
+  Finding,
+  IsolationLine,
+  Notice,
+  Option,
+  Part,
+  Parts,
+  Prompt,
+  Value,
+} from './schema.ts';
 import type { AskStep, OptionSpec, PartSpec } from './vocabulary.ts';
 
 /** The question that stands at `now`. */
@@ -34,7 +45,39 @@ export function prompt(standing: Standing, now: string): Prompt {
     };
   }
   if (!('parts' in step)) throw new Error(`${here} asks nothing`);
-  return { ...base, ...question(base, place, step, memory, true), holder: holderFor(place, memory) };
+  const asked = question(base, place, step, memory, true);
+  return {
+    ...base,
+    ...asked,
+    body: [...fromCall(memory), ...(asked.body ?? [])],
+    callouts: [...alarmed(plan, memory), ...(asked.callouts ?? [])],
+    holder: holderFor(place, memory),
+  };
+}
+
+/** Before the first answer: what the call says, as far as it was computed. Words of the caller stand in the ticket. */
+function fromCall({ call, facts }: Memory): string[] {
+  if (!call || Object.keys(facts).length > 0) return [];
+  const causes = call.causes.map(({ cause, because }) => `${cause} (${because})`);
+  return [
+    ...(causes.length > 0 ? [`From the call, likely: ${causes.join('; ')}.`] : []),
+    ...(call.load.length > 0 ? [`On the truck: ${call.load.join(' ')}`] : []),
+  ];
+}
+
+/** While a call is taken an alarm holds nothing, and stands over every question. */
+function alarmed({ manual }: Plan, { alarm, settings }: Memory): Callout[] {
+  if (!alarm || !manual.caller) return [];
+  const out =
+    alarm.hazard === 'gas' || alarm.hazard === 'refrigerant'
+      ? 'Touch no switch and light no flame; call from outside.'
+      : 'Get away from it; power off at the breaker only where that is dry and safe.';
+  return [
+    {
+      level: 'danger',
+      text: `Emergency. Tell the caller: ${out} Emergency services: ${settings.emergencyNumber}. Senior, dispatcher and owner are told.`,
+    },
+  ];
 }
 
 /** An earlier answer as a question again, its present answer filled in. */
@@ -90,7 +133,7 @@ function frame(s: Standing): Prompt {
   };
 }
 
-function question(
+export function question(
   base: Prompt,
   place: Place,
   step: AskStep,
@@ -173,8 +216,9 @@ export function toPart(key: string, spec: PartSpec, was?: Value): Part {
     case 'label':
       return { kind: 'label', ...common, remembered: was?.kind === 'label' ? labelWords(was.label) : null };
     case 'photo':
+      return { kind: 'photo', ...common };
     case 'note':
-      return { kind: spec.part, ...common };
+      return { kind: 'note', ...common, ...(spec.finds ? { finds: spec.finds } : {}) };
   }
 }
 const optionsOf = (of: Readonly<Record<string, OptionSpec>>): Option[] =>

@@ -65,7 +65,7 @@ export const concludeAt = (plan: Plan, place: Place, memory: Memory): Conclusion
   conclude(plan, place, memory, route(plan, memory).passed);
 
 function haltOf(plan: Plan, m: Memory): string | null {
-  if (m.alarm) return '!emergency';
+  if (m.alarm && !plan.manual.caller) return '!emergency';
   if (m.hazard) return '!hazard';
   if (m.stop) return m.stop === 'asked' ? '!stopping' : '!paused';
   if (m.handover) return '!taking-over';

@@ -159,7 +159,7 @@ export type Conclusion = z.infer<typeof Conclusion>;
 export const VoidReason = z.enum(['age', 'power-back', 'lock-off', 'line-voltage', 'offline']);
 export type VoidReason = z.infer<typeof VoidReason>;
 
-const Hazard = z.enum([
+export const Hazard = z.enum([
   'shock',
   'fire',
   'smoke',
@@ -173,6 +173,29 @@ const Hazard = z.enum([
   'other',
 ]);
 export type Hazard = z.infer<typeof Hazard>;
+
+/** How soon somebody must go, from the least to the most urgent. */
+const Urgency = z.enum(['soon', 'today', 'first', 'now']);
+
+/** What was learnt of a call before anybody drove out: computed lines, and the caller's own words beside the record. */
+export const Call = z.strictObject({
+  /** The record that it was taken on. */
+  from: id,
+  /** null: nothing was said that decides it. */
+  urgency: z.nullable(Urgency),
+  reasons: z.array(z.string()),
+  /** The likeliest first. */
+  causes: z.array(z.strictObject({ cause: z.string(), because: z.string() })),
+  load: z.array(z.string()),
+  /** A likely cause asks for a person with the refrigerant certification. */
+  certified: z.boolean(),
+  /** What the caller chose of what was asked, a line each. */
+  said: z.array(z.string()),
+  told: z.array(z.string()),
+  /** By what they are: name, phone, address and so on. */
+  words: z.record(id, TextRef),
+});
+export type Call = z.infer<typeof Call>;
 
 const bodies = {
   opened: z.strictObject({
@@ -188,6 +211,7 @@ const bodies = {
     z.strictObject({ what: z.literal('meter'), person: id, meter: Meter }),
     z.strictObject({ what: z.literal('truck'), truck: Truck }),
     z.strictObject({ what: z.literal('equipment'), equipment: Equipment }),
+    z.strictObject({ what: z.literal('call'), call: Call }),
   ]),
   assigned: z.strictObject({ to: id }),
   answered: z.strictObject({
@@ -316,7 +340,7 @@ export const Part = z.discriminatedUnion('kind', [
   }),
   z.strictObject({ kind: z.literal('label'), ...common, remembered: z.nullable(z.string()) }),
   z.strictObject({ kind: z.literal('photo'), ...common }),
-  z.strictObject({ kind: z.literal('note'), ...common }),
+  z.strictObject({ kind: z.literal('note'), ...common, finds: z.optional(z.enum(['phone', 'place', 'unit'])) }),
 ]);
 export type Part = z.infer<typeof Part>;
 

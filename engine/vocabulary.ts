@@ -10,9 +10,11 @@ import type { JudgementId, LimitsOf, OutcomeOf, TakesOf } from './judgements/ind
 import type { Limit } from './judgements/judgement.ts';
 import type { Leads } from './picture/data.ts';
 import type { Circuit, Quantity } from './quantity.ts';
-import type { Callout, Equipment } from './schema.ts';
+import type { Callout, Equipment, Hazard } from './schema.ts';
 
 export type { Leads, Limit };
+/** `phone`: a call-back number. `place`: where the unit stands. `unit`: its make, model or marking. */
+export type Finds = 'phone' | 'place' | 'unit';
 
 /** The closed list of acts. Each puts hands inside, so each asks for a standing isolation. */
 export type ActName = 'wires off' | 'spin' | 'tug' | 'fit' | 'rewire' | 'part out';
@@ -51,6 +53,8 @@ export interface OptionSpec {
   /** Contradicts every other option of the same part. */
   readonly alone?: boolean;
   readonly words?: readonly string[];
+  /** Whoever chooses it reports a danger: the alarm goes on the record with the answer. */
+  readonly hazard?: Hazard;
 }
 export interface ChoosePart<R extends string = string> extends PartBase<R> {
   readonly part: 'choose';
@@ -61,6 +65,8 @@ export interface PlainPart<R extends string = string> extends PartBase<R> {
   readonly part: 'confirm' | 'act' | 'label' | 'photo' | 'note';
   /** A label of a start part is a range; without it the print of a run part is asked for. */
   readonly start?: true;
+  /** What the shop looks up while this is typed: open calls and units that it knows already. */
+  readonly finds?: Finds;
   readonly options?: Readonly<Record<string, OptionSpec>>;
 }
 export type PartSpec<R extends string = string> = FieldPart<R> | ChoosePart<R> | PlainPart<R>;
@@ -201,6 +207,7 @@ export const choose = <const T extends string, const R extends string = never>(
     readonly options: Readonly<Record<string, OptionSpec & { readonly to: T }>>;
     readonly as?: string;
     readonly restsOn?: readonly R[];
+    readonly shows?: readonly Shown<R>[];
   },
 ): AskStep<T, R> => {
   const { options, as, ...rest } = spec;
@@ -412,8 +419,14 @@ export const megohms = field('insulation');
 export const count = field('count');
 /** Between two temperatures, °F. */
 export const degreesApart = field('difference');
+/** A temperature, °F; °C is taken too. */
+export const degrees = field('temperature');
+/** Relative humidity, %. */
+export const humidity = field('humidity');
+export const hours = field('hours');
 
 type ChooseOptions<R extends string> = { readonly optional?: boolean; readonly when?: When<R>; readonly as?: string };
+type NoteOptions<R extends string> = ChooseOptions<R> & { readonly finds?: Finds };
 const chooser =
   (several: boolean) =>
   <const R extends string = never>(
@@ -428,7 +441,7 @@ export const printed = <const R extends string = never>(ask: string, o: ChooseOp
   ask,
   ...o,
 });
-export const noted = <const R extends string = never>(ask: string, o: ChooseOptions<R> = {}): PlainPart<R> => ({
+export const noted = <const R extends string = never>(ask: string, o: NoteOptions<R> = {}): PlainPart<R> => ({
   part: 'note',
   ask,
   ...o,
@@ -489,5 +502,11 @@ export interface Manual {
   readonly labelTolerance: Limit;
   /** What each exit of the root means for the job. */
   readonly endings: Readonly<Record<string, { readonly title: string; readonly says: string }>>;
+  /**
+   * Questions to a caller, answered by somebody far from the unit: nothing is opened, and an alarm doesn't hold the record,
+   * since the person on the line still has to say where they are. At these endings a call is opened on the shelf's first
+   * manual.
+   */
+  readonly caller?: { readonly opens: readonly string[] };
 }
 export const manual = (of: Manual): Manual => of;

@@ -9,10 +9,8 @@ export type Resolve = (ref: TextRef) => string;
 
 export function valueWords(value: Value, spec: PartSpec | undefined, resolve: Resolve): string {
   switch (value.kind) {
-    case 'choice': {
-      const options = spec && 'options' in spec ? (spec.options ?? {}) : {};
-      return value.chosen.map((id) => options[id]?.label ?? id).join(', ');
-    }
+    case 'choice':
+      return chosenLabels(spec, value.chosen).join(', ');
     case 'figure':
       return value.unit === 'count' ? value.value : `${value.value}\u2009${sayUnit(value.unit)}`;
     case 'over':
@@ -26,6 +24,11 @@ export function valueWords(value: Value, spec: PartSpec | undefined, resolve: Re
     case 'photo':
       return 'photo';
   }
+}
+
+export function chosenLabels(spec: PartSpec | undefined, chosen: readonly string[]): string[] {
+  const options = spec && 'options' in spec ? (spec.options ?? {}) : {};
+  return chosen.map((id) => options[id]?.label ?? id);
 }
 
 /** One line per part that was given; a reading that was left out says so, any other part is silent. */

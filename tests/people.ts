@@ -3,7 +3,7 @@ import { seal } from '../engine/chain.ts';
 import { compile } from '../engine/compile.ts';
 import { decide } from '../engine/decide/decide.ts';
 import type { Decision } from '../engine/decide/types.ts';
-import { may } from '../engine/desk/rights.ts';
+import { may, useOn } from '../engine/desk/rights.ts';
 import type { Role } from '../engine/desk/types.ts';
 import { fingerprint, SEMANTICS } from '../engine/fingerprint.ts';
 import { DEFAULT_SETTINGS } from '../engine/memory.ts';
@@ -147,7 +147,11 @@ export class Conversation {
       at: this.at,
       said: reply.said ?? null,
       client: reply.client,
-      may: (use, to) => may(person.roles, use, { ...to, participates: memoryOf(this.standing).assigned.includes(by) }),
+      may: (use, to) =>
+        may(person.roles, useOn(planOf(this.standing).manual, use), {
+          ...to,
+          participates: memoryOf(this.standing).assigned.includes(by),
+        }),
       salt: () => `salt-${++this.count}`,
       people: Object.values(PEOPLE),
     });

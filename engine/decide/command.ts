@@ -61,6 +61,7 @@ export function decideCommand(s: Standing, command: Command, c: Context, keep: S
       return decideWithdraw(s, of, reason, c);
     }
     case 'stop':
+      if (plan.manual.caller) return { info: ['Nothing is open here. Leave it; what was answered is kept.'] };
       if (here === '!stopping' || here === '!paused') return { info: ['Already stopping.'] };
       return may('stop') ? write({ kind: 'paused', body: {} }) : only('somebody who is signed in');
     case 'made safe': {

@@ -4,16 +4,19 @@
  */
 import { isHalt } from '../compile.ts';
 import type { Place, Plan } from '../flatten.ts';
+import { placeOf } from '../fold.ts';
 import { isBegun } from '../forget.ts';
 import { isConcluded } from '../known.ts';
+import type { Memory } from '../memory.ts';
 import { prompt } from '../prompt.ts';
 import { memoryOf, overdue, placeIdOf, planOf, type Standing, take } from '../replay.ts';
 import { concludeAt, route } from '../route.ts';
-import type { Draft, Entry, GivenParts, Prompt, Reply } from '../schema.ts';
+import type { Draft, Entry, GivenParts, Hazard, Prompt, Reply } from '../schema.ts';
 import { readCommand, readHazard, readLine, saysCant } from '../understand/index.ts';
 import { decideAmend, decideWithdraw } from './amend.ts';
 import { decideAnswer, haltAnswer } from './answer.ts';
 import { decideCommand } from './command.ts';
+import { decideForm, isForm } from './form.ts';
 import { besideGate } from './gate.ts';
 import { counted } from './stock.ts';
 import { type Context, type Decision, refuse, type Scribe, scribe, type Wish } from './types.ts';
@@ -65,6 +68,10 @@ function following(before: Standing, drafts: readonly Draft[], c: Context): { fo
     follow.push(d);
     s = pretend(s, d, c);
   };
+  for (const draft of drafts) {
+    const hazard = memoryOf(s).alarm ? null : reported(planOf(s), memoryOf(before), draft);
+    if (hazard) add({ kind: 'alarmed', body: { hazard } });
+  }
   // A verdict on the way that is not on the record, or was drawn from answers that have changed since.
   for (let due = nextVerdict(s); due; due = nextVerdict(s)) {
     const { step } = due;
@@ -79,6 +86,22 @@ function following(before: Standing, drafts: readonly Draft[], c: Context): { fo
     if (planOf(s).places.get(here)?.step.verb === 'approval') add({ kind: 'raised', body: { why: 'approval' } });
   }
   return { follow, after: s };
+}
+
+/** The danger that an answer reports by an option that means one. */
+function reported(plan: Plan, memory: Memory, draft: Draft): Hazard | null {
+  if (draft.kind !== 'answered' && draft.kind !== 'amended') return null;
+  const id = draft.kind === 'answered' ? draft.body.place : placeOf(memory, draft.body.of);
+  const step = id === null ? undefined : plan.places.get(id)?.step;
+  if (!step || !('parts' in step)) return null;
+  for (const [key, value] of Object.entries(draft.body.parts)) {
+    const part = step.parts[key];
+    const options = part && 'options' in part ? (part.options ?? {}) : {};
+    const chosen = value.kind === 'choice' ? value.chosen : [];
+    const hazard = chosen.map((o) => options[o]?.hazard).find((h) => h !== undefined);
+    if (hazard) return hazard;
+  }
+  return null;
 }
 
 /** A part went in: answered now, at an act that fits one. */
@@ -96,7 +119,14 @@ function nextVerdict(s: Standing): Place | undefined {
 
 function wished(s: Standing, reply: Reply, c: Context, keep: Scribe): Wish {
   const hazard = hazardIn(s, reply, c.at, keep);
-  if (hazard) return hazard;
+  if (!hazard) return wishedOf(s, reply, c, keep);
+  if (!planOf(s).manual.caller) return hazard;
+  // Said by somebody on the line, and typed into an answer: the alarm goes out, and the answer counts as well.
+  const rest = wishedOf(s, reply, c, keep);
+  return { ...rest, drafts: [...(rest.drafts ?? []), ...(hazard.drafts ?? [])] };
+}
+
+function wishedOf(s: Standing, reply: Reply, c: Context, keep: Scribe): Wish {
   switch (reply.kind) {
     case 'command':
       return decideCommand(s, { name: reply.name, text: reply.text ?? '', of: reply.of ?? null }, c, keep);
@@ -126,6 +156,7 @@ function barredByHalt(s: Standing): Wish | null {
 }
 
 function answered(s: Standing, parts: GivenParts, offline: boolean, c: Context, keep: Scribe): Wish {
+  if (isForm(parts)) return decideForm(s, parts, offline, c, keep);
   if (!isHalt(placeIdOf(s))) return decideAnswer(s, parts, offline, c, keep);
   const answer = haltAnswer(s, parts);
   if (answer.command === undefined) return answer;
@@ -148,6 +179,8 @@ const outOfContact = (): Wish =>
 function hazardIn(s: Standing, reply: Reply, now: string, keep: Scribe): Wish | null {
   const memory = memoryOf(s);
   if (reply.kind === 'command' && ['why', 'where', 'help'].includes(reply.name)) return null;
+  // Whoever takes a call goes on writing down where it burns.
+  if (memory.alarm && planOf(s).manual.caller) return null;
   for (const words of wordsOf(reply)) {
     // What is offered is gone through only where the words mean danger by themselves.
     const found = readHazard(words, []) && readHazard(words, offeredBy(prompt(s, now)));

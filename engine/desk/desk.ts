@@ -19,7 +19,7 @@ import { clean, speaksUp, wellFormed } from './heard.ts';
 import { photosIn, plainJpeg } from './photo.ts';
 import { withRecalls } from './recalls.ts';
 import { createReview } from './review.ts';
-import { may } from './rights.ts';
+import { may, useOn } from './rights.ts';
 import { createSheets } from './sheets.ts';
 import { type KeptCard, readSummary, summaryOf, takesPart } from './summary.ts';
 import { ticket } from './ticket.ts';
@@ -83,7 +83,11 @@ export function createDesk(parts: DeskParts): Desk {
     at,
     said: reply.said == null ? null : older(at, reply.said),
     client: reply.client,
-    may: (use, relation) => may(person.roles, use, { ...relation, participates: participates(file, person.id) }),
+    may: (use, relation) =>
+      may(person.roles, useOn(file.standing.machine.plan.manual, use), {
+        ...relation,
+        participates: participates(file, person.id),
+      }),
     salt: () => random(16),
     people: crew.filter((p) => p.active).map((p) => ({ id: p.id, name: p.name })),
   });

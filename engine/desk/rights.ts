@@ -1,5 +1,6 @@
 /** Who may do what: one table, role × use case, for every adapter. The desk asks it before anything is decided. */
 import type { Relation, UseCase } from '../decide/types.ts';
+import type { Manual } from '../vocabulary.ts';
 import type { Role } from './types.ts';
 
 /** How a person stands to a job besides their role. */
@@ -16,7 +17,9 @@ const seniorAmends: Rule = (to) => to.own || to.holder || (to.reason && !to.gate
 const seniorWithdraws: Rule = (to) => to.own || to.holder || to.reason;
 const notHolding: Rule = (to) => !to.holder;
 
-export type DeskUse = 'open' | 'see' | 'export' | 'assign' | 'crew' | 'settings' | 'review';
+export type DeskUse =
+  | ('open' | 'see' | 'export' | 'assign' | 'crew' | 'settings' | 'review')
+  | ('take-call' | 'board' | 'told-of-alarms' | 'read-crew');
 type Row = Partial<Record<Role, Rule>>;
 
 export const RIGHTS: Readonly<Record<UseCase | DeskUse, Row>> = {
@@ -24,6 +27,12 @@ export const RIGHTS: Readonly<Record<UseCase | DeskUse, Row>> = {
   see: { technician: taking, senior: always, dispatcher: always, owner: always },
   export: { technician: taking, senior: always, owner: always },
   assign: { senior: always, dispatcher: always, owner: always },
+  // A call while the caller is on the line: its questions, and the answers to them.
+  'take-call': { senior: always, dispatcher: always, owner: always },
+  board: { senior: always, dispatcher: always, owner: always },
+  // Whose screens say so until they have seen it, on whatever job it is.
+  'told-of-alarms': { senior: always, dispatcher: always, owner: always },
+  'read-crew': { senior: always, dispatcher: always, owner: always },
   crew: { owner: always },
   settings: { owner: always },
   review: { senior: always, owner: always },
@@ -51,3 +60,8 @@ export const RIGHTS: Readonly<Record<UseCase | DeskUse, Row>> = {
 /** True where one of the person's roles allows it. */
 export const may = (roles: readonly Role[], use: UseCase | DeskUse, to: Standing): boolean =>
   roles.some((role) => RIGHTS[use][role]?.(to) ?? false);
+
+const ANSWERS: readonly string[] = ['answer', 'amend', 'withdraw'];
+/** A call that is taken down touches no unit: whoever takes calls answers there, and nobody else. */
+export const useOn = (manual: Pick<Manual, 'caller'>, use: UseCase): UseCase | DeskUse =>
+  manual.caller && ANSWERS.includes(use) ? 'take-call' : use;

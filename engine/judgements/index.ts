@@ -3,7 +3,12 @@ import { absence } from './absence.ts';
 import { alternative } from './alternative.ts';
 import { bridge } from './bridge.ts';
 import { bus } from './bus.ts';
+import { calledBefore } from './caller/called-before.ts';
+import { callerChecks } from './caller/caller-checks.ts';
+import { danger } from './caller/danger.ts';
 import { heatIndex } from './caller/heat-index.ts';
+import { likelyCausesOfCall } from './caller/likely-causes.ts';
+import { load } from './caller/load.ts';
 import { urgency } from './caller/urgency.ts';
 import { capacitors } from './capacitors.ts';
 import { caseLeak } from './case-leak.ts';
@@ -118,6 +123,11 @@ export const judgements = {
   'valve-lines': valveLines,
   'heat-index': heatIndex,
   urgency,
+  danger,
+  'called-before': calledBefore,
+  'caller-checks': callerChecks,
+  'likely-causes': likelyCausesOfCall,
+  load,
   'compressor-windings': compressorWindings,
   'fan-windings': fanWindings,
   'blower-windings': blowerWindings,

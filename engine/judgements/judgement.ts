@@ -2,7 +2,7 @@
  * A judgement is a named computation with closed outcomes. Flows name it and give it facts and limits; it never asks,
  * never remembers, never reads a clock. `id@semantics` is part of a flow's fingerprint: a changed computation shows.
  */
-import type { Equipment, Finding, Meter, Parts, Settings, Truck } from '../schema.ts';
+import type { Equipment, Finding, Hazard, Meter, Parts, Settings, Truck } from '../schema.ts';
 
 /** A limit with its unit and where it comes from. All limits live in flows/limits.ts. */
 export interface Limit {
@@ -24,6 +24,8 @@ export interface Force {
   readonly equipment: (Equipment & { readonly asOf: string }) | null;
   /** The cabinet that is judged, where it is another than the manual's first. */
   readonly cabinet?: string;
+  /** An alarm that nobody has released yet. */
+  readonly alarm?: Hazard;
 }
 
 export interface Judged<O extends string> {

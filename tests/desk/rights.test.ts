@@ -44,6 +44,10 @@ const TABLE = `
   reply        part        +                        -           +
   sign         -           no lock                  -           no lock
   send-back    -           no lock                  -           no lock
+  take-call    -           +                        +           +
+  board        -           +                        +           +
+  told-of-alarms  -        +                        +           +
+  read-crew    -           +                        +           +
   crew         -           -                        -           +
   settings     -           -                        -           +
   review       -           +                        -           +`;

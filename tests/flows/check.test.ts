@@ -181,6 +181,11 @@ describe('given a page with a mistake, then it is named', () => {
       deadWith({ fit: { ...step('fit'), verb: 'act', act: 'tug' } }),
       'dead:outdoor/fit: a step of class inside inside make-dead',
     ],
+    [
+      'hands inside where the manual has no cabinet',
+      { ...manual({ ohms, short: short(limit('2')) }), cabinets: {} },
+      'ohms: a step of class inside at no cabinet of the manual',
+    ],
     ['an exit of make-dead without a meaning', deadWith({}, { leaving: unsaid }), 'make-dead!live: has no meaning'],
     [
       'an exit that forgets a step that isn’t there',

@@ -12,10 +12,9 @@ import { readXml } from '../picture/xml.ts';
 
 const FOLDER = new URL('./golden/', import.meta.url).pathname;
 const HOW = 'A page reads otherwise than its golden file. Where that is meant: GOLDEN=write, and read the difference.';
-const [manual] = SHELF;
-const pages = pagesOf(manual);
+const pages = SHELF.flatMap(pagesOf);
 const printed = new Map([
-  [`${manual.id}.md`, printCover(manual)],
+  ...SHELF.map((manual): [string, string] => [`${manual.id}.md`, printCover(manual)]),
   ...pages.map((page): [string, string] => [`${page.flow.id}.md`, printPage(page)]),
 ]);
 /** One drawing is kept whole: the shortest that has a question, a judge, verdicts and a page of its own. */
@@ -40,7 +39,7 @@ test('one drawing is as it was looked at', () => {
 
 test('what is printed has every limit with its unit and source, every word a person reads, and every class', () => {
   const all = [...printed.values()].join('\n');
-  for (const { step, class: of, gate } of flatten(manual).places.values()) {
+  for (const { step, class: of, gate } of SHELF.flatMap((manual) => [...flatten(manual).places.values()])) {
     if (step.verb === 'judge')
       for (const l of Object.values(step.limits)) expect(all).toContain(`${l.value}\u2009${l.unit} (${l.source})`);
     if ('say' in step) {

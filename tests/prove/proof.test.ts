@@ -3,9 +3,12 @@ import { may } from '../../engine/desk/rights.ts';
 import { BROKEN, prove, RULES, type Subject } from '../../engine/prove/index.ts';
 import { SHELF } from '../../flows/index.ts';
 
+/** On which something is opened; on the others no step touches anything, which `check` holds. */
+const OPENED = SHELF.filter((m) => Object.keys(m.cabinets).length > 0);
+
 const rights = may as Subject['may'];
 
-describe.each(SHELF.map((m) => [m.id, m] as const))('the proof of %s', (_, manual) => {
+describe.each(OPENED.map((m) => [m.id, m] as const))('the proof of %s', (_, manual) => {
   it('finds no breach in any reachable state, and every step is reached', { timeout: 300_000 }, () => {
     const proof = prove(manual, rights);
     expect(proof.breaches).toEqual([]);

@@ -4,6 +4,7 @@
  * Exit codes: 0 proved · 1 a breach, an unreached step, or a variant that slipped through · 2 wrong usage.
  */
 import { SHELF } from '../../../flows/index.ts';
+import { flatten } from '../../flatten.ts';
 import { BROKEN, type Breach, catchIt, prove, type Subject } from '../../prove/index.ts';
 import { may } from '../rights.ts';
 
@@ -23,6 +24,13 @@ const show = (b: Breach): void => {
 
 let sound = true;
 for (const manual of SHELF) {
+  // A walk has nothing to prove where nothing is opened: then no step may touch anything, and none may ask to.
+  if (Object.keys(manual.cabinets).length === 0) {
+    const touching = [...flatten(manual).places.values()].filter((place) => place.class !== 'eyes');
+    say(`${manual.id} ${manual.version}: nothing is opened; steps that touch anything: ${touching.length}`);
+    sound &&= touching.length === 0;
+    continue;
+  }
   const begun = Date.now();
   const proof = prove(manual, rights);
   say(`${manual.id} ${manual.version}: ${proof.breaches.length === 0 ? 'no breach' : 'BREACHES'} (${seconds(begun)})`);

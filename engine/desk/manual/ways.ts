@@ -6,7 +6,7 @@ export interface Page {
   /** Whether its steps are gates: make-dead and nothing else. */
   readonly gate: boolean;
 }
-/** Every page once, in the order in which they are put in place; make-dead is last. */
+/** Every page once, in the order in which they are put in place; make-dead is last, where anything is opened. */
 export function pagesOf(manual: Manual): Page[] {
   const pages = new Map<string, Page>();
   const add = (flow: Flow, gate: boolean): void => {
@@ -15,7 +15,7 @@ export function pagesOf(manual: Manual): Page[] {
     for (const step of Object.values(flow.steps)) if (step.verb === 'include') add(step.page, gate);
   };
   add(manual.root, false);
-  add(manual.isolation.page, true);
+  if (Object.keys(manual.cabinets).length > 0) add(manual.isolation.page, true);
   return [...pages.values()];
 }
 

@@ -26,8 +26,8 @@ export const urgency = judgement({
   takes: ['hazard', 'air', 'people', 'goods'],
   limits: LIMITS,
   outcomes: [...URGENCIES, 'undecided'],
-  run({ hazard, air, people, goods }, limits) {
-    const [danger, product] = [hazardOf(hazard), goodsOf(goods, limits)];
+  run({ hazard, air, people, goods }, limits, { alarm }) {
+    const [danger, product] = [hazardOf(hazard, alarm), goodsOf(goods, limits)];
     const heat = heatOf(air, people, limits);
     const reasons = [danger, heat.reason, product].filter((reason) => reason !== null);
     const findings = [danger?.finding, ...heat.findings, product?.finding].filter((said) => said !== undefined);
@@ -38,8 +38,9 @@ export const urgency = judgement({
 });
 
 /** Whoever reports a hazard is told to leave: emergency services come before us. */
-function hazardOf(hazard: Parts | undefined): Reason | null {
-  const seen = named(hazard, 'hazard');
+function hazardOf(hazard: Parts | undefined, alarm: string | undefined): Reason | null {
+  const reported = named(hazard, 'hazard');
+  const seen = reported.length > 0 || alarm === undefined ? reported : [alarm];
   if (seen.length === 0) return null;
   const text = 'A hazard is reported. Emergency services come first, and a van goes now.';
   return {
