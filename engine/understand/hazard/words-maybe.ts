@@ -32,7 +32,7 @@ export const MAYBE: readonly [Hazard, string[]][] = [
   [
     'hurt',
     list(
-      'bleeding, hurts, got stung, he fell, she fell, i fell, helper fell, customer fell, in my eye, went numb, is numb',
+      'bleeding, hurts, got stung, he fell, she fell, i fell, helper fell, customer fell, in my eye, went numb, is numb, hit my hand, hit his hand, hit my arm, hit my head, hit his head, hit me in the',
     ),
   ],
   [

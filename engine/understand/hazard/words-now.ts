@@ -62,7 +62,7 @@ export const NOW: readonly [Hazard, string[]][] = [
       fell from the ladder, fell through the ceiling, fell through the roof, fell through the attic, fell thru the ceiling, fell thru the roof,
       fell thru the attic, fell of the roof, fell of the ladder, fell of ladder, fell down the stairs,
       slipped off the ladder, slipped off the roof, ambulance, paramedics, call 911, called 911, calling 911, dial 911, need 911,
-      cut my hand, cut my finger, cut my thumb, cut my arm, cut my leg, cut his hand, cut his finger, cut his arm, sliced my,
+      cut my hand, cut my finger, lost a finger, lost my finger, lost his finger, lost her finger, cut off my finger, cut off his finger, cut my thumb, cut my arm, cut my leg, cut his hand, cut his finger, cut his arm, sliced my,
       caught my finger, caught my hand, finger got caught, hand got caught, finger caught in, hand caught in, pinned under,
       hand in the fan blade, finger in the fan blade, hand got in the fan,
       finger got in the fan, fingers got in the fan, broke my arm, broke my wrist, broke my leg, broke my ankle, broke my hand, broke his arm, broke his leg, in my eyes, in his eyes, in my face, in his face, cut myself, through my hand, through my foot,

@@ -41,6 +41,11 @@ export function readLabel(text: string, asked: { tolerance: string; start?: bool
   const volts = tagged.length > 0 ? highest(tagged) : bareVolts(print);
   const chosen = sections.length > 0 ? sections : loneSection(print, tolerance !== null || volts !== null);
   if (chosen.length === 0) return { problem: `No capacitance is found in that. ${EXAMPLE}` };
+  const comma = chosen.length === 1 ? ONE_OR_TWO.exec(fold(text))?.[0] : undefined;
+  if (comma !== undefined)
+    return {
+      problem: `“${comma}” may be one section or two. Type ${comma.replace(',', '.')} or ${comma.replace(',', '+')}, as printed.`,
+    };
   const left = print.open().find((i) => isUnclear(print, i, volts));
   if (volts === 'unclear' || left !== undefined) {
     const number = left === undefined ? '' : `“${print.text(left)}” `;
@@ -55,6 +60,8 @@ const EXAMPLE = 'Type it as printed, with units, such as 45+5 µF ±6 % 440 VAC.
 /** "45+5 I think": a limit that is guessed condemns a good part. */
 const DOUBTED =
   /\?|(?<!\p{L})(?:think|maybe|guess|guessing|probably|perhaps|possibly|might|unsure|not sure|creo)(?!\p{L})/u;
+/** Duals are made as 20 to 80 with 5 or 10 µF, and a single section of 45.5 µF is not. "7,5" is a decimal. */
+const ONE_OR_TWO = /(?<![\d.,+/&-])[2-8]\d,(?:5|10)(?![\d.,+/&])/;
 /** "1/4 HP" is no pair of sections. */
 const OTHER_PARTS: ReadonlySet<PlateKind> = new Set(['motor', 'contactor', 'unit']);
 const SECTION_PROBLEMS = {

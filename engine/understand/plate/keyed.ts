@@ -43,7 +43,7 @@ export const AMPS: Family = {
     },
     {
       role: 'mop',
-      words: `mop|mocp|m\\.o\\.p\\.?|max(?:imum)?\\.? over ?current (?:protection|protective device|device|prot\\.?)|max(?:imum)?\\.? ${BREAKER}(?:(?: or | ?/ ?)(?:hacr )?${BREAKER})?(?: size)?`,
+      words: `mop|mocp|m\\.o\\.p\\.?|max(?:imum)?\\.? over ?current (?:protection|protective device|device|prot\\.?)|max(?:imum)?\\.? over ?current|max(?:imum)?\\.? ${BREAKER}(?:(?: or | ?/ ?)(?:hacr )?${BREAKER})?(?: size)?`,
       from: 5,
       to: 600,
     },

@@ -42,6 +42,14 @@ const CAPACITANCE: readonly PlateRule[] = [
   between('range', 'µF', `${N}\\s?(?:-|to)\\s?${V}\\s?${MICRO}${WORD_END}`, [10, 1500]),
   between('range', 'µF', `${key(MICRO)}${GAP}${V}\\s?(?:-|to)\\s?${V}${ALONE}`, [10, 1500]),
   behind('sections', 'µF', MICRO, [1, 400]),
+  // On a motor: "CAP 5/370".
+  between(
+    'sections',
+    'µF',
+    `${key('cap(?:acitor)?')}${GAP}(\\d{1,2}(?:\\.\\d)?)(?=\\s?/\\s?(?:370|440)(?!\\p{N}))`,
+    [1, 60],
+  ),
+  between('volts', 'V', '(?<=\\uffff)\\s?/\\s?(370|440)\\s?(?:vac|v)?(?![\\p{L}\\p{N}]|[.,]\\d)', [370, 440]),
   between('tolerance', '%', `-\\s?${V}\\s?%?\\s?/\\s?\\+\\s?${V}\\s?(?:%|percent)`, [0, 30]),
   between(
     'tolerance',
@@ -67,6 +75,12 @@ const SUPPLY: readonly PlateRule[] = [
     'hertz',
     'Hz',
     `${key('hz|hertz|cy|cycles?|freq|frequency')}${GAP}(50|60)(?:\\s?/\\s?(50|60))?${ALONE}`,
+    [50, 60],
+  ),
+  between(
+    'hertz',
+    'Hz',
+    `(?<![\\p{L}\\p{N}.,/+-])(50) ?/ ?(60)(?! ?(?:${MICRO}|a|amps?|v|%|rla|lra|fla|res)(?!\\p{L}))(?![\\p{L}\\p{N}/+-]|[.,]\\d)`,
     [50, 60],
   ),
   between('phase', '', `(?<![\\p{L}\\p{N}.,/])([13]) ?(?:ph|phase|ø|φ|∅)${WORD_END}`, [1, 3]),
@@ -120,13 +134,13 @@ export const RULES: readonly PlateRule[] = [...CODES, ...CAPACITANCE, ...SUPPLY,
 export const UNKEYED: readonly PlateRule[] = [
   behind('pressure', 'psig', 'psi[ga]?', [10, 900]),
   behind('amps', 'A', 'amps?|amperes?|a', [0.1, 600]),
-  chain('amps', 'A', 'amps?|amperes?', [0.1, 600]),
+  chain('amps', 'A', 'amps?|amperes?|a', [0.1, 600]),
 ];
 
 /** Words that stand over a group of figures, or that only go with one. */
 export const HEADINGS = new RegExp(
   key(
-    `compressor|compr|comp|outdoor|indoor|condenser|cond|fan|blower|motor|mtr|unit|design|test|pressures?|press|
+    `compressor|compr|comp|definite|purpose|outdoor|indoor|condenser|cond|fan|blower|motor|mtr|unit|design|test|pressures?|press|
      electrical|rating|ratings|data|capacitor|cap|run|start|dual|contactor|contacts?|herm|hermetic|factory|charged?|
      type|refrigerant|use|only|with|for|and|or|at|each|max(?:imum)?|min(?:imum)?|usa|input|output|supply|power|ac|side|
      high|low`.replace(/\s+/g, ''),

@@ -98,6 +98,13 @@ describe('a data plate', () => {
     ['r32 charge 92 oz', ['refrigerant r32', 'charge 92 oz']],
     ['CHARGE: 5 lbs R-454B', ['charge 5 lb', 'refrigerant R-454B']],
     ['HS 300 PSIG LS 150 PSIG TEST', ['pressure-high 300 psig', 'pressure-low 150 psig']],
+    ['MOTOR 1/4 HP CAP 5/370', ['horsepower 1/4', 'sections 5 µF', 'volts 370 V']],
+    ['V 208/230 A 2.4 RPM 825', ['volts 208/230 V', 'amps 2.4 A', 'speed 825 rpm']],
+    [
+      'DEFINITE PURPOSE CONTACTOR 2P 40 FLA 50 RES 24 VAC 50/60',
+      ['poles 2', 'fla 40 A', 'resistive 50 A', 'volts 24 V', 'hertz 50/60 Hz'],
+    ],
+    ['MIN CKT AMP 23.6 MAX OVERCURRENT 40', ['mca 23.6 A', 'mop 40 A']],
     ['HI 450 LO 250 PSIG', ['pressure-high 450 psig', 'pressure-low 250 psig']],
     ['DESIGN PRESSURE HIGH SIDE 450 / LOW SIDE 250 PSI', ['pressure-high 450 psig', 'pressure-low 250 psig']],
     ['HI 450 PSIG LO 250', ['pressure-high 450 psig', 'pressure-low 250 psig']],
