@@ -72,7 +72,8 @@ function haltOf(plan: Plan, m: Memory): string | null {
   return spentTries(plan, m) === null ? null : '!held';
 }
 
-function onward(place: Place, memory: Memory, passed: readonly Place[]): string {
+/** Where a known place leads. */
+export function onward(place: Place, memory: Memory, passed: readonly Place[]): string {
   const { step } = place;
   if (step.verb === 'found') return place.to[foundAt(place, passed)] ?? '';
   if (step.verb === 'judge') return place.to[judged(place, memory).outcome] ?? '';

@@ -258,7 +258,10 @@ export function createDesk(parts: DeskParts): Desk {
       return cards.sort((a, b) => (a.updated < b.updated ? 1 : -1));
     },
 
-    review: createReview({ store, personOf, cardIn }),
+    review: createReview({
+      ...{ store, personOf, cardIn, load },
+      viewOf: async (job, file) => viewOf({ job, at: now(), crew: await store.people() }, file),
+    }),
 
     async exportJob(by, job) {
       const person = await personOf(by);

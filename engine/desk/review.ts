@@ -1,15 +1,23 @@
-/** The review desk: which jobs a senior reads next, and why. */
+/** The review desk: which jobs a senior reads next and why, and one job with all its evidence. */
+import { memoryOf, placeIdOf, planOf } from '../replay.ts';
+import { recomputed } from '../report/on-the-spot.ts';
+import { evidence } from '../review/evidence.ts';
+import type { CommandName } from '../schema.ts';
 import type { BoardRow, QueueMark, Store } from '../store/port.ts';
 import { isUnreadable, unreadable } from './card.ts';
+import type { File } from './files.ts';
 import { may } from './rights.ts';
-import type { KeptCard } from './summary.ts';
-import { NoRight, type Person, type ReviewCard, type ReviewDesk } from './types.ts';
+import { attentionOf, type KeptCard } from './summary.ts';
+import { type EvidenceRow, type JobView, NoRight, type Person, type ReviewCard, type ReviewDesk } from './types.ts';
 
 interface ReviewParts {
   readonly store: Store;
   readonly personOf: (id: string) => Promise<Person>;
   /** The card of a line of the board, made anew where it was missing or old. */
   readonly cardIn: (row: BoardRow) => Promise<KeptCard & { readonly anew: boolean }>;
+  readonly load: (job: string) => Promise<File>;
+  /** The job as a surface draws it. */
+  readonly viewOf: (job: string, file: File) => Promise<JobView>;
 }
 
 /** Jobs on one page of the queue. */
@@ -18,10 +26,11 @@ const PAGE = 20;
 const READINGS = 50;
 const NOBODY = { own: false, holder: false, gate: false, reason: false, participates: false };
 
-export function createReview({ store, personOf, cardIn }: ReviewParts): ReviewDesk {
-  const mustReview = async (id: string): Promise<void> => {
-    const { roles } = await personOf(id);
-    if (!may(roles, 'review', NOBODY)) throw new NoRight('Only a senior or the owner reviews jobs.');
+export function createReview({ store, personOf, cardIn, load, viewOf }: ReviewParts): ReviewDesk {
+  const mustReview = async (id: string): Promise<Person> => {
+    const person = await personOf(id);
+    if (!may(person.roles, 'review', NOBODY)) throw new NoRight('Only a senior or the owner reviews jobs.');
+    return person;
   };
   const cardOf = async (row: BoardRow): Promise<{ card: ReviewCard; anew: boolean }> => {
     try {
@@ -49,7 +58,56 @@ export function createReview({ store, personOf, cardIn }: ReviewParts): ReviewDe
         return { jobs: cards.map(({ card }) => card), next: rows.length > PAGE && last ? written(last) : null };
       }
     },
+
+    async look(by, job) {
+      const person = await mustReview(by);
+      const file = await load(job);
+      const view = await viewOf(job, file);
+      return { view, attention: attentionOf(file), evidence: rowsOf(file, view), may: mayNow(person, file, view) };
+    },
+
+    async recompute(by, job) {
+      await mustReview(by);
+      const { standing } = await load(job);
+      // As it is kept now, not as this process remembers it.
+      return recomputed(standing.machine, (await store.read(job)).entries);
+    },
   };
+}
+
+function rowsOf({ standing, entries }: File, { ticket }: JobView): EvidenceRow[] {
+  const found = evidence(standing.machine, entries);
+  const { places } = planOf(standing);
+  const failed = new Set(memoryOf(standing).failed.map(({ seq }) => seq));
+  const takenBack = new Set(entries.flatMap((e) => (e.kind === 'withdrawn' ? e.body.of : [])));
+  return ticket.flatMap((line): EvidenceRow[] => {
+    if (line.kind !== 'answered' || line.place === null) return [];
+    const gate = places.get(line.place)?.gate ?? false;
+    const ended = failed.has(line.seq)
+      ? 'not accepted'
+      : takenBack.has(line.seq)
+        ? 'taken back'
+        : gate && line.standing === 'fallen'
+          ? 'stood until its isolation ended'
+          : null;
+    return [{ ...line, gate, ended, findings: found.get(line.seq) ?? [] }];
+  });
+}
+
+/** What a senior does with a job, by the table of rights and by where it stands. `decide` has the last word. */
+function mayNow({ id, roles }: Person, { standing }: File, { prompt, question }: JobView): CommandName[] {
+  const memory = memoryOf(standing);
+  const holder = Object.values(memory.isolations).some((isolation) => isolation.holder === id);
+  const right = (use: Parameters<typeof may>[1]): boolean => may(roles, use, { ...NOBODY, holder });
+  const ended = planOf(standing).endings.includes(placeIdOf(standing));
+  const now: readonly (readonly [CommandName, boolean])[] = [
+    ['release', memory.alarm !== null && right('release')],
+    ['approve', (prompt.kind === 'waiting' || prompt.kind === 'held') && right('approve')],
+    ['ask', question === null && right('ask')],
+    ['sign', ended && !memory.signed && right('sign')],
+    ['send back', ended && right('send-back')],
+  ];
+  return now.flatMap(([name, can]) => (can ? name : []));
 }
 
 const written = ({ review, nr, updated }: QueueMark): string => `${review}.${nr}.${updated}`;

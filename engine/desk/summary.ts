@@ -48,7 +48,7 @@ export function summaryOf(job: string, file: File, at: string, shown: Prompt): {
   return { kept, summary: { closed: kept.card.state === 'signed', card: JSON.stringify(kept), review } };
 }
 
-const attentionOf = ({ standing, entries, texts, fast }: File): Attention[] =>
+export const attentionOf = ({ standing, entries, texts, fast }: File): Attention[] =>
   attention(standing, entries, (ref) => texts.get(ref.ref) ?? '(removed)', fast);
 
 /** What the order of the queue asks of a job. */

@@ -1,6 +1,8 @@
 /** What every adapter sees of the desk. No SDK type, no database type. */
+import type { Recomputed } from '../report/on-the-spot.ts';
+import type { Evidence } from '../review/evidence.ts';
 import type { Attention } from '../review/risk.ts';
-import type { Entry, Meter, Prompt, Refusal, Reply, Settings, Truck } from '../schema.ts';
+import type { CommandName, Entry, Meter, Prompt, Refusal, Reply, Settings, Truck } from '../schema.ts';
 
 export type Role = 'technician' | 'senior' | 'dispatcher' | 'owner';
 export interface Person {
@@ -86,10 +88,30 @@ export interface ReviewQueue {
   /** Where the next page begins; null on the last one. */
   next: string | null;
 }
+export type { Recomputed } from '../report/on-the-spot.ts';
+/** An answer with what was computed of it. */
+export interface EvidenceRow extends TicketLine {
+  /** A proof of dead. */
+  gate: boolean;
+  /** Why it no longer counts, where that says more than `standing`. */
+  ended: string | null;
+  findings: Evidence[];
+}
+/** A job as a senior reads it: the conversation in `view.ticket`, beside it the evidence. */
+export interface ReviewView {
+  view: JobView;
+  attention: Attention[];
+  evidence: EvidenceRow[];
+  /** What this person may do here now. */
+  may: CommandName[];
+}
 /** What only seniors and owners do. Everything throws NoRight for others. */
 export interface ReviewDesk {
   /** `after`: the `next` of the page before; anything else begins at the start. */
   queue(by: string, after?: string): Promise<ReviewQueue>;
+  look(by: string, job: string): Promise<ReviewView>;
+  /** Goes over the record as it is kept: the same verdicts byte for byte, or where it differs. */
+  recompute(by: string, job: string): Promise<Recomputed>;
 }
 
 export interface Desk {

@@ -16,16 +16,23 @@ export interface Difference {
   readonly now: string;
 }
 
-/** The first entry that computes differently, or null. `shown` is what the file says was asked. */
+/** A verdict as recorded and as computed again, each in its RFC 8785 form. */
+type OnVerdict = (seq: number, recorded: string, computed: string) => void;
+
+/**
+ * The first entry that computes differently, or null. `shown` is what the file says was asked; null where nobody wrote
+ * that down, and only answers and verdicts are compared.
+ */
 export function recompute(
   machine: Standing['machine'],
   entries: readonly Entry[],
-  shown: readonly Shown[],
+  shown: readonly Shown[] | null,
+  onVerdict: OnVerdict = () => undefined,
 ): Difference | null {
-  const asked = new Map(shown.map((s) => [s.seq, s]));
+  const asked = new Map((shown ?? []).map((s) => [s.seq, s]));
   let standing = begin(machine, entries[0]?.job ?? '');
   for (const [i, entry] of entries.entries()) {
-    const different = answerFits(standing, entry) ?? verdictFits(standing, entry);
+    const different = answerFits(standing, entry) ?? verdictFits(standing, entry, onVerdict);
     if (different) return different;
     try {
       standing = take(standing, entry);
@@ -39,6 +46,7 @@ export function recompute(
       const now = concludeAt(planOf(standing), due, memoryOf(standing));
       return { at: entry.seq, old: 'no verdict', now: verdictWords(now) };
     }
+    if (shown === null) continue;
     const was = asked.get(entry.seq);
     const now = shownAfter(standing, entry);
     asked.delete(entry.seq);
@@ -61,13 +69,15 @@ function answerFits(standing: Standing, entry: Entry): Difference | null {
   return here === entry.body.place ? null : { at: entry.seq, old: `answers ${entry.body.place}`, now: `asks ${here}` };
 }
 
-function verdictFits(standing: Standing, entry: Entry): Difference | null {
+function verdictFits(standing: Standing, entry: Entry, onVerdict: OnVerdict): Difference | null {
   if (entry.kind !== 'concluded') return null;
   const due = dueVerdict(standing);
   const old = verdictWords(entry.body);
   if (!due) return { at: entry.seq, old, now: 'no verdict' };
   const body = concludeAt(planOf(standing), due, memoryOf(standing));
-  if (canonicalJson(body) === canonicalJson(entry.body)) return null;
+  const [recorded, computed] = [canonicalJson(entry.body), canonicalJson(body)];
+  onVerdict(entry.seq, recorded, computed);
+  if (computed === recorded) return null;
   const now = verdictWords(body);
   if (old !== now) return { at: entry.seq, old, now };
   const [path, a, b] = firstDifference(entry.body, body, 'verdict');

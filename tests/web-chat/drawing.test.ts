@@ -56,6 +56,8 @@ const drawn = (path: string, brief = false) => show(path, 'nocool-brief', brief 
 
 const paths: readonly (readonly [string, string])[] = [
   ['the list of calls', '/'],
+  ['the queue of review', '/review'],
+  ['a job on the review desk', '/review/finished'],
   ['the sign-in page', `/sign-in/${'a'.repeat(40)}`],
   ['a page that is not there', '/nowhere'],
   ['the page without contact', '/offline'],

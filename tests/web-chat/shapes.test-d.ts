@@ -1,6 +1,7 @@
 import { expectTypeOf, test } from 'vitest';
 import type * as z from 'zod/mini';
 import type * as desk from '../../engine/desk/index.ts';
+import type { Recomputed, ReviewQueue, ReviewView } from '../../web-chat/server/review-shapes.ts';
 import type { JobCard, JobView, Turn } from '../../web-chat/server/shapes.ts';
 
 test('what the desk answers is what the OpenAPI document says, key for key', () => {
@@ -10,4 +11,10 @@ test('what the desk answers is what the OpenAPI document says, key for key', () 
   expectTypeOf<desk.Turn>().toExtend<z.infer<typeof Turn>>();
   expectTypeOf<keyof desk.Turn>().toEqualTypeOf<keyof z.infer<typeof Turn>>();
   expectTypeOf<desk.JobCard>().toEqualTypeOf<z.infer<typeof JobCard>>();
+  expectTypeOf<desk.ReviewQueue>().toExtend<z.infer<typeof ReviewQueue>>();
+  expectTypeOf<desk.ReviewView>().toExtend<z.infer<typeof ReviewView>>();
+  expectTypeOf<keyof desk.ReviewView>().toEqualTypeOf<keyof z.infer<typeof ReviewView>>();
+  expectTypeOf<keyof desk.EvidenceRow>().toEqualTypeOf<keyof z.infer<typeof ReviewView>['evidence'][number]>();
+  expectTypeOf<desk.Recomputed>().toExtend<z.infer<typeof Recomputed>>();
+  expectTypeOf<keyof desk.Recomputed>().toEqualTypeOf<keyof z.infer<typeof Recomputed>>();
 });

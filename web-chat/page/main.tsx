@@ -1,12 +1,16 @@
 import './style/index.css';
 import { hydrate } from 'preact';
 import { Page } from './page.tsx';
-import type { PageState } from './state.ts';
+import { isReview, type PageState } from './state.ts';
 import { registerWorker } from './worker/register.ts';
 
 const [root, data] = [document.getElementById('page'), document.getElementById('state')];
 if (root && data) {
-  hydrate(<Page state={JSON.parse(data.textContent ?? '') as PageState} />, root);
+  const state = JSON.parse(data.textContent ?? '') as PageState;
+  if (isReview(state)) {
+    // Nobody loads the review desk on a roof.
+    void import('./review/review-pages.tsx').then(({ ReviewPages }) => hydrate(<ReviewPages state={state} />, root));
+  } else hydrate(<Page state={state} />, root);
   // For whoever measures: from here on a tap does something.
   performance.mark('usable');
 }

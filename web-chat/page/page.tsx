@@ -1,6 +1,6 @@
 import { JobsPage } from './jobs/jobs-page.tsx';
-import type { PageState } from './state.ts';
+import type { PageState, ReviewState } from './state.ts';
 import { TicketPage } from './ticket/ticket-page.tsx';
 
-export const Page = ({ state }: { state: PageState }) =>
+export const Page = ({ state }: { state: Exclude<PageState, ReviewState> }) =>
   state.page === 'jobs' ? <JobsPage {...state} /> : <TicketPage {...state} />;

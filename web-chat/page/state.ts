@@ -1,4 +1,4 @@
-import type { JobCard, JobView, Role } from '../../engine/desk/types.ts';
+import type { JobCard, JobView, ReviewQueue, ReviewView, Role } from '../../engine/desk/types.ts';
 
 export interface Me {
   readonly id: string;
@@ -35,11 +35,26 @@ export interface TicketState extends Common {
   readonly view: JobView;
 }
 
+/** The queue of review; its first page. */
+export interface QueueState extends Common {
+  readonly page: 'queue';
+  readonly me: Me;
+  readonly queue: ReviewQueue;
+}
+/** One job on the review desk. */
+export interface DeskState extends Common {
+  readonly page: 'desk';
+  readonly me: Me;
+  readonly review: ReviewView;
+}
+export type ReviewState = QueueState | DeskState;
+
 /** Says to the server that this device wants fewer words, so that the first drawing has them already. */
 export const BRIEF_COOKIE = 'nocool-brief';
 
 /** What a page is drawn from, on the server and again in the browser. */
-export type PageState = JobsState | TicketState;
+export type PageState = JobsState | TicketState | ReviewState;
+export const isReview = (state: PageState): state is ReviewState => state.page === 'queue' || state.page === 'desk';
 
 /** Whether this person may release, approve and sign. The desk decides; this shows or hides buttons. */
 export const isSenior = ({ roles }: Me): boolean => roles.includes('senior') || roles.includes('owner');

@@ -24,6 +24,7 @@ import { feed } from './routes/feed.ts';
 import { offline } from './routes/offline.tsx';
 import { pages } from './routes/pages.tsx';
 import { photos } from './routes/photos.ts';
+import { review } from './routes/review.tsx';
 import { signing } from './routes/sign-in.tsx';
 import { whoAsks } from './session.ts';
 
@@ -86,6 +87,7 @@ export function buildServer(parts: WebParts): FastifyInstance {
     inside.register(feed(parts));
     inside.register(photos(parts));
     inside.register(pages(parts, built));
+    inside.register(review(parts, built));
     inside.register(signing(parts, built));
     inside.get('/api/openapi.json', { schema: { hide: true } }, () => app.swagger());
   });

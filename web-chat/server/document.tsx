@@ -2,12 +2,13 @@
 import type { ComponentChildren } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { Page } from '../page/page.tsx';
-import type { PageState } from '../page/state.ts';
+import { ReviewPages } from '../page/review/review-pages.tsx';
+import { isReview, type PageState } from '../page/state.ts';
 import type { Built } from './built.ts';
 import type { Problem } from './problem.ts';
 
 export function pageDocument(built: Built, title: string, state: PageState): string {
-  const body = `<div id="page">${renderToString(<Page state={state} />)}</div><script type="application/json" id="state">${embedded(state)}</script>`;
+  const body = `<div id="page">${renderToString(isReview(state) ? <ReviewPages state={state} /> : <Page state={state} />)}</div><script type="application/json" id="state">${embedded(state)}</script>`;
   return documentOf(built, title, body, `<script type="module" src="${built.script}"></script>`);
 }
 

@@ -3,7 +3,7 @@ import * as z from 'zod/mini';
 import { Prompt, Refusal } from '../../engine/index.ts';
 
 const Standing = z.enum(['kept', 'set-aside', 'fallen', 'event']);
-const TicketLine = z.object({
+export const TicketLine = z.object({
   seq: z.number(),
   at: z.string(),
   by: z.string(),

@@ -1,5 +1,5 @@
 /** The server's JSON API as this page uses it. */
-import type { JobCard, JobView, Turn } from '../../../engine/desk/types.ts';
+import type { JobCard, JobView, Recomputed, ReviewQueue, ReviewView, Turn } from '../../../engine/desk/types.ts';
 import type { Reply } from '../../../engine/index.ts';
 
 /** Milliseconds: a weak signal gets this long before the person is told. */
@@ -19,6 +19,12 @@ export const postPhoto = (job: string, photo: Blob): Promise<Sent<{ hash: string
 export const photoAt = (job: string, hash: string): string => `${pathOf(job)}/photos/${hash}`;
 
 export const getJobs = (): Promise<Sent<JobCard[]>> => ask('/api/jobs', {});
+
+export const getQueue = (after: string | null): Promise<Sent<ReviewQueue>> =>
+  ask(`/api/review${after === null ? '' : `?after=${encodeURIComponent(after)}`}`, {});
+export const getReview = (job: string): Promise<Sent<ReviewView>> => ask(`/api/review/${encodeURIComponent(job)}`, {});
+export const postRecompute = (job: string): Promise<Sent<Recomputed>> =>
+  post(`/api/review/${encodeURIComponent(job)}/recompute`, {});
 
 export interface NewCall {
   readonly title: string;

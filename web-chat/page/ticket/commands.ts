@@ -56,6 +56,15 @@ const SEND_BACK: CommandKey = {
   words: { ask: 'What is missing?', send: 'Send back' },
 };
 
+/** What a senior does with a job, by the word that does it. */
+export const SENIOR_KEYS: Readonly<Partial<Record<CommandName, CommandKey>>> = {
+  release: RELEASE,
+  approve: APPROVE,
+  ask: ASK,
+  sign: SIGN,
+  'send back': SEND_BACK,
+};
+
 /** What is behind "More", what this moment asks for first. */
 export function moreKeys({ prompt }: JobView, me: Me): readonly CommandKey[] {
   const now: CommandKey[] = [];

@@ -129,9 +129,14 @@ export function TicketPage({ me, view: first, build, brief: wasBrief }: TicketSt
         {!inPlace && card}
         <CloseOut summary={view.summary} />
         {isSenior(me) && (
-          <a class="key" href={`/api/jobs/${encodeURIComponent(view.job)}/export`} download>
-            The record as a file
-          </a>
+          <p class="row">
+            <a class="key" href={`/review/${encodeURIComponent(view.job)}`}>
+              Review
+            </a>
+            <a class="key" href={`/api/jobs/${encodeURIComponent(view.job)}/export`} download>
+              The record as a file
+            </a>
+          </p>
         )}
         <Conditions />
       </main>

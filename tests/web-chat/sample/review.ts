@@ -1,0 +1,65 @@
+/** The review desk as full as it comes: every kind of thing to look at, a finding with each picture, answers of every standing. */
+import type { EvidenceRow, JobView, ReviewCard, ReviewDesk } from '../../../engine/desk/index.ts';
+import { draw } from '../../../engine/picture/draw.ts';
+import { SAMPLES } from '../../picture/samples.ts';
+import { NOW, PROMPTS } from './prompts.ts';
+
+const KINDS = [
+  ['hazard', 'Hazard', 'Emergency, smoke: smoke from the unit <b>now</b>'],
+  ['voided', 'Isolation ended', 'The isolation ended, nobody answered in time'],
+  ['skipped', 'Skipped or not possible', 'Skipped: Record the wiring. Reason: no camera'],
+  ['habit', 'The habit would say otherwise', 'HERM: 41 µF is fail by the label; the ±10 % habit would say otherwise'],
+  ['fast', 'Very fast gate', 'Discharge and residual line took 4 s; 3 pairs held 5 s each take 15 s'],
+  ['raised', 'Raised to a senior', 'Raised to a senior, asked for: which fuse is it'],
+] as const;
+const attention = KINDS.map(([kind, head, words], i) => ({ kind, head, words, seq: (i % 5) + 1 }));
+
+const card = (i: number, state: ReviewCard['state'], many: number): ReviewCard => ({
+  job: Object.keys(PROMPTS)[i] ?? '',
+  title: 'No cool, two-storey house',
+  state,
+  where: 'Prove the meter, prove it dead, prove the meter again.',
+  assigned: ['jo'],
+  verdict: many > 0 ? 'The run capacitor is out of its label: replace it' : null,
+  updated: NOW,
+  isolation: 'Outdoor unit: ENERGIZED OR NOT PROVED',
+  training: false,
+  attention: attention.slice(0, many),
+});
+
+const findings = Object.values(SAMPLES).map((data, i) => {
+  const { title, svg } = draw(data, { key: `sample ${i}` });
+  return {
+    name: 'HERM',
+    reading: '36.1\u2009µF',
+    limits: i % 2 ? null : '42.30–47.70\u2009µF',
+    doubt: i % 2 ? null : '±0.89\u2009µF (35.21–36.99\u2009µF)',
+    word: ['pass', 'conditional fail', 'undecided'][i % 3] ?? '',
+    text: 'HERM reads 36.1\u2009µF, −19.8\u2009% off the rated 45\u2009µF.',
+    source: i % 2 ? null : '±6\u2009% printed on the part; words of ILAC-G8, non-binary rule',
+    picture: { title, svg },
+  };
+});
+
+export function sampleReview(look: (by: string, job: string) => Promise<JobView>): ReviewDesk {
+  return {
+    queue: async () => ({
+      jobs: [card(0, 'emergency', 6), card(1, 'held', 1), card(2, 'finished', 0), card(3, 'unreadable', 0)],
+      next: '1',
+    }),
+    async look(by, job) {
+      const view = await look(by, job);
+      const answers = view.ticket.filter(({ kind }) => kind === 'answered');
+      const evidence = answers.map(
+        (line, i): EvidenceRow => ({
+          ...line,
+          gate: i === 1,
+          ended: i === 1 ? 'stood until its isolation ended' : null,
+          findings: i === 0 ? findings : [],
+        }),
+      );
+      return { view, attention, evidence, may: ['release', 'approve', 'ask', 'sign', 'send back'] };
+    },
+    recompute: async () => ({ entries: 5, head: 'a'.repeat(64), verdicts: [], difference: null }),
+  };
+}
