@@ -11,6 +11,6 @@ export { formPrompt } from './form.ts';
 export { prompt, promptAgain } from './prompt.ts';
 export { asOf, begin, replay, type Standing, take } from './replay.ts';
 export { sayKind } from './say-kind.ts';
-export { sayUnit } from './say-unit.ts';
+export { sayKey, sayUnit } from './say-unit.ts';
 export * from './schema.ts';
 export { readCommand, readField, readHazard, readLabel, readLine } from './understand/index.ts';

@@ -12,6 +12,7 @@ import { questionPictures, verdictPictures, wayPicture } from './picture/of-prom
 import { QUANTITIES } from './quantity.ts';
 import { asOf, deadlineOf, memoryOf, placeIdOf, planOf, type Standing } from './replay.ts';
 import { route } from './route.ts';
+import { sayKey } from './say-unit.ts';
 import type {
   Callout,
   Conclusion,
@@ -240,7 +241,7 @@ export function labelWords(label: {
 function lineOf(parts: readonly Part[]): string | null {
   const fields = parts.filter((p) => p.kind === 'field');
   if (fields.length < 2) return null;
-  return fields.map((p) => (p.optional ? `(${p.key})` : p.key)).join(' ');
+  return fields.map(({ key, optional }) => (optional ? `(${sayKey(key)})` : sayKey(key))).join(' ');
 }
 
 const holderFor = (place: Place, memory: Memory): string | null =>

@@ -38,7 +38,7 @@ export function answerWords(step: AskStep, parts: Parts, resolve: Resolve): stri
     const spec = step.parts[key];
     const words = valueWords(value, spec, resolve);
     const alone = given.length === 1 && value.kind === 'choice';
-    return alone || spec === undefined ? words : `${spec.ask}: ${words}`;
+    return alone || spec === undefined ? words : `${spec.ask.replace(/[.:]$/, '')}: ${words}`;
   });
 }
 

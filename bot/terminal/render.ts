@@ -1,5 +1,5 @@
 /** Prompt → text. Every kind of prompt and of part has its words here; a missing one does not compile. */
-import { type Callout, type Part, type Prompt, sayKind, sayUnit } from '../../engine/index.ts';
+import { type Callout, type Part, type Prompt, sayKey, sayKind, sayUnit } from '../../engine/index.ts';
 import { stripLine, type Wall, wallTime } from './isolation.ts';
 import { numbered } from './options-by-number.ts';
 import { visible } from './safe-text.ts';
@@ -58,7 +58,7 @@ function asked({ question }: Prompt, { question: words }: Surroundings): string[
 function partsLines({ parts, title }: Prompt): string[] {
   const numbers = new Map(numbered(parts).map(({ part, option }, n) => [`${part} ${option.id}`, `${n + 1}.`]));
   const mark = (part: string, option: string): string => numbers.get(`${part} ${option}`) ?? '·';
-  const width = Math.max(0, ...parts.map((part) => (part.kind === 'field' ? part.key.length : 0)));
+  const width = Math.max(0, ...parts.map((part) => (part.kind === 'field' ? sayKey(part.key).length : 0)));
   // A part that repeats the title needs no heading of its own.
   return parts.flatMap((part) => partLines(part, { mark, width, headed: parts.length > 1 && part.ask !== title }));
 }
@@ -93,7 +93,7 @@ function partLines(part: Part, { mark, width, headed }: Manner): string[] {
       const needed = part.unitNeeded ? ', type the unit' : '';
       const over = part.over ? ', or ol' : '';
       const was = part.remembered === null ? '' : `, last time ${part.remembered}`;
-      return [`  ${part.key.padEnd(width)}  ${part.ask}${unit}${needed}${over}${optional}${was}`];
+      return [`  ${sayKey(part.key).padEnd(width)}  ${part.ask}${unit}${needed}${over}${optional}${was}`];
     }
     case 'label':
       return [

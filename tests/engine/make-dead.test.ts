@@ -132,8 +132,8 @@ describe('given another unit, then these pairs are asked', () => {
     expect(at(step as Step, given).prompt().line).toBe(line);
   });
   test.each([
-    ['2', 'batteryBefore hc fc hf c2 batteryAfter'],
-    ['4', 'batteryBefore hc fc hf c2 c3 c4 batteryAfter'],
+    ['2', 'battery-before hc fc hf c2 battery-after'],
+    ['4', 'battery-before hc fc hf c2 c3 c4 battery-after'],
   ])('%s capacitors', (count, line) => {
     const c = typed(at('look'), [`clean, ${count} caps, 45+5 6% 440`, PROVING]);
     expect(c.prompt().line).toBe(line);

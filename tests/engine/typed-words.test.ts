@@ -96,6 +96,13 @@ test('a figure typed behind back to the line that is asked now overwrites no not
   expect(c.type('back').last?.again?.title).toContain('Record the wiring');
 });
 
+test('the line as it is asked is read by its own names', () => {
+  const c = at('residual');
+  expect(c.prompt().line).toBe('battery-before hc fc hf battery-after');
+  const line = 'battery-before 9.3 hc .6 fc .1 hf .5 battery-after 9.3';
+  expect(here(c.type(line))).not.toBe('residual');
+});
+
 describe('not understood: what is taken here', () => {
   test.each<[string, () => Conversation, string]>([
     [

@@ -5,7 +5,7 @@ import { paint, wrap } from '../../bot/terminal/layout.ts';
 import { numbered } from '../../bot/terminal/options-by-number.ts';
 import { render, type Surroundings } from '../../bot/terminal/render.ts';
 import { jsonLine, visible } from '../../bot/terminal/safe-text.ts';
-import { Prompt, promptAgain } from '../../engine/index.ts';
+import { Prompt, promptAgain, sayKey } from '../../engine/index.ts';
 import { planOf } from '../../engine/replay.ts';
 import { Conversation, PEOPLE, TO_READINGS } from '../people.ts';
 
@@ -36,7 +36,7 @@ describe('every place of the manual', () => {
       ...prompt.body,
       ...prompt.callouts.map((c) => `${c.level.toUpperCase()}: ${c.text}`),
       ...prompt.parts.flatMap((p) => ('options' in p ? p.options.map((o) => o.label) : [p.ask])),
-      ...prompt.parts.flatMap((p) => (p.kind === 'field' ? [p.key] : [])),
+      ...prompt.parts.flatMap((p) => (p.kind === 'field' ? [sayKey(p.key)] : [])),
       '[Outdoor unit: ',
       ...(prompt.line === null ? [] : [prompt.line].filter(() => !prompt.parts.some((p) => 'options' in p))),
     ];

@@ -48,6 +48,15 @@ describe('given a proved isolation, when somebody types', () => {
 });
 
 describe('given text that no question expects, when it is sent, then nothing is answered and nothing breaks', () => {
+  test('what was refused stays in the line to be put right, and goes with its question', async () => {
+    const ines = await reading();
+    await ines.type('blah blah');
+    await ines.refusal.waitFor();
+    expect(await ines.composer.inputValue()).toBe('blah blah');
+    await cases.tell('ines', job, GOOD);
+    await ines.sees('Spin the fan');
+    await expect.poll(() => ines.composer.inputValue()).toBe('');
+  });
   test('10,000 characters: not kept, said how many are, still in the line', async () => {
     const ines = await reading();
     const before = await last();

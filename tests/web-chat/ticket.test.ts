@@ -1,10 +1,28 @@
 /** The ticket itself: a photo by the camera, a change in its place, fewer words, the seconds of a discharge. */
+import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { Cases, PATIENCE, READINGS, TO_PROVING, TO_RESIDUAL, toReadings, WEAK_HERM } from './cases.ts';
 import { cameraPhoto, sizeOf } from './sample/photo.ts';
 
 const cases = new Cases();
 const TO_WIRES = toReadings().slice(0, -1);
+
+/** Photos of questions that are still open, on this phone. */
+const photosKept = (page: Page): Promise<number> =>
+  page.evaluate(
+    () =>
+      new Promise<number>((resolve, reject) => {
+        const asked = indexedDB.open('nocool-photos');
+        asked.onerror = () => reject(asked.error);
+        asked.onsuccess = () => {
+          const count = asked.result.transaction('taken').objectStore('taken').count();
+          count.onsuccess = () => {
+            asked.result.close();
+            resolve(count.result);
+          };
+        };
+      }),
+  );
 
 test('a photo is seen before it is sent, made smaller, sent again where it got lost, and kept without metadata', async () => {
   const job = await cases.brought(TO_WIRES);
@@ -21,12 +39,18 @@ test('a photo is seen before it is sent, made smaller, sent again where it got l
   await preview.waitFor({ state: 'detached' });
   await input.setInputFiles({ name: 'wiring.jpg', mimeType: 'image/jpeg', buffer: taken });
   await preview.waitFor();
+  // It is on the phone from then on.
+  await expect.poll(() => photosKept(ines.page)).toBe(1);
+  await ines.page.reload();
+  await ines.ready();
+  await preview.waitFor();
   let lost = 0;
   await ines.page.route('**/photos', (route) => (lost++ === 0 ? route.abort() : route.continue()));
   await ines.tap('Recorded, wires off, marks readable');
   await ines.page.locator('.not-sent', { hasText: 'with a photo' }).waitFor();
   await ines.sees(READINGS);
   expect(lost).toBe(2);
+  await expect.poll(() => photosKept(ines.page)).toBe(0);
   const print = ines.page.locator('.lines .print img');
   await print.waitFor();
   await expect.poll(() => print.evaluate((image) => (image as HTMLImageElement).naturalWidth), PATIENCE).toBe(1600);

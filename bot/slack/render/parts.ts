@@ -1,6 +1,6 @@
 /** How a question is answered in a message: buttons, a menu with its own Send, or one that opens a form. */
 import type { ActionsBlock, Button, ConfirmationDialog, KnownBlock, StaticSelect } from '@slack/types';
-import { type Option, type Part, type Prompt, sayUnit } from '../../../engine/index.ts';
+import { type Option, type Part, type Prompt, sayKey, sayUnit } from '../../../engine/index.ts';
 import { LIMITS } from '../limits.ts';
 import { buttonValue, type Drawn, orderValue } from '../parse.ts';
 import { dangers } from './callouts.ts';
@@ -137,7 +137,7 @@ function linesOf(part: Part, headed: boolean): string[] {
       return [...head, ...part.options.map(({ label }) => `· ${label}`)];
     }
     case 'field':
-      return [`${part.key}: ${fieldWords(part)}${optional}`];
+      return [`${sayKey(part.key)}: ${fieldWords(part)}${optional}`];
     case 'label':
       return [`${part.ask}${optional}: as printed, for example 40/5 MFD ±6% 440 VAC`];
     case 'photo':

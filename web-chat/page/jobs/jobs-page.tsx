@@ -2,6 +2,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { JobCard } from '../../../engine/desk/types.ts';
 import { Conditions } from '../conditions.tsx';
+import { forgetPhotos } from '../kept/photo-draft.ts';
 import { openShelf } from '../kept/shelf.ts';
 import { useOutbox } from '../kept/use-outbox.ts';
 import { getJobs, postSignOut } from '../net/api.ts';
@@ -46,6 +47,7 @@ export function JobsPage({ me, build, jobs: first, crew }: JobsState) {
     if (keptAt() !== null) back();
     // What somebody else saw on this phone is theirs.
     void openShelf().then((shelf) => shelf.forgetViews(me.id));
+    void forgetPhotos(me.id);
     return () => {
       clearTimeout(timer);
       document.removeEventListener('visibilitychange', back);
@@ -57,7 +59,7 @@ export function JobsPage({ me, build, jobs: first, crew }: JobsState) {
   const signOut = async (): Promise<void> => {
     if (replies.length > 0 && !leaving) return setLeaving(true);
     if (!(await postSignOut()).ok) return;
-    await Promise.all([forgetPages(), openShelf().then((shelf) => shelf.forgetViews(null))]);
+    await Promise.all([forgetPages(), openShelf().then((shelf) => shelf.forgetViews(null)), forgetPhotos(null)]);
     location.reload();
   };
   return (

@@ -1,7 +1,8 @@
 /** A job: the strip, the ticket so far, the question, and the keys under the thumb. */
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Prompt } from '../../../engine/index.ts';
 import { Conditions } from '../conditions.tsx';
+import { forgetPhotos } from '../kept/photo-draft.ts';
 import { type KeptReply, openShelf } from '../kept/shelf.ts';
 import { useSettled } from '../net/clock.ts';
 import { useOutdated } from '../outdated.tsx';
@@ -26,7 +27,7 @@ export function TicketPage({ me, view: first, build, brief: wasBrief }: TicketSt
   const job = useJob(first, me.id);
   const { view, again, refusal, sending } = job;
   const prompt = again ?? view.prompt;
-  const draft = useDraft(first.job, prompt, refusal);
+  const draft = useDraft({ job: first.job, person: me.id, prompt, standing: view.prompt, refusal });
   const { typed, setTyped } = draft;
   const [brief, setBrief] = useState(wasBrief);
   const { heading, lead } = useLeadEye(questionKey(prompt));
@@ -38,7 +39,8 @@ export function TicketPage({ me, view: first, build, brief: wasBrief }: TicketSt
   // Whoever was signed out, or their shop, wants nothing of theirs left here but what was never sent.
   const signedOut = job.trouble?.why === 'signed-out' || job.outbox.trouble?.why === 'signed-out';
   useEffect(() => {
-    if (signedOut) void Promise.all([forgetPages(), openShelf().then((shelf) => shelf.forgetViews(null))]);
+    if (signedOut)
+      void Promise.all([forgetPages(), openShelf().then((shelf) => shelf.forgetViews(null)), forgetPhotos(null)]);
   }, [signedOut]);
 
   const { sendParts, sendText, command, takeBack, open, lost, reason, setReason } = useGiving({
@@ -49,8 +51,18 @@ export function TicketPage({ me, view: first, build, brief: wasBrief }: TicketSt
     lead,
   });
   const sendTyped = async (): Promise<void> => {
-    if (typed.trim() !== '' && !sending && (await sendText(typed.trim()))) setTyped('');
+    const line = typed.trim();
+    if (line === '' || sending) return;
+    if (await sendText(line)) setTyped('');
+    else refused.current = line;
   };
+  // What was refused stays to be put right, and goes with its question: the next one is not answered by it.
+  const refused = useRef('');
+  const stands = questionKey(view.prompt);
+  useEffect(() => {
+    if (refused.current !== '' && refused.current === typed.trim()) setTyped('');
+    refused.current = '';
+  }, [stands]);
   const fill = (kept: KeptReply) => refill(kept, prompt, { ...draft, drop: job.outbox.drop });
   const setWords = (few: boolean) => {
     // biome-ignore lint/suspicious/noDocumentCookie: the Cookie Store API is not in every browser yet.

@@ -1,13 +1,14 @@
-/** What is typed and not given: per question for its controls, per job for the typed line. Survives a reload. */
+/** What is typed and not given: per question for its controls, per job for the typed line; photos. Survives a reload. */
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Prompt, Refusal } from '../../../engine/index.ts';
 import { readDraft, writeDraft } from '../kept/draft.ts';
+import { dropPhotos, keepPhotos, readPhotos } from '../kept/photo-draft.ts';
 import { filledIn, type Photos, questionKey, type Values } from '../parts/values.ts';
 
 export interface Draft {
   readonly values: Values;
   readonly setValues: (values: Values) => void;
-  /** Taken and not given yet; these don't survive a reload. */
+  /** Taken and not given yet. */
   readonly photos: Photos;
   readonly setPhotos: (photos: Photos) => void;
   readonly typed: string;
@@ -16,7 +17,16 @@ export interface Draft {
 
 const NONE: Photos = {};
 
-export function useDraft(job: string, prompt: Prompt, refusal: Refusal | null): Draft {
+interface Around {
+  readonly job: string;
+  readonly person: string;
+  /** The question on the screen: the one that stands, or an earlier one that is changed. */
+  readonly prompt: Prompt;
+  readonly standing: Prompt;
+  readonly refusal: Refusal | null;
+}
+
+export function useDraft({ job, person, prompt, standing, refusal }: Around): Draft {
   const question = questionKey(prompt);
   const [draft, setDraft] = useState<{ readonly question: string; readonly values: Values }>(() => ({
     question,
@@ -37,6 +47,18 @@ export function useDraft(job: string, prompt: Prompt, refusal: Refusal | null): 
     if (kept.question === question) setDraft({ question, values: kept.values });
   });
 
+  // A photo is too large for what keeps the rest. It is kept until the question that stands has passed.
+  const stands = questionKey(standing);
+  const kept = useRef<string>(undefined);
+  useEffect(() => {
+    const first = kept.current === undefined;
+    kept.current = stands;
+    if (!first) return void dropPhotos(person, job);
+    void readPhotos(person, job, stands).then(
+      (photos) => photos && setTaken((now) => (now.photos === NONE ? { question: stands, photos } : now)),
+    );
+  }, [stands, person, job]);
+
   // What was understood of a typed line stands in its fields; only the rest has to be given.
   const merged = useRef<Refusal | null>(null);
   useEffect(() => {
@@ -49,7 +71,10 @@ export function useDraft(job: string, prompt: Prompt, refusal: Refusal | null): 
     values,
     setValues,
     photos: taken.question === question ? taken.photos : NONE,
-    setPhotos: (photos) => setTaken({ question, photos }),
+    setPhotos: (photos) => {
+      setTaken({ question, photos });
+      void keepPhotos(person, job, question, photos);
+    },
     typed,
     setTyped,
   };
