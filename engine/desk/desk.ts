@@ -4,16 +4,18 @@ import { decide, pretend } from '../decide/decide.ts';
 import type { Context, Decision } from '../decide/types.ts';
 import { fingerprint, SEMANTICS } from '../fingerprint.ts';
 import { older } from '../fold.ts';
+import { formPrompt } from '../form.ts';
 import { prompt } from '../prompt.ts';
 import { begin, memoryOf, type Standing, take } from '../replay.ts';
 import { sha256 } from '../report/digest.ts';
 import { exportJob } from '../report/export.ts';
 import type { ShopKey } from '../report/key.ts';
 import { closeOut } from '../report/summary.ts';
-import type { Draft, Entry, Prompt, Reply } from '../schema.ts';
+import type { Call, Draft, Entry, Prompt, Reply } from '../schema.ts';
 import { type BoardRow, NotKept, type Store } from '../store/port.ts';
 import type { Manual } from '../vocabulary.ts';
 import { isUnreadable, unreadable } from './card.ts';
+import { type Beginning, createDispatch, type Dispatch } from './dispatch/dispatch.ts';
 import { createFiles, type File, nothingKnown, replyKey } from './files.ts';
 import { clean, speaksUp, wellFormed } from './heard.ts';
 import { photosIn, plainJpeg } from './photo.ts';
@@ -67,6 +69,9 @@ export function createDesk(parts: DeskParts): Desk {
       people,
       question: memory.question === null ? null : words(memory.question.text),
       summary: closeOut(file.standing, file.entries, words, name),
+      call: memory.call && computedOf(memory.call),
+      form: file.standing.machine.plan.manual.caller ? formPrompt(file.standing, at) : null,
+      opens: null,
       now: at,
     };
   };
@@ -108,7 +113,82 @@ export function createDesk(parts: DeskParts): Desk {
     return { standing: before.reduce((s, draft) => pretend(s, draft, context), file.standing), before };
   };
 
-  return {
+  /** A record begins; where one had begun under this id, that is the one. */
+  const started = async (one: Beginning): Promise<Turn> => {
+    const { job, by, client, manual } = one;
+    const at = now();
+    const visit = { job, at, crew: await store.people() };
+    const there = async (): Promise<Turn | null> =>
+      (await store.readAfter(job, 0)).entries.length > 0 ? turnOf(visit, await load(job), [], null) : null;
+    const before = await there();
+    if (before) return before;
+    const title = textRef(wellFormed(one.title), random(16), `${by}.${client}.1`);
+    const print = fingerprint(manual);
+    const drafts: Draft[] = [
+      {
+        kind: 'opened',
+        body: {
+          manual: manual.id,
+          version: manual.version,
+          fingerprint: print,
+          semantics: SEMANTICS,
+          title: title.ref,
+          training: one.training,
+        },
+      },
+      { kind: 'set', body: { what: 'settings', settings: await store.settings() } },
+      ...one.drafts,
+    ];
+    const entries = seal(drafts, { job, seq: 0, prev: '0'.repeat(64), by, at, said: null, client }, sha256);
+    const texts = [title.row, ...(one.texts ?? [])];
+    const file: File = {
+      entries,
+      texts: new Map(texts.map(({ ref, text }) => [ref, text])),
+      known: nothingKnown(),
+      fast: [],
+      standing: entries.reduce(take, begin(machineFor(print), job)),
+    };
+    const shown = prompt(file.standing, at);
+    const { summary } = summaryOf(job, file, at, shown);
+    try {
+      await store.create(job, entries, texts, summary);
+    } catch (error) {
+      // The same opening at the same moment, in this process or another: theirs is the job.
+      const theirs = await there();
+      if (!theirs) throw error;
+      return theirs;
+    }
+    return turnOf(visit, remember(job, file), entries, null, shown);
+  };
+
+  /** Entries that no question asked for, on a record as it stands. */
+  const written = async (by: string, job: string, client: string, what: (file: File) => Draft[]): Promise<Turn> => {
+    for (let attempt = 0; attempt < TRIES; attempt++) {
+      const file = await load(job);
+      const at = later(now(), file.entries.at(-1)?.at);
+      const visit = { job, at, crew: await store.people() };
+      if (file.known.replies.has(replyKey(by, client))) return turnOf(visit, file, [], null);
+      const head = { job, seq: file.entries.length, prev: file.standing.lastHash, by, at, said: null, client };
+      const entries = seal(what(file), head, sha256);
+      const after = grown(file, entries, []);
+      const { summary } = summaryOf(job, after, at, prompt(after.standing, at));
+      if ((await store.append(job, file.entries.length, entries, [], summary)) === 'kept')
+        return turnOf(visit, remember(job, after), entries, null);
+      drop(job);
+    }
+    throw new NotKept('Others are writing at this moment. Nothing of yours was kept; send it again.');
+  };
+  const dispatch: Dispatch = createDispatch({
+    ...{ store, sheets, shelf, random, now, personOf, cardIn, load, begin: started, write: written },
+    handOver: (by, job, to, client) => desk.reply(by, job, { kind: 'command', client, name: 'hand over', text: to }),
+  });
+  /** A call that is over has opened its job, whoever looks first. */
+  const withJob = async (job: string, file: File, view: JobView): Promise<JobView> => ({
+    ...view,
+    opens: await dispatch.opened(job, file),
+  });
+
+  const desk: Desk = {
     people: () => store.people(),
     person: async (id) => (await store.people()).find((p) => p.id === id) ?? null,
     settings: () => store.settings(),
@@ -126,58 +206,20 @@ export function createDesk(parts: DeskParts): Desk {
         if (!may(person.roles, 'assign', { ...nothing, participates: false }))
           throw new NoRight('You can’t assign a call to somebody else.');
       }
-      const manual = shelf[0];
-      const at = now();
       // The same opening sent again is the same job, also where the answer to the first was lost.
-      const opening = `open:${by}:${call.client}`;
-      const job = await store.claim(opening, random(16));
-      const visit = { job, at, crew };
-      if ((await store.readAfter(job, 0)).entries.length > 0) return turnOf(visit, await load(job), [], null);
-      const title = textRef(wellFormed(call.title), random(16), `${by}.${call.client}.1`);
+      const job = await store.claim(`open:${by}:${call.client}`, random(16));
       const equipment = call.equipment === undefined ? null : await sheets.equipment(call.equipment);
       if (call.equipment !== undefined && !equipment) throw new NotFound('There is no record of such a unit.');
       const to = call.assign ?? (person.roles.includes('technician') ? by : null);
+      const { title, training = false, client } = call;
       const drafts: Draft[] = [
-        {
-          kind: 'opened',
-          body: {
-            manual: manual.id,
-            version: manual.version,
-            fingerprint: fingerprint(manual),
-            semantics: SEMANTICS,
-            title: title.ref,
-            training: call.training ?? false,
-          },
-        },
-        { kind: 'set', body: { what: 'settings', settings: await store.settings() } },
         // Its name says where the caller lives, and no entry can be changed: the record knows it by its id alone.
         ...(equipment
           ? [{ kind: 'set' as const, body: { what: 'equipment' as const, equipment: { ...equipment, name: '' } } }]
           : []),
         ...(to === null ? [] : [{ kind: 'assigned' as const, body: { to } }]),
       ];
-      const entries = seal(
-        drafts,
-        { job, seq: 0, prev: '0'.repeat(64), by, at, said: null, client: call.client },
-        sha256,
-      );
-      const file: File = {
-        entries,
-        texts: new Map([[title.row.ref, title.row.text]]),
-        known: nothingKnown(),
-        fast: [],
-        standing: entries.reduce(take, begin(machineFor(fingerprint(manual)), job)),
-      };
-      const shown = prompt(file.standing, at);
-      const { summary } = summaryOf(job, file, at, shown);
-      try {
-        await store.create(job, entries, [title.row], summary);
-      } catch (error) {
-        // The same opening at the same moment, in this process or another: theirs is the job.
-        if ((await store.readAfter(job, 0)).entries.length === 0) throw error;
-        return turnOf(visit, await load(job), [], null);
-      }
-      return turnOf(visit, remember(job, file), entries, null, shown);
+      return started({ job, by, client, manual: shelf[0], title, training, drafts });
     },
 
     async reply(by, job, sent) {
@@ -221,7 +263,8 @@ export function createDesk(parts: DeskParts): Desk {
         await sheets.settle(job, after).catch((error: unknown) => {
           if (!(error instanceof NotKept)) throw error;
         });
-        return turnOf(visit, remember(job, after), entries, decision, shown);
+        const turn = turnOf(visit, remember(job, after), entries, decision, shown);
+        return { ...turn, view: await withJob(job, after, turn.view) };
       }
       const file = await load(job);
       const refusal = {
@@ -237,7 +280,7 @@ export function createDesk(parts: DeskParts): Desk {
       const crew = await store.people();
       const file = await load(job);
       mustSee(activeIn(crew, by), file);
-      return viewOf({ job, at: now(), crew }, file);
+      return withJob(job, file, viewOf({ job, at: now(), crew }, file));
     },
 
     crewView: async (job) => viewOf({ job, at: now(), crew: await store.people() }, await load(job)),
@@ -262,6 +305,7 @@ export function createDesk(parts: DeskParts): Desk {
       ...{ store, personOf, cardIn, load },
       viewOf: async (job, file) => viewOf({ job, at: now(), crew: await store.people() }, file),
     }),
+    dispatch,
 
     async exportJob(by, job) {
       const person = await personOf(by);
@@ -308,6 +352,7 @@ export function createDesk(parts: DeskParts): Desk {
       return stop;
     },
   };
+  return desk;
 
   /** The card as it is kept, or made anew from the record and kept. */
   async function cardIn(row: BoardRow): Promise<KeptCard & { anew: boolean }> {
@@ -351,6 +396,10 @@ function activeIn(crew: readonly Person[], id: string): Person {
   if (!found) throw new NotFound('There is no such person.');
   return found;
 }
+
+const computedOf = ({ urgency, reasons, causes, load, certified }: Call): JobView['call'] => ({
+  ...{ urgency, reasons, causes, load, certified },
+});
 
 /** Entries never go back in time, whatever the clock does. */
 const later = (a: string, b: string | undefined): string => (b !== undefined && b > a ? b : a);

@@ -13,7 +13,7 @@ import type { File } from './files.ts';
 import type { JobCard } from './types.ts';
 
 /** Raised when a card says something else of the same record. */
-const FORM = `2.${SEMANTICS}`;
+const FORM = `3.${SEMANTICS}`;
 
 export interface KeptCard {
   readonly card: JobCard;
@@ -44,8 +44,11 @@ export function summaryOf(job: string, file: File, at: string, shown: Prompt): {
     takesPart: takesPart(file),
     attention: memoryOf(file.standing).training ? [] : attentionOf(file),
   };
-  const review = queuePlace({ at: standOf(kept.card.state, shown), training: kept.card.training }, kept.attention);
-  return { kept, summary: { closed: kept.card.state === 'signed', card: JSON.stringify(kept), review } };
+  const { state, training } = kept.card;
+  // A call that was taken has said all it had to say: what becomes of it is the job's.
+  const done = state === 'taken';
+  const review = done ? null : queuePlace({ at: standOf(state, shown), training }, kept.attention);
+  return { kept, summary: { closed: state === 'signed' || done, card: JSON.stringify(kept), review } };
 }
 
 export const attentionOf = ({ standing, entries, texts, fast }: File): Attention[] =>

@@ -6,6 +6,7 @@ import { memoryOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
 import type { Entry } from '../schema.ts';
 import { answerWords, NOTED, type Resolve } from '../words.ts';
+import { callLines } from './dispatch/call-lines.ts';
 import { photosIn } from './photo.ts';
 import type { TicketLine } from './types.ts';
 
@@ -67,7 +68,7 @@ function words(plan: Plan, e: Entry, all: readonly Entry[], resolve: Resolve, na
     case 'opened':
       return ['Call opened', [resolve(e.body.title), ...(e.body.training ? ['Training job: never counts.'] : [])]];
     case 'set':
-      return null;
+      return e.body.what === 'call' ? ['The call, as it was taken', callLines(e.body.call, resolve)] : null;
     case 'assigned':
       return ['Assigned', [name(e.body.to)]];
     case 'answered': {

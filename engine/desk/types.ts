@@ -2,7 +2,7 @@
 import type { Recomputed } from '../report/on-the-spot.ts';
 import type { Evidence } from '../review/evidence.ts';
 import type { Attention } from '../review/risk.ts';
-import type { CommandName, Entry, Meter, Prompt, Refusal, Reply, Settings, Truck } from '../schema.ts';
+import type { Call, CommandName, Entry, Hazard, Meter, Prompt, Refusal, Reply, Settings, Truck } from '../schema.ts';
 
 export type Role = 'technician' | 'senior' | 'dispatcher' | 'owner';
 export interface Person {
@@ -50,6 +50,12 @@ export interface JobView {
   question: string | null;
   /** A finished job in plain words for the customer, and with all evidence for the shop; null until it is at an ending. */
   summary: { customer: string[]; shop: string[] } | null;
+  /** What was computed of the call before anybody drove out; null where it was not taken so. No words of the caller. */
+  call: Pick<Call, 'urgency' | 'reasons' | 'causes' | 'load' | 'certified'> | null;
+  /** A call that is being taken: the questions that can be answered together; null where one stands alone, or elsewhere. */
+  form: Prompt | null;
+  /** The job that a taken call has opened. */
+  opens: string | null;
   /** Server's clock when this was made; countdowns are relative to it. */
   now: string;
 }
@@ -69,13 +75,25 @@ export interface Turn {
 export interface JobCard {
   job: string;
   title: string;
-  state: 'under-way' | 'held' | 'paused' | 'emergency' | 'finished' | 'signed' | 'unreadable';
+  /** `taking`: the caller is on the line. `taken`: that record is done, and a job may have been opened by it. */
+  state: 'under-way' | 'held' | 'paused' | 'emergency' | 'finished' | 'signed' | 'unreadable' | 'taking' | 'taken';
   where: string;
   assigned: string[];
   verdict: string | null;
   updated: string;
   isolation: string;
   training: boolean;
+  opened: string;
+  /** Somebody has answered something on it. */
+  begun: boolean;
+  /** How soon, and why in words; null where nothing was computed. */
+  urgency: { level: NonNullable<Call['urgency']>; why: string } | null;
+  /** The refrigerant is likely: somebody who holds the certification goes. */
+  certified: boolean;
+  causes: string[];
+  load: string[];
+  /** An emergency that nobody has released, and who has seen it. */
+  alarm: { seq: number; at: string; by: string; hazard: Hazard; seen: string[] } | null;
 }
 
 /** A job in the queue of review. */
@@ -114,6 +132,73 @@ export interface ReviewDesk {
   recompute(by: string, job: string): Promise<Recomputed>;
 }
 
+/** Somebody who can be sent. */
+export interface CrewLine {
+  id: string;
+  name: string;
+  certified: boolean;
+  /** Not on a job under way. */
+  available: boolean;
+  /** The job that they are on. */
+  on: string | null;
+  /** Their jobs of today, in the order in which they were opened. */
+  day: string[];
+}
+export interface LowStock {
+  truck: string;
+  item: string;
+  left: number;
+  low: number;
+}
+export interface Board {
+  /** The most urgent first. Whoever may not see the board sees what they take part in. */
+  jobs: JobCard[];
+  crew: CrewLine[];
+  low: LowStock[];
+  now: string;
+}
+/** What the shop knows already of what is being typed. */
+export interface Known {
+  calls: JobCard[];
+  units: { id: string; name: string; history: string[] }[];
+}
+export interface AlarmLine {
+  job: string;
+  title: string;
+  seq: number;
+  at: string;
+  hazard: Hazard;
+  by: string;
+  /** Names of those who have seen it. */
+  seen: string[];
+  /** Whether this person has. */
+  mine: boolean;
+}
+/** Something happened on a job that this person may see. */
+export interface News {
+  job: string;
+  seq: number;
+  kind: Entry['kind'];
+}
+/** Calls, the board, who goes, who is told. Throws NoRight where the table of rights says so. */
+export interface DispatchDesk {
+  /** A call, with the caller on the line, on the shelf's manual for callers. Its end opens a job. */
+  take(by: string, call: { client: string; training?: boolean }): Promise<Turn>;
+  /** What is known of a number, a place or a unit while it is being typed. */
+  known(by: string, typed: string): Promise<Known>;
+  /** The call is about this unit of the shop's records. */
+  pick(by: string, call: string, unit: string, client: string): Promise<Turn>;
+  board(by: string): Promise<Board>;
+  /** Jobs by words: caller, place, unit, verdict. */
+  find(by: string, words: string): Promise<JobCard[]>;
+  /** A call that nobody has begun gets its person; one that somebody has is handed over, and the new one accepts. */
+  assign(by: string, job: string, to: string, client: string): Promise<Turn>;
+  /** Emergencies that this person has to know of, wherever they look. */
+  alarms(by: string): Promise<AlarmLine[]>;
+  /** Calls back with whatever happens on jobs that this person may see. Returns the unsubscribe. */
+  watch(by: string, onNews: (news: News) => void): Promise<() => void>;
+}
+
 export interface Desk {
   people(): Promise<Person[]>;
   person(id: string): Promise<Person | null>;
@@ -128,6 +213,7 @@ export interface Desk {
   crewView(job: string): Promise<JobView>;
   jobs(by: string): Promise<JobCard[]>;
   readonly review: ReviewDesk;
+  readonly dispatch: DispatchDesk;
   /** Calls back with each new entry of a job from `after` on (exclusive), in order, without gaps. Returns the unsubscribe. */
   watch(by: string, job: string, after: number, onEntry: (entry: Entry) => void): Promise<() => void>;
   /**

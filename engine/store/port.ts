@@ -132,6 +132,13 @@ export interface Store {
    * A job that is not closed and has no card comes first, with 0: nobody knows yet what it needs.
    */
   queue(after: QueueMark | null, limit: number): Promise<QueueRow[]>;
+  /**
+   * Jobs with words that begin so, each of them, the one that grew last first: titles, verdicts, units, and what a caller
+   * said in words. `beginnings` as `beginningsOf` makes them.
+   */
+  find(beginnings: readonly string[], limit: number): Promise<BoardRow[]>;
+  /** Units whose name has words that begin so. */
+  findUnits(beginnings: readonly string[], limit: number): Promise<Sheet[]>;
   /** Made anew from a record that ended at `seq`; without effect where the record has grown since. */
   saveSummary(job: string, seq: number, summary: Summary): Promise<void>;
   /**
@@ -164,6 +171,8 @@ export interface Store {
   /** Whose session it is; null from `expires` on, after its end, or if there is none. */
   session(hash: string, now: string): Promise<string | null>;
   endSession(hash: string): Promise<void>;
+  /** Ends every session of a person, and every link that would begin one. How many went. */
+  signOut(person: string): Promise<number>;
 
   /** Removes links and sessions that have expired by `now`. How many went. */
   expire(now: string): Promise<number>;

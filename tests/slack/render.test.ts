@@ -182,7 +182,7 @@ describe('every kind of prompt', () => {
 describe('homes and small forms', () => {
   const crew = Object.values(PEOPLE).map((p) => personOf(p));
   const person = (id: keyof typeof PEOPLE) => personOf(PEOPLE[id]);
-  const states = ['under-way', 'held', 'paused', 'emergency', 'finished', 'signed', 'unreadable'] as const;
+  const states = ['under-way', 'held', 'paused', 'emergency', 'finished', 'signed', 'unreadable', 'taking'] as const;
   const cards = Array.from({ length: 300 }, (_, i) => ({
     job: `job-${i}`,
     title: `Call ${i} <!channel> ${'long '.repeat(80)}`,
@@ -193,6 +193,13 @@ describe('homes and small forms', () => {
     updated: '',
     isolation: 'Outdoor unit: PROVED DEAD',
     training: false,
+    opened: '2026-07-14T14:00:00.000Z',
+    begun: true,
+    urgency: null,
+    certified: false,
+    causes: [],
+    load: [],
+    alarm: null,
   }));
   test('three hundred calls are a home within the limits, and it says how many it leaves out', () => {
     for (const id of ['ines', 'ruth', 'dana', 'otto'] as const) {

@@ -3,6 +3,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { GENESIS, seal, textRef, verifyChain } from '../../engine/chain.ts';
 import { checkShop } from '../../engine/store/check.ts';
 import type { Store } from '../../engine/store/port.ts';
+import { beginningsOf } from '../../engine/store/sought.ts';
 import { type Ground, onGround } from './ground.ts';
 import { record, type Written, written } from './written.ts';
 
@@ -159,6 +160,77 @@ export function listContract(name: string, makeGround: () => Promise<Ground>): v
         );
         expect((await line()).map(([, , , card]) => card)).toEqual([null, null]);
       });
+    });
+
+    describe('what is found by words', () => {
+      const named = async (job: string, words: string, by = 'ines'): Promise<void> => {
+        const { entries, texts } = written(job, undefined, { words, by });
+        await store.create(job, entries, texts, { closed: job === 'c', card: `the card of ${job}` });
+      };
+      const found = async (typed: string, in_ = store): Promise<string[]> =>
+        (await in_.find(beginningsOf(typed), 10)).map(({ job }) => job);
+      const units = async (typed: string, in_ = store): Promise<string[]> =>
+        (await in_.findUnits(beginningsOf(typed), 10)).map(({ id }) => id);
+
+      test('jobs with each of the words, by their beginnings, without regard to case, accents and the spaces of a number', async () => {
+        await named('a', 'Brook Terrace 7: José, (555) 014-2233');
+        await named('b', 'Brook Lane 12, no air');
+        await named('c', 'Terrace Mill 9');
+        const wanted: [string, string[]][] = [
+          ['brook', ['a', 'b']],
+          ['terr', ['a', 'c']],
+          ['BROOK terr', ['a']],
+          ['jose', ['a']],
+          ['5550142', ['a']],
+          ['555 014 22', ['a']],
+          ['12', ['b']],
+          ['ook', []],
+          ['', []],
+        ];
+        for (const [typed, jobs] of wanted) expect((await found(typed)).sort(), typed).toEqual(jobs);
+        expect((await store.find(beginningsOf('brook'), 1)).length).toBe(1);
+        expect((await store.find(beginningsOf('terrace mill'), 5))[0]).toMatchObject({
+          closed: true,
+          card: 'the card of c',
+        });
+      });
+
+      test('units by their name as it is now', async () => {
+        await store.saveSheet('equipment', 'u1', 0, { name: 'Mill Lane 2' });
+        await store.saveSheet('truck', 't1', 0, { name: 'Mill van' });
+        expect([await units('mill'), await units('van')]).toEqual([['u1'], []]);
+        await store.saveSheet('equipment', 'u1', 1, { name: 'Weir Road 2' });
+        expect([await units('mill'), await units('weir')]).toEqual([[], ['u1']]);
+      });
+
+      test('not any more once it was forgotten: of a job, of a person', async () => {
+        await named('a', 'Brook Terrace');
+        await named('b', 'Brook Lane', 'dana');
+        await store.forget({ job: 'a' });
+        expect([await found('terrace'), await found('lane')]).toEqual([[], ['b']]);
+        await store.forget({ person: 'dana' });
+        expect(await found('lane')).toEqual([]);
+      });
+
+      test('again, where the words were looked up by nobody before: a shop of an earlier version', async () => {
+        await named('a', 'Brook Terrace');
+        await store.saveSheet('equipment', 'u1', 0, { name: 'Mill Lane 2' });
+        await sql('delete from sought');
+        await sql(`delete from meta where key = 'sought'`);
+        expect(await found('brook')).toEqual([]);
+        const later = await open();
+        expect([await found('brook', later), await units('mill', later)]).toEqual([['a'], ['u1']]);
+      });
+    });
+
+    test('whoever is signed out is so everywhere, and their links open nothing', async () => {
+      for (const [i, who] of ['ines', 'ines', 'ruth'].entries()) {
+        await store.saveLink(`l${i}`, who, '2099');
+        await store.saveSession(`s${i}`, who, '2099');
+      }
+      expect(await store.signOut('ines')).toBe(4);
+      expect(await Promise.all(['s0', 's1', 's2'].map((s) => store.session(s, '2026')))).toEqual([null, null, 'ruth']);
+      expect([await store.useLink('l0', '2026'), await store.useLink('l2', '2026')]).toEqual([null, 'ruth']);
     });
 
     test('photos are kept by the hash of their bytes, once', async () => {

@@ -7,6 +7,7 @@ import { expect, test } from 'vitest';
 import { createDesk } from '../../engine/desk/index.ts';
 import type { Store } from '../../engine/store/index.ts';
 import { openPostgres } from '../../engine/store/postgres/open.ts';
+import { FIND } from '../../engine/store/postgres/sought.ts';
 import { SQL } from '../../engine/store/postgres/sql.ts';
 import { storeOn } from '../../engine/store/sqlite/open.ts';
 import { SHELF } from '../../flows/index.ts';
@@ -29,11 +30,16 @@ async function aDay(store: Store): Promise<void> {
   await desk.reply('ines', view.job, { kind: 'command', name: 'note', text: 'Rust.', client: 'b' });
   await desk.look('ruth', view.job);
   await desk.jobs('ines');
+  await desk.dispatch.board('dana');
+  await desk.dispatch.find('dana', 'cool no');
+  await desk.dispatch.known('dana', '555 0142');
+  await desk.dispatch.alarms('dana');
+  await store.findUnits(['brook', 'terrace'], 5);
   await desk.review.queue('ruth');
   await store.byClient(view.job, 'b');
   await store.saveSummary(view.job, 1, { closed: false, card: 'of an earlier end' });
   await store.photo(await store.savePhoto(Buffer.from('photo')));
-  await store.saveSheet('truck', 'van 1', 0, {});
+  await store.saveSheet('truck', 'van 1', 0, { name: 'Van 1', items: [], applied: {} });
   await store.sheet('truck', 'van 1');
   await store.willSay({ chat: 'c', lane: view.job, seq: 3 }, [{ id: 'a', body: {} }]);
   await store.unsaid('c');
@@ -86,8 +92,9 @@ test('PostgreSQL: with thousands of jobs there, no table is gone through in a da
     insert into link select n, 'ines', '2099' from generate_series(1, 4000) as n;
     insert into meta select n, '' from generate_series(1, 4000) as n;
     insert into photo select n, '' from generate_series(1, 4000) as n;
-    insert into sheet select 'truck', n, 1, '{}' from generate_series(1, 4000) as n;
+    insert into sheet select 'truck', n, 1, '{"name":"","items":[],"applied":{}}' from generate_series(1, 4000) as n;
     insert into saying (id, chat, lane, body, at) select 's' || n, 'c', n, '{}', n from generate_series(1, 4000) as n;
+    insert into sought select 'w' || n, 'job', 'filler-' || n, 1 from generate_series(1, 4000) as n;
     insert into heard select 'c', n, 1 from generate_series(1, 4000) as n;
     analyze`);
   const store = await openPostgres(ground.url);
@@ -131,6 +138,8 @@ test('PostgreSQL: with thousands of jobs there, no table is gone through in a da
     [SQL.queue, [-1, '', 0, 21]],
     [SQL.queue, [200, '2026', 7, 21]],
     [SQL.ends, [['filler-1']]],
+    [FIND.jobs(2), ['w123', 'w123\uffff', 'w1234', 'w1234\uffff', 30]],
+    [FIND.units(1), ['w123', 'w123\uffff', 6]],
     [SQL.since, ['1000000']],
   ];
   for (const [sql, values] of asked) expect(await plan(sql, values)).not.toContain('Seq Scan');

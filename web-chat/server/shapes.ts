@@ -1,6 +1,6 @@
 /** The desk's answers as schemas, for the OpenAPI document. A type test holds them to engine/desk/types.ts. */
 import * as z from 'zod/mini';
-import { Prompt, Refusal } from '../../engine/index.ts';
+import { Call, Hazard, Prompt, Refusal } from '../../engine/index.ts';
 
 const Standing = z.enum(['kept', 'set-aside', 'fallen', 'event']);
 export const TicketLine = z.object({
@@ -26,6 +26,9 @@ export const JobView = z.object({
   people: Names,
   question: z.nullable(z.string()),
   summary: z.nullable(z.object({ customer: z.array(z.string()), shop: z.array(z.string()) })),
+  call: z.nullable(z.pick(Call, { urgency: true, reasons: true, causes: true, load: true, certified: true })),
+  form: z.nullable(Prompt),
+  opens: z.nullable(z.string()),
   now: z.string(),
 });
 
@@ -55,13 +58,25 @@ export const Turn = z.object({
 export const JobCard = z.object({
   job: z.string(),
   title: z.string(),
-  state: z.enum(['under-way', 'held', 'paused', 'emergency', 'finished', 'signed', 'unreadable']),
+  state: z.enum([
+    ...(['under-way', 'held', 'paused', 'emergency', 'finished', 'signed', 'unreadable'] as const),
+    ...(['taking', 'taken'] as const),
+  ]),
   where: z.string(),
   assigned: z.array(z.string()),
   verdict: z.nullable(z.string()),
   updated: z.string(),
   isolation: z.string(),
   training: z.boolean(),
+  opened: z.string(),
+  begun: z.boolean(),
+  urgency: z.nullable(z.object({ level: z.enum(['soon', 'today', 'first', 'now']), why: z.string() })),
+  certified: z.boolean(),
+  causes: z.array(z.string()),
+  load: z.array(z.string()),
+  alarm: z.nullable(
+    z.object({ seq: z.number(), at: z.string(), by: z.string(), hazard: Hazard, seen: z.array(z.string()) }),
+  ),
 });
 
 export const Me = z.object({

@@ -28,6 +28,8 @@ const STATE: Readonly<Record<JobCard['state'], string>> = {
   signed: 'SIGNED',
   'under-way': 'Under way',
   unreadable: 'CAN’T BE READ',
+  taking: 'BEING TAKEN',
+  taken: 'Taken',
 };
 
 /** `thread`: the address of a job's thread; null where it has none yet. */

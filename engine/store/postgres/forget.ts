@@ -28,6 +28,11 @@ export function createForget(link: Link): Pick<Store, 'forget'> {
       { text: `delete from words ${ON_JOB}`, values: [job] },
       { text: `update board set closed = 0, card = null, review = 0 ${ON_JOB}`, values: [job] },
       { text: 'delete from photo where hash = any($1::text[])', values: [photos] },
+      { text: `delete from sought where list = 'job' and id = $1`, values: [job] },
+      {
+        text: `delete from sought where list = 'equipment' and id = any($1::text[])`,
+        values: [bodies.flatMap(unitsNamed)],
+      },
       ...units.map(([id, body]) => ({
         text: `update sheet set body = $2, version = version + 1 where list = 'equipment' and id = $1`,
         values: [id, unnamed(body)],
@@ -45,6 +50,11 @@ export function createForget(link: Link): Pick<Store, 'forget'> {
       },
       { text: `delete ${BY_PERSON}`, values: [id] },
       { text: 'update person set body = $2 where id = $1 and $2::text is not null', values: [id, body] },
+      {
+        text: `delete from sought where list = 'job' and (id, seq) in
+          (select job.id, entry.seq from entry join job on job.key = entry.job where entry."by" = $1)`,
+        values: [id],
+      },
       { text: 'delete from link where person = $1', values: [id] },
       { text: 'delete from session where person = $1', values: [id] },
     ]);

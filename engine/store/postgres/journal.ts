@@ -6,6 +6,7 @@ import { setTimeout } from 'node:timers/promises';
 import { type Append, endOf, follows, lineOf, writing } from '../appends.ts';
 import type { Store } from '../port.ts';
 import { fromText, toRow } from '../rows.ts';
+import { soughtIn } from '../sought.ts';
 import type { Watchers } from '../watchers.ts';
 import type { Feed } from './feed.ts';
 import { type Link, PAUSES } from './link.ts';
@@ -149,6 +150,7 @@ function parameters(kept: readonly Waiting[], known: ReadonlySet<string>): unkno
     ...columns(entries, 11),
     ...columns(words, 5),
     ...columns([...lines.values()], 6),
+    ...columns(kept.flatMap(soughtIn), 4),
     CHANNEL,
   ];
 }

@@ -104,9 +104,22 @@ const REVIEW = [
   sql`create index board_by_review on board (review, updated, job) where review is not null`,
 ];
 
+const SOUGHT = [
+  // By which words a job or a unit is found. Derived; `seq`: with which append they came, so that they go with its words.
+  sql`create table sought (
+    token text collate "C" not null, list text collate "C" not null, id text collate "C" not null, seq integer not null,
+    primary key (token, list, id))`,
+  sql`create index sought_of on sought (list, id)`,
+  sql.raw(`do $$ begin
+    if exists (select from pg_roles where rolname = '${APP_ROLE}') then
+      grant select, insert, update, delete on sought to ${APP_ROLE};
+    end if; end $$`),
+];
+
 export const MIGRATIONS: Record<string, Migration> = {
   '001-first': run(FIRST),
   '002-rights': run(RIGHTS),
   '003-sayings': run(SAYINGS),
   '004-review': run(REVIEW),
+  '005-sought': run(SOUGHT),
 };

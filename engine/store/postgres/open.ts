@@ -10,6 +10,7 @@ import { createPhotos } from './photos.ts';
 import { createReading, fillBoard } from './reading.ts';
 import { createSayings } from './sayings.ts';
 import { createShop } from './shop.ts';
+import { createSought, fillSought } from './sought.ts';
 import { asTrouble } from './trouble.ts';
 
 /**
@@ -28,12 +29,14 @@ export async function openPostgres(
     await migrate(link.pool);
     if (await mayActAsApp(link.pool)) link.actAs(APP_ROLE);
     await fillBoard(link);
+    await fillSought(link);
     const watchers = createWatchers();
     const feed = await createFeed(link, watchers);
     const { drained, ...journal } = createJournal(link, feed, watchers);
     return {
       ...createReading(link),
       ...createShop(link),
+      ...createSought(link),
       ...createPhotos(link),
       ...createSayings(link),
       ...createForget(link),

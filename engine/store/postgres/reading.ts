@@ -5,8 +5,15 @@ import type { Link } from './link.ts';
 import { SQL } from './sql.ts';
 
 type Reading = Pick<Store, 'read' | 'readAfter' | 'byClient' | 'jobs' | 'board' | 'queue' | 'saveSummary'>;
-type Line = [job: string, lastSeq: number, updated: string, closed: number, card: string | null, review: number | null];
-const toLine = ([job, lastSeq, updated, closed, card, review]: Line): BoardRow => ({
+export type Line = [
+  job: string,
+  lastSeq: number,
+  updated: string,
+  closed: number,
+  card: string | null,
+  review: number | null,
+];
+export const toLine = ([job, lastSeq, updated, closed, card, review]: Line): BoardRow => ({
   job,
   lastSeq,
   updated,

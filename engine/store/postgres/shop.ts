@@ -7,6 +7,7 @@ import { json } from '../rows.ts';
 import type { Shop } from '../sqlite/shop.ts';
 import type { Link } from './link.ts';
 import { everySaying, putSayings } from './sayings.ts';
+import { naming } from './sought.ts';
 import { asTrouble, isLost } from './trouble.ts';
 
 const upsert = (table: string, key: string, value: string): string =>
@@ -74,7 +75,9 @@ export function createShop(link: Link): Shop {
              on conflict do nothing returning 1`
           : `update sheet set body = $4, version = version + 1 where list = $1 and id = $2 and version = $3 returning 1`;
       const name = version === 0 ? 'new-sheet' : 'next-sheet';
-      return (await once(name, text, [list, id, version, JSON.stringify(body)])).length === 1;
+      const kept = (await once(name, text, [list, id, version, JSON.stringify(body)])).length === 1;
+      if (kept && list === 'equipment') await link.together(naming(id, body));
+      return kept;
     },
     saveLink: (hash, person, expires) => put('link', hash, person, expires),
     async useLink(hash, now) {
@@ -87,6 +90,10 @@ export function createShop(link: Link): Shop {
     session: (hash, now) => one('session', 'select person from session where hash = $1 and expires > $2', hash, now),
     async endSession(hash) {
       await link.again('end-session', 'delete from session where hash = $1', [hash]);
+    },
+    async signOut(person) {
+      const out = ['link', 'session'].map((t) => ({ text: `delete from ${t} where person = $1`, values: [person] }));
+      return (await link.together(out)).reduce((a, b) => a + b, 0);
     },
     async expire(now) {
       const old = ['link', 'session'].map((t) => ({ text: `delete from ${t} where expires <= $1`, values: [now] }));
@@ -120,6 +127,7 @@ export function createShop(link: Link): Shop {
         ...rows.people.map((p) => of('person', p.id, JSON.stringify(p))),
         ...(rows.settings ? [of('settings', 1, JSON.stringify(rows.settings))] : []),
         ...rows.sheets.map((s) => of('sheet', s.list, s.id, s.version, JSON.stringify(s.body))),
+        ...rows.sheets.flatMap((s) => (s.list === 'equipment' ? naming(s.id, s.body) : [])),
         ...rows.links.map((l) => of('link', l.hash, l.person, l.expires)),
         ...rows.sessions.map((s) => of('session', s.hash, s.person, s.expires)),
         ...rows.meta.map((m) => of('meta', m.key, m.value)),

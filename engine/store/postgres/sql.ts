@@ -4,7 +4,7 @@ import { ENTRY_COLUMNS, WORDS_COLUMNS } from '../rows.ts';
 const OF_JOB = 'where job = (select key from job where id = $1)';
 const LINE = 'job.id, board.last_seq, board.updated, board.closed, board.card, board.review';
 const FROM = 'from board join job on job.key = board.job';
-const ROW = `${LINE} ${FROM}`;
+export const ROW = `${LINE} ${FROM}`;
 const OF_ENTRY = ENTRY_COLUMNS.split(', ').map((column) => `entry.${column}`);
 
 /** On which those who listen hear that there is something new. */
@@ -49,8 +49,12 @@ export const SQL = {
         as b (id, last_seq, updated, closed, card, review)
       join named on named.id = b.id order by named.key
       on conflict (job) do update set last_seq = excluded.last_seq, updated = excluded.updated,
-        closed = excluded.closed, card = excluded.card, review = excluded.review)
-    select pg_notify($25, '')`,
+        closed = excluded.closed, card = excluded.card, review = excluded.review),
+    found_by as (insert into sought (token, list, id, seq)
+      select token, list, id, min(seq) from unnest($25::text[], $26::text[], $27::text[], $28::int[])
+        as s (token, list, id, seq) group by token, list, id order by token, list, id
+      on conflict do nothing)
+    select pg_notify($29, '')`,
   /** How far everything is committed; the entries from the horizon of the last time on, those seen already included. */
   horizon: 'select pg_snapshot_xmin(pg_current_snapshot())::text',
   since: `select here.xmin::text, entry.xid::text, job.id, ${OF_ENTRY.join(', ')}

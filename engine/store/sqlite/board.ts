@@ -5,7 +5,7 @@ import { guarded } from './trouble.ts';
 
 const LINE = 'job.id as job, board.last_seq as lastSeq, board.updated, board.closed, board.card, board.review';
 const FROM = 'from board join job on job.key = board.job';
-const ROW = `${LINE} ${FROM}`;
+export const ROW = `${LINE} ${FROM}`;
 const QUEUED = `${LINE}, board.job as nr ${FROM}`;
 
 /** Every query that runs at each page or turn; a test asks the database that none goes through a whole table. */

@@ -17,6 +17,9 @@ export function createForget(db: Database): Pick<Store, 'forget'> {
   const bodies = db.prepare<[number], string>(
     `select body from entry where job = ? and kind in ('answered', 'amended', 'set')`,
   );
+  const notSought = db.prepare(`delete from sought where list = ? and id = ?`);
+  const notSoughtBy = db.prepare(`delete from sought where list = 'job' and (id, seq) in
+    (select job.id, entry.seq from entry join job on job.key = entry.job where entry."by" = ?)`);
   const unit = db.prepare<[string], string>(`select body from sheet where list = 'equipment' and id = ?`).pluck();
   const saveUnit = db.prepare(`update sheet set body = ?, version = version + 1 where list = 'equipment' and id = ?`);
   const noPhoto = db.prepare('delete from photo where hash = ?');
@@ -34,9 +37,11 @@ export function createForget(db: Database): Pick<Store, 'forget'> {
       for (const id of unitsNamed(body)) {
         const sheet = unit.get(id);
         if (sheet !== undefined) saveUnit.run(unnamed(sheet), id);
+        notSought.run('equipment', id);
       }
     }
     noCard.run(key);
+    notSought.run('job', job);
     return wordsOn.run(key).changes;
   };
   const ofPerson = (id: string): number => {
@@ -44,6 +49,7 @@ export function createForget(db: Database): Pick<Store, 'forget'> {
     const body = person.get(id);
     if (body !== undefined) savePerson.run(JSON.stringify(forgotten(json(body) as Person)), id);
     for (const signIn of signIns) signIn.run(id);
+    notSoughtBy.run(id);
     return wordsOf.run(id).changes;
   };
   return {

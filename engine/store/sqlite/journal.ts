@@ -3,8 +3,10 @@ import type { Database } from 'better-sqlite3';
 import { type Append, endOf, follows, lineOf, writing } from '../appends.ts';
 import type { Store } from '../port.ts';
 import { ENTRY_COLUMNS, fromText, toRow, WORDS_COLUMNS } from '../rows.ts';
+import { soughtIn } from '../sought.ts';
 import { createWatchers } from '../watchers.ts';
 import type { Commits } from './commits.ts';
+import { soughtWriter } from './sought.ts';
 
 export function createJournal(db: Database, commits: Commits): Pick<Store, 'create' | 'append' | 'watch'> {
   const addJob = db.prepare('insert into job (id) values (?)');
@@ -15,6 +17,7 @@ export function createJournal(db: Database, commits: Commits): Pick<Store, 'crea
   const onBoard = db.prepare(`insert into board (job, last_seq, updated, closed, card, review) values (?, ?, ?, ?, ?, ?)
     on conflict do update set last_seq = excluded.last_seq, updated = excluded.updated, closed = excluded.closed,
       card = excluded.card, review = excluded.review`);
+  const sought = soughtWriter(db);
   const { watch, tell } = createWatchers();
 
   function write(one: Append): 'kept' | 'conflict' {
@@ -23,6 +26,7 @@ export function createJournal(db: Database, commits: Commits): Pick<Store, 'crea
     const key = known ?? Number(addJob.run(one.job).lastInsertRowid);
     for (const entry of one.entries) addEntry.run(key, ...toRow(entry));
     for (const text of one.texts) addWords.run(key, endOf(one), ...fromText(text));
+    sought.add(soughtIn(one));
     const line = lineOf(one);
     if (line) onBoard.run(key, ...line);
     return 'kept';

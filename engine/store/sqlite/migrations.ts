@@ -82,10 +82,19 @@ const REVIEW = [
   sql`create index board_by_review on board (review, updated, job) where review is not null`,
 ];
 
+const SOUGHT = [
+  // By which words a job or a unit is found. Derived; `seq`: with which append they came, so that they go with its words.
+  sql`create table sought (
+    token text not null, list text not null, id text not null, seq integer not null,
+    primary key (token, list, id)) strict, without rowid`,
+  sql`create index sought_of on sought (list, id)`,
+];
+
 export const MIGRATIONS: Record<string, Migration> = {
   '001-first': run(FIRST),
   '002-sheets': run(SHEETS),
   '003-board': run(BOARD),
   '004-sayings': run(SAYINGS),
   '005-review': run(REVIEW),
+  '006-sought': run(SOUGHT),
 };

@@ -14,6 +14,7 @@ import { createPhotos } from './photos.ts';
 import { createReading } from './reading.ts';
 import { createSayings } from './sayings.ts';
 import { createShop } from './shop.ts';
+import { createSought, fillSought } from './sought.ts';
 import { asTrouble, guarded } from './trouble.ts';
 
 /**
@@ -53,6 +54,7 @@ export async function storeOn(db: Database.Database): Promise<Store> {
   return {
     ...createReading(db),
     ...createBoard(db),
+    ...createSought(db),
     ...createShop(db, commits),
     ...createPhotos(db),
     ...createSayings(db).port,
@@ -85,6 +87,7 @@ async function migrate(db: Database.Database): Promise<void> {
   const { error } = await new Migrator({ db: kysely, provider, disableTransactions: true }).migrateToLatest();
   if (error !== undefined) throw error;
   fillBoard(db);
+  fillSought(db);
   // Asks for the right to write: on a read-only file an immediate transaction is silently one that reads.
   db.exec('delete from meta where key is null; commit');
 }

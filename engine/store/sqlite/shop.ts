@@ -7,13 +7,14 @@ import type { Sheet, ShopRows, SignIn, Store } from '../port.ts';
 import { json } from '../rows.ts';
 import type { Commits } from './commits.ts';
 import { createSayings, type Sayings } from './sayings.ts';
+import { soughtWriter } from './sought.ts';
 import { guarded } from './trouble.ts';
 
 /** The methods of the shop; the rest of the port is about jobs. */
 export type Shop = Omit<Store, JobMethod | keyof Sayings | 'savePhoto' | 'photo' | 'photos'>;
 type JobMethod =
   | ('create' | 'read' | 'readAfter' | 'append' | 'byClient' | 'jobs' | 'watch' | 'close')
-  | ('board' | 'queue' | 'saveSummary' | 'forget');
+  | ('board' | 'queue' | 'saveSummary' | 'forget' | 'find' | 'findUnits');
 
 interface SheetRow {
   readonly id: string;
@@ -51,6 +52,8 @@ export function createShop(db: Database, commits: Commits): Shop {
   );
   const saveSession = db.prepare('insert into session (hash, person, expires) values (?, ?, ?) on conflict do nothing');
   const session = one('select person from session where hash = ? and expires > ?');
+  const sought = soughtWriter(db);
+  const signOut = ['link', 'session'].map((table) => db.prepare(`delete from ${table} where person = ?`));
   const endSession = db.prepare('delete from session where hash = ?');
   const expireLinks = db.prepare('delete from link where expires <= ?');
   const expireSessions = db.prepare('delete from session where expires <= ?');
@@ -65,7 +68,10 @@ export function createShop(db: Database, commits: Commits): Shop {
   const saveShop = (rows: ShopRows): void => {
     for (const p of rows.people) savePerson.run(p.id, JSON.stringify(p));
     if (rows.settings) saveSettings.run(1, JSON.stringify(rows.settings));
-    for (const s of rows.sheets) putSheet.run(s.list, s.id, s.version, JSON.stringify(s.body));
+    for (const s of rows.sheets) {
+      putSheet.run(s.list, s.id, s.version, JSON.stringify(s.body));
+      if (s.list === 'equipment') sought.name(s.id, s.body);
+    }
     for (const [add, from] of [
       [saveLink, rows.links],
       [saveSession, rows.sessions],
@@ -110,6 +116,7 @@ export function createShop(db: Database, commits: Commits): Shop {
       commits.write(() => {
         const text = JSON.stringify(body);
         const done = version === 0 ? newSheet.run(list, id, text) : nextSheet.run(text, list, id, version);
+        if (done.changes === 1 && list === 'equipment') sought.name(id, body);
         return done.changes === 1;
       }),
     saveLink: (hash, person, expires) => write(saveLink, hash, person, expires),
@@ -121,6 +128,7 @@ export function createShop(db: Database, commits: Commits): Shop {
     saveSession: (hash, person, expires) => write(saveSession, hash, person, expires),
     session: (hash, now) => guarded(() => session.get(hash, now) ?? null),
     endSession: (hash) => write(endSession, hash),
+    signOut: (person) => commits.write(() => signOut.reduce((n, out) => n + out.run(person).changes, 0)),
     meta: (key) => guarded(() => meta.get(key) ?? null),
     setMeta: (key, value) => write(setMeta, key, value),
     expire: (now) => commits.write(() => expireLinks.run(now).changes + expireSessions.run(now).changes),

@@ -49,6 +49,9 @@ export const viewOf = (name: string, last?: number): JobView | null => {
       prompt.kind === 'finished' || prompt.kind === 'signed'
         ? { customer: ['Found: The run capacitor is good.'], shop: ['Crew: Ines Vale.', 'Not signed.'] }
         : null,
+    call: null,
+    form: null,
+    opens: null,
     now: NOW,
   };
 };
@@ -78,8 +81,25 @@ export function sampleDesk(): Desk {
         updated: NOW,
         isolation: 'Outdoor unit: ENERGIZED OR NOT PROVED',
         training: i === 1,
+        opened: '2026-07-14T14:00:00.000Z',
+        begun: true,
+        urgency: null,
+        certified: false,
+        causes: [],
+        load: [],
+        alarm: null,
       })),
     review: sampleReview(look),
+    dispatch: {
+      take: () => Promise.reject(new NotFound('Nothing is taken here.')),
+      known: async () => ({ calls: [], units: [] }),
+      pick: () => Promise.reject(new NotFound('Nothing is picked here.')),
+      board: async () => ({ jobs: [], crew: [], low: [], now: NOW }),
+      find: async () => [],
+      assign: () => Promise.reject(new NotFound('Nothing is assigned here.')),
+      alarms: async () => [],
+      watch: async () => () => undefined,
+    },
     watch: async () => () => undefined,
     exportJob: () => Promise.reject(new NotFound('Nothing is exported here.')),
     savePhoto: async () => null,

@@ -19,6 +19,8 @@ const STATES = {
   emergency: 'EMERGENCY',
   finished: 'finished',
   signed: 'signed',
+  taking: 'being taken',
+  taken: 'taken',
 } as const;
 
 /** Milliseconds before a list that didn't come is asked for again. */

@@ -1,0 +1,34 @@
+/** A call as it was taken, in lines: who, where, how soon, what is likely, what to load, what was told. */
+import type { Call } from '../../schema.ts';
+import type { Resolve } from '../../words.ts';
+
+const WORDS: Readonly<Record<string, string>> = {
+  name: 'Caller',
+  phone: 'Call-back number',
+  address: 'Address',
+  access: 'Access',
+  unit: 'Make, model, marking',
+  said: 'In their words',
+  promised: 'Told in words',
+};
+
+export function callLines(call: Call, resolve: Resolve): string[] {
+  const words = Object.entries(call.words).map(([what, ref]) => `${WORDS[what] ?? what}: ${resolve(ref)}`);
+  const causes = call.causes.map(({ cause, because }) => `Likely: ${cause}. ${because}.`);
+  return [
+    ...words,
+    ...call.said,
+    ...(call.urgency === null ? [] : [`How soon: ${HOW_SOON[call.urgency]}. ${call.reasons.join(' ')}`]),
+    ...causes,
+    ...call.load.map((line) => `Load: ${line}`),
+    ...(call.certified ? ['Somebody with the refrigerant certification should go.'] : []),
+    ...(call.told.length > 0 ? [`The caller was told: ${call.told.join('; ')}.`] : []),
+  ];
+}
+
+const HOW_SOON = {
+  now: 'now',
+  first: 'today, before everything else',
+  today: 'today',
+  soon: 'the next free visit',
+} as const;
