@@ -24,6 +24,13 @@ const card = (i: number, state: ReviewCard['state'], many: number): ReviewCard =
   updated: NOW,
   isolation: 'Outdoor unit: ENERGIZED OR NOT PROVED',
   training: false,
+  opened: NOW,
+  begun: true,
+  urgency: null,
+  certified: false,
+  causes: [],
+  load: [],
+  alarm: null,
   attention: attention.slice(0, many),
 });
 

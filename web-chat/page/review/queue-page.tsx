@@ -17,6 +17,8 @@ const STATES: Readonly<Record<ReviewCard['state'], string>> = {
   finished: 'finished, not signed',
   signed: 'signed',
   unreadable: 'can’t be read',
+  taking: 'a call being taken',
+  taken: 'a call that was taken',
 };
 /** Milliseconds between looks at the queue while it is looked at. */
 const LOOK = 20_000;
