@@ -1,7 +1,7 @@
 import './style/index.css';
 import { hydrate } from 'preact';
 import { Page } from './page.tsx';
-import { isReview, type PageState } from './state.ts';
+import { FONTS_COOKIE, isReview, type PageState } from './state.ts';
 import { registerWorker } from './worker/register.ts';
 
 const [root, data] = [document.getElementById('page'), document.getElementById('state')];
@@ -15,4 +15,10 @@ if (root && data) {
   performance.mark('usable');
 }
 // After the page can be used: it is for the next time.
-window.addEventListener('load', () => void registerWorker());
+window.addEventListener('load', () => {
+  void registerWorker();
+  void document.fonts.ready.then(() => {
+    // biome-ignore lint/suspicious/noDocumentCookie: the Cookie Store API is not in every browser yet.
+    document.cookie = `${FONTS_COOKIE}=1; path=/; max-age=31536000; samesite=lax`;
+  });
+});

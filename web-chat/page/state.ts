@@ -52,6 +52,9 @@ export type ReviewState = QueueState | DeskState;
 /** Says to the server that this device wants fewer words, so that the first drawing has them already. */
 export const BRIEF_COOKIE = 'nocool-brief';
 
+/** Says to the server that this device has the fonts: asking for them at once costs a call nothing then. */
+export const FONTS_COOKIE = 'nocool-fonts';
+
 /** What a page is drawn from, on the server and again in the browser. */
 export type PageState = JobsState | TicketState | ReviewState;
 export const isReview = (state: PageState): state is ReviewState => state.page === 'queue' || state.page === 'desk';

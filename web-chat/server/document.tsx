@@ -7,9 +7,15 @@ import { isReview, type PageState } from '../page/state.ts';
 import type { Built } from './built.ts';
 import type { Problem } from './problem.ts';
 
-export function pageDocument(built: Built, title: string, state: PageState): string {
+/** `fonts`: whether they may be fetched beside the script; on a slow line they would keep it from being there. */
+export function pageDocument(built: Built, title: string, state: PageState, fonts = true): string {
   const body = `<div id="page">${renderToString(isReview(state) ? <ReviewPages state={state} /> : <Page state={state} />)}</div><script type="application/json" id="state">${embedded(state)}</script>`;
-  return documentOf(built, title, body, `<script type="module" src="${built.script}"></script>`);
+  return documentOf(
+    fonts ? built : { ...built, fonts: [] },
+    title,
+    body,
+    `<script type="module" src="${built.script}"></script>`,
+  );
 }
 
 /** A page that needs no script. */

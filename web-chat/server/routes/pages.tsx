@@ -1,6 +1,6 @@
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
 import * as z from 'zod/mini';
-import { BRIEF_COOKIE } from '../../page/state.ts';
+import { BRIEF_COOKIE, FONTS_COOKIE } from '../../page/state.ts';
 import type { Built } from '../built.ts';
 import { pageDocument } from '../document.tsx';
 import type { WebParts } from '../parts.ts';
@@ -34,7 +34,9 @@ export const pages =
       const view = await desk.look(person.id, request.params.job);
       reply.type('text/html');
       const brief = request.cookies[BRIEF_COOKIE] === '1';
-      return pageDocument(built, view.title, { page: 'ticket', build: built.build, brief, me: meOf(person), view });
+      const fonts = request.cookies[FONTS_COOKIE] === '1';
+      const state = { page: 'ticket', build: built.build, brief, me: meOf(person), view } as const;
+      return pageDocument(built, view.title, state, fonts);
     });
 
     app.get(
