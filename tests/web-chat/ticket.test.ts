@@ -73,7 +73,7 @@ test('a photo is seen before it is sent, made smaller, sent again where it got l
     data: Buffer.from('no picture'),
   });
   expect([junk.status(), ((await junk.json()) as { error: string }).error]).toEqual([400, 'no-photo']);
-}, 40_000);
+}, 60_000);
 
 test('an answer is changed in its place on the ticket, and what the change did to others is said', async () => {
   const job = await cases.brought([...toReadings(), WEAK_HERM]);

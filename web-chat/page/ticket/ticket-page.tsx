@@ -1,5 +1,5 @@
 /** A job: the strip, the ticket so far, the question, and the keys under the thumb. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Prompt } from '../../../engine/index.ts';
 import { Conditions } from '../conditions.tsx';
 import { forgetPhotos } from '../kept/photo-draft.ts';
@@ -109,6 +109,10 @@ export function TicketPage({ me, view: first, build, brief: wasBrief }: TicketSt
       <Unsent job={job} />
     </PromptCard>
   );
+  // Hundreds of lines are not drawn anew at each keystroke.
+  const opens = useRef(open);
+  opens.current = open;
+  const lines = useMemo(() => <Lines view={view} changing={null} onChange={(seq) => opens.current(seq)} />, [view]);
   const inPlace = again?.amends != null && view.ticket.some(({ seq }) => seq === again.amends);
   return (
     <div class="ticket" data-live={useSettled()}>
@@ -128,7 +132,7 @@ export function TicketPage({ me, view: first, build, brief: wasBrief }: TicketSt
           </a>
           {view.training && <p class="stamp">Training: never counts</p>}
         </header>
-        <Lines view={view} changing={inPlace ? { seq: again.amends ?? 0, card } : null} onChange={open} />
+        {inPlace ? <Lines view={view} changing={{ seq: again.amends ?? 0, card }} onChange={open} /> : lines}
         <Fell lines={job.fell} />
         <Unheard job={job} />
         {job.info && (
