@@ -417,6 +417,8 @@ export const amps = field('current');
 export const ohms = field('resistance');
 export const megohms = field('insulation');
 export const count = field('count');
+/** Above the atmosphere, psig. */
+export const psig = field('pressure');
 /** Between two temperatures, °F. */
 export const degreesApart = field('difference');
 /** A temperature, °F; °C is taken too. */

@@ -1,5 +1,11 @@
 import { choose, flow, include, judge, manual, note, verdict } from '../engine/vocabulary.ts';
 import { blower } from './blower.ts';
+import { alarm } from './cooling/alarm.ts';
+import { code } from './cooling/code.ts';
+import { ice } from './cooling/ice.ts';
+import { noise } from './cooling/noise.ts';
+import { notCold } from './cooling/not-cold.ts';
+import { water } from './cooling/water.ts';
 import { deadBlock } from './dead-block.ts';
 import { ROOT, ROUND } from './examples/start.ts';
 import { LIMITS } from './limits.ts';
@@ -160,7 +166,7 @@ const round = flow({
             'blowing cool not cold',
             'no enfria',
           ],
-          to: 'what-you-see',
+          to: 'class',
         },
         f: {
           label: 'Starts and stops every few minutes',
@@ -247,7 +253,7 @@ const round = flow({
             'ice on the lineset',
             'hielo',
           ],
-          to: 'what-you-see',
+          to: 'ice',
         },
         k: {
           label: 'Water at the indoor unit, float tripped',
@@ -262,7 +268,7 @@ const round = flow({
             'pan full',
             'drain clogged',
           ],
-          to: 'what-you-see',
+          to: 'water',
         },
         l: {
           label: 'Other noise or smell',
@@ -278,7 +284,7 @@ const round = flow({
             'loud',
             'loud noise',
           ],
-          to: 'what-you-see',
+          to: 'noise',
         },
         m: {
           label: 'Outdoor runs with the thermostat OFF',
@@ -304,15 +310,33 @@ const round = flow({
             'fault',
             'codigo de error',
           ],
-          to: 'what-you-see',
+          to: 'code',
         },
         p: {
           label: 'Blower never stops, compressor locked out, alarm',
           words: ['leak alarm', 'locked out', 'blower never stops'],
-          to: 'what-you-see',
+          to: 'alarm',
         },
       },
     }),
+    ice: include(ice, {
+      exits: { thawed: 'class', blower: 'blower', raised: '!raised', left: '!left' },
+      needs: {},
+    }),
+    water: include(water, { exits: { restart: 'restart', raised: '!raised', left: '!left' }, needs: {} }),
+    noise: include(noise, {
+      exits: {
+        restart: 'restart',
+        tests: 'class',
+        blower: 'blower',
+        contactor: 'what-you-see',
+        raised: '!raised',
+        left: '!left',
+      },
+      needs: {},
+    }),
+    code: include(code, { exits: { restart: 'restart', tests: 'class', raised: '!raised' }, needs: {} }),
+    alarm: include(alarm, { exits: { restart: 'restart', raised: '!raised' }, needs: {} }),
     class: choose({
       say: 'What kind of unit is it?',
       body: ['From the record, the nameplate and what is outside. Open nothing for this.'],
@@ -337,12 +361,12 @@ const round = flow({
             'single cap',
             'single run cap',
           ],
-          to: 'block',
+          to: 'by-observation',
         },
         ecm: {
           label: 'Single-section capacitor, electronically commutated fan',
           words: ['ecm', 'ecm fan', 'ecm motor', 'electronic fan'],
-          to: 'ecm-fan',
+          to: 'ecm-by-observation',
         },
         inverter: {
           label: 'Inverter, communicating or mini-split',
@@ -365,6 +389,54 @@ const round = flow({
           to: 'what-you-see',
         },
         unsure: { label: 'Not sure', words: ['dont know', 'don’t know', 'unsure', 'not sure'], to: 'bus' },
+      },
+    }),
+    'by-observation': judge('observed', {
+      of: { seen: '@round:observation' },
+      limits: {},
+      quiet: ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j', 'k', 'l', 'm', 'n', 'o', 'p', 'undecided'],
+      then: {
+        a: 'block',
+        b: 'block',
+        c: 'block',
+        d: 'block',
+        e: 'not-cold',
+        f: 'block',
+        g: 'block',
+        h: 'block',
+        i: 'block',
+        j: 'not-cold',
+        k: 'block',
+        l: 'block',
+        m: 'block',
+        n: 'block',
+        o: 'block',
+        p: 'block',
+        undecided: 'block',
+      },
+    }),
+    'ecm-by-observation': judge('observed', {
+      of: { seen: '@round:observation' },
+      limits: {},
+      quiet: ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j', 'k', 'l', 'm', 'n', 'o', 'p', 'undecided'],
+      then: {
+        a: 'ecm-fan',
+        b: 'ecm-fan',
+        c: 'ecm-fan',
+        d: 'ecm-fan',
+        e: 'not-cold',
+        f: 'ecm-fan',
+        g: 'ecm-fan',
+        h: 'ecm-fan',
+        i: 'ecm-fan',
+        j: 'not-cold',
+        k: 'ecm-fan',
+        l: 'ecm-fan',
+        m: 'ecm-fan',
+        n: 'ecm-fan',
+        o: 'ecm-fan',
+        p: 'ecm-fan',
+        undecided: 'ecm-fan',
       },
     }),
     'ecm-fan': judge('motors', {
@@ -394,6 +466,10 @@ const round = flow({
       evidence: ['observation', 'class', 'fan-electronics'],
       raises: 'not-covered',
       then: '!raised',
+    }),
+    'not-cold': include(notCold, {
+      exits: { restart: 'restart', block: 'block', raised: '!raised', left: '!left' },
+      needs: {},
     }),
     block: include(deadBlock, {
       exits: { repair: 'repair', clean: 'restart', 'under-load': 'under-load', raised: '!raised' },

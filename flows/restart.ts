@@ -12,6 +12,7 @@ import {
   volts,
 } from '../engine/vocabulary.ts';
 import { REPLACED } from './capacitor-verdicts.ts';
+import { SETTLED } from './cooling/settled.ts';
 import { CONTACTOR, MOTOR } from './dead-block.ts';
 import { RESTART } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
@@ -250,7 +251,10 @@ export const restart = flow({
     }),
     outcome: found({
       among: {
-        repaired: { verdicts: [...REPLACED, ...UNDER_LOAD, ...MOTOR, ...CONTACTOR, ...START_GEAR], to: 'proven' },
+        repaired: {
+          verdicts: [...REPLACED, ...UNDER_LOAD, ...MOTOR, ...CONTACTOR, ...START_GEAR, ...SETTLED],
+          to: 'proven',
+        },
       },
       none: 'nothing-found',
     }),

@@ -38,6 +38,8 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
     if (!tries.includes(folderOf(p.id))) return [];
     return [p.step.verb === 'judge' ? `${p.id}=${judged(p, memory).outcome}` : p.id];
   });
+  const order = at && !at.gate ? at.order : (passed.at(-1)?.order ?? 0);
+  trail.push(...passed.flatMap((p) => (order < judgedAt(plan, p) ? choicesOf(p, memory.facts[p.id]?.parts) : [])));
   const ahead = sortedAhead(plan, at, passed);
   const wires = onPage.some((p) => p.name === 'wires' && p.page.endsWith('readings'));
   const linesLeft = 3 * (1 + memory.triesOpened) - memory.failed.length;
@@ -47,8 +49,11 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
   // What is seen under the cover decides only later; within make-dead's own walk the gates hold it.
   const kept = composed ? memory.job : { class: memory.job.class };
   const read = readAhead(plan, at, passed);
+  const sorted = composed && letterAhead(plan, at, passed);
   const job = Object.entries(kept).flatMap(([k, f]) =>
-    f && !isWords(f.value) && (!composed || read.has(k) || k === 'class') ? [`${k} ${factKey(k, f.value)}`] : [],
+    f && !isWords(f.value) && (!composed || read.has(k) || k === 'class')
+      ? [`${k} ${sorted ? valueKey(f.value) : factKey(k, f.value)}`]
+      : [],
   );
   if (planOf(standing).endings.includes(here)) return JSON.stringify([here]);
   const classes = [evidence.outdoor.unitClass, evidence.indoor.unitClass];
@@ -74,6 +79,20 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
     monitored(e, here),
   ]);
 }
+/** The last judge that reads an answer; 0 where none does. Until then the choices in it tell two states apart. */
+function judgedAt(plan: Plan, place: Place): number {
+  const known = readers.get(plan) ?? new Map<string, number>();
+  if (!readers.has(plan))
+    for (const p of plan.places.values())
+      if (p.step.verb === 'judge') for (const id of Object.values(p.refs).flat()) known.set(id, p.order);
+  readers.set(plan, known);
+  return known.get(place.id) ?? 0;
+}
+const readers = new WeakMap<Plan, Map<string, number>>();
+const choicesOf = (place: Place, parts: Parts | undefined): string[] => {
+  const chosen = Object.values(parts ?? {}).flatMap((v) => (v.kind === 'choice' ? v.chosen : []));
+  return chosen.length > 0 ? [`${place.id} ${chosen.join('+')}`] : [];
+};
 function monitored(e: Evidence, here: string): unknown[] {
   if (!e.means) return [e.fit, e.again, e.holder === null, e.unitClass];
   const between = here.endsWith('bridge') ? e.between : [];
@@ -128,6 +147,18 @@ function readAhead(plan: Plan, at: Place | undefined, passed: readonly Place[]):
   known.set(key, names);
   return names;
 }
+/** Whether a place further down in this round still goes on by the letter of what was seen. */
+function letterAhead(plan: Plan, at: Place | undefined, passed: readonly Place[]): boolean {
+  const last = passed.at(-1);
+  const [round, order] = at && !at.gate ? [at.round, at.order] : [last?.round ?? 1, last?.order ?? 0];
+  const known = letters.get(plan) ?? new Map<number, number>();
+  letters.set(plan, known);
+  if (known.size === 0)
+    for (const p of plan.places.values())
+      if (p.step.verb === 'judge' && p.step.judgement === 'observed') known.set(p.round, p.order);
+  return order < (known.get(round) ?? 0);
+}
+const letters = new WeakMap<Plan, Map<number, number>>();
 const reading = new WeakMap<Plan, Map<string, ReadonlySet<string>>>();
 /** `@name`, or `@+part:name+part:name`. */
 const namesIn = (ref: string): string[] =>

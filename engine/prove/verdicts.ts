@@ -1,5 +1,6 @@
 /** R7 and R8: a verdict against the figures on the record, recomputed here by the rule with plain arithmetic. */
 import type { CapacitorLabel, Conclusion, Entry, Parts, Value } from '../schema.ts';
+import { unprovenCooling } from './cooling-verdicts.ts';
 import { cabinetOf, chosen, figure } from './evidence.ts';
 
 interface Section {
@@ -94,11 +95,11 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
       return (figure(part.herm) ?? 0) > 0 ? null : 'a new part called right without a reading';
     }
     default:
-      return null;
+      return unprovenCooling(c, answers);
   }
 }
 
-interface Answer {
+export interface Answer {
   readonly seq: number;
   readonly place: string;
   readonly parts: Parts;

@@ -8,7 +8,7 @@ import { subcooling, subcoolingTarget } from '../cooling/subcooling.ts';
 import { superheat, superheatTarget } from '../cooling/superheat.ts';
 import { judgement, type Limit } from '../judgement.ts';
 import { chose } from '../probing.ts';
-import { figureOf } from '../read.ts';
+import { confirmed, figureOf } from '../read.ts';
 import { finding, say, sayRange } from '../say.ts';
 import { levelsOf, patternsOf, turned } from './levels.ts';
 import { probeCircuit } from './probe.ts';
@@ -33,7 +33,8 @@ export type CircuitLimits = Readonly<Record<(typeof LIMITS)[number], Limit>>;
 /**
  * Pressures and line temperatures of a circuit that runs, and what they come to together. `which`: `refrigerant`,
  * `metering` (txv, fixed), the label's subcooling as `target`. `readings`: psig `suction` and `liquid`, °F
- * `suctionLine`, `liquidLine`, `return`, `wb`, `outdoor`. `ready`: as the judgement `refrigerant-cause` takes it. A
+ * `suctionLine`, `liquidLine`, `return`, `wb`, `outdoor`. `ready`: one confirmation of all that
+ * has to be so first (certified, stable, no ice, clean). A
  * reading within the doubt of a limit counts both ways, and only a cause that both share is named.
  */
 export const circuit = judgement({
@@ -86,12 +87,15 @@ export const circuit = judgement({
 const open = (text: string): Finding =>
   finding({ name: 'Pattern', reading: 'open', word: 'not judged', text, source: 'common practice, no single source' });
 
+/** What the cause table asks for, item by item. */
+const ALL_READY: Parts = { certified: chose('yes'), stable: chose('yes'), 'no-ice': chose('yes'), clean: chose('yes') };
+
 type Cause = (typeof CAUSES)[number] | 'metering' | 'undecided';
 /** By the cause table; superheat alone beside three that are normal is the metering device. */
 function causeOf(pattern: Pattern, ready: Parts | undefined, force: Parameters<typeof refrigerantCause.run>[2]) {
   const parts = Object.fromEntries(COLUMNS.map((column) => [column, chose(pattern[column])]));
   const judged: { outcome: Cause; findings: readonly Finding[] } = refrigerantCause.run(
-    { pattern: parts, ready },
+    { pattern: parts, ready: confirmed(ready) ? ALL_READY : {} },
     {},
     force,
   );

@@ -13,7 +13,7 @@ const RULED = {
 
 /**
  * Beside a circuit whose suction is high and whose head is low: the compressor's amps (`amps`, part `comp`) against its
- * RLA (`plate`), and what was ruled out (`ruled`: valve, unloader, rotation). Only all of it together shows a
+ * RLA (`plate`), and what was ruled out (`ruled`, part `ruled`: valve, unloader, rotation). Only all of it together shows a
  * compressor that does not pump.
  */
 export const notPumping = judgement({
@@ -24,7 +24,9 @@ export const notPumping = judgement({
   outcomes: ['shown', 'not-shown', 'undecided'],
   run({ amps, plate, ruled }, { usualLow }) {
     const [comp, rla] = [figureOf(amps, 'comp', 'A')?.abs() ?? null, figureOf(plate, 'rla', 'A')];
-    const left = (Object.keys(RULED) as (keyof typeof RULED)[]).filter((key) => !chosenOf(ruled, key).includes('yes'));
+    const left = (Object.keys(RULED) as (keyof typeof RULED)[]).filter(
+      (key) => !chosenOf(ruled, 'ruled').includes(key),
+    );
     const of = (outcome: 'shown' | 'not-shown' | 'undecided', reading: string, texts: readonly string[]) => ({
       outcome,
       findings: texts.map((text) =>
@@ -53,13 +55,15 @@ export const notPumping = judgement({
     return of('shown', reading, ['The amps are low, and what looks the same is ruled out.']);
   },
   probe({ usualLow }) {
-    const ruled = { valve: chose('yes'), unloader: chose('yes'), rotation: chose('yes') };
+    const all = Object.keys(RULED);
+    const ruled = { ruled: chose(...all) };
     const plate = reads({ rla: 100 }, 'A');
     const low = { amps: reads({ comp: past(usualLow.value, '-0.001') }, 'A'), plate, ruled };
     return [
       low,
       { ...low, amps: reads({ comp: usualLow.value }, 'A') },
-      ...Object.keys(ruled).map((key) => ({ ...low, ruled: { ...ruled, [key]: untaken } })),
+      ...all.map((key) => ({ ...low, ruled: { ruled: chose(...all.filter((one) => one !== key)) } })),
+      { ...low, ruled: { ruled: untaken } },
       { ...low, plate: { rla: untaken } },
       { ...low, plate: reads({ rla: 0 }, 'A') },
       { ...low, amps: { comp: untaken } },

@@ -8,18 +8,18 @@ import { seenIn } from './seen.ts';
 
 /**
  * Whether the condenser is short of air: what was seen of coil, fan and surroundings (`look`), with the liquid line's °F
- * above the outdoor °F (`lines`: `liquid`, `outdoor`). Dirt alone condemns nothing, and a warm liquid line alone doesn't
+ * above the outdoor °F (its parts `liquid`, `outdoor`). Dirt alone condemns nothing, and a warm liquid line alone doesn't
  * say why.
  */
 export const condenser = judgement({
   id: 'condenser',
   semantics: 1,
-  takes: ['look', 'lines'],
+  takes: ['look'],
   limits: ['low', 'high', 'far'],
   outcomes: ['short-of-air', 'dirty', 'warm', 'cool', 'normal', 'undecided'],
-  run({ look, lines }, { low, high, far }) {
+  run({ look }, { low, high, far }) {
     const seen = seenIn(look);
-    const [liquid, outdoor] = [figureOf(lines, 'liquid', '°F'), figureOf(lines, 'outdoor', '°F')];
+    const [liquid, outdoor] = [figureOf(look, 'liquid', '°F'), figureOf(look, 'outdoor', '°F')];
     const above = liquid && outdoor ? liquid.minus(outdoor) : null;
     const usual = { low: new Exact(low.value), high: new Exact(high.value) };
     const of = (outcome: 'short-of-air' | 'dirty' | 'warm' | 'cool' | 'normal' | 'undecided', text: string) => ({
@@ -56,9 +56,9 @@ export const condenser = judgement({
       (id): Parts => ({ seen: chose(id) }),
     );
     return [
-      ...looks.flatMap((look) => limits.map((above) => ({ look, lines: at(above) }))),
-      ...looks.map((look) => ({ look, lines: { liquid: untaken, outdoor: read(90, '°F') } })),
-      { lines: at(new Exact(10)) },
+      ...looks.flatMap((look) => limits.map((above) => ({ look: { ...look, ...at(above) } }))),
+      ...looks.map((look) => ({ look: { ...look, liquid: untaken, outdoor: read(90, '°F') } })),
+      { look: at(new Exact(10)) },
       {},
     ];
   },

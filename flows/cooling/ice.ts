@@ -1,0 +1,140 @@
+import { choose, confirm, flow, verdict } from '../../engine/vocabulary.ts';
+import { ICE } from '../examples/cooling/ice.ts';
+
+/** Ice on coil or lines: thawed by the room’s air, water watched; only then is anything measured. */
+export const ice = flow({
+  id: 'ice',
+  version: 1,
+  title: 'Ice',
+  exits: ['thawed', 'blower', 'raised', 'left'],
+  examples: ICE,
+  steps: {
+    off: choose({
+      say: 'COOL off, fan at ON. Does the blower blow?',
+      body: ['At the thermostat. The outdoor unit has to stand.'],
+      callouts: [
+        { level: 'warning', text: 'Chip no ice, heat no ice: a fin or a line is cut in a moment. No gauges on ice.' },
+      ],
+      why: 'On ice the compressor gets liquid, and no pressure means anything. The room’s air thaws it best.',
+      source: ['Thaw with the fan, never chip: common practice, no single source'],
+      options: {
+        blows: {
+          label: 'Outdoor unit off, blower blows',
+          words: ['yes', 'blows', 'blowing', 'fan on', 'outdoor off', 'off, fan on', 'blower on'],
+          to: 'water',
+        },
+        'no-air': {
+          label: 'No air at all',
+          words: ['no', 'no air', 'no blower', 'blower dead', 'nothing blows'],
+          to: 'no-air',
+        },
+        runs: {
+          label: 'The outdoor unit won’t go off',
+          words: ['wont go off', 'still runs', 'outdoor still runs'],
+          to: 'wont-stop',
+        },
+        unsure: { label: 'Not sure', words: ['dont know', 'unsure', 'not sure'], to: 'wont-stop' },
+      },
+    }),
+    'no-air': verdict({
+      verdict: 'ice-without-air',
+      title: 'It iced because no air passes: the blower first',
+      says: ['Without a blower every coil ices. That says nothing about the charge.'],
+      next: ['Everything off. The blower is tested next.', 'The ice melts by itself in hours: watch the water.'],
+      who: 'junior',
+      judged: [],
+      evidence: ['off'],
+      then: '!blower',
+    }),
+    'wont-stop': verdict({
+      verdict: 'ice-and-wont-stop',
+      title: 'Ice, and the outdoor unit doesn’t stop',
+      says: ['It has to stand before it breaks. A control that doesn’t let go is a call of its own.'],
+      next: [
+        'Off at the outdoor unit’s means, fan at ON.',
+        'A senior decides; a contactor that holds is tested in a round of its own.',
+        'Tell the customer to leave cooling off.',
+      ],
+      who: 'senior',
+      judged: [],
+      evidence: ['off'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    water: choose({
+      say: 'Where will the water go? A coil of ice is gallons.',
+      body: ['Pan dry enough, drain open, nothing electric under it. Towels, pan, bucket.'],
+      callouts: [{ level: 'danger', text: 'Water towards wires or a furnace’s board: off at the means, hands out.' }],
+      why: 'Ice under a full pan floods what is below it.',
+      options: {
+        safe: {
+          label: 'Pan and drain take it',
+          words: ['safe', 'drain open', 'pan ok', 'drains', 'pan empty', 'ok'],
+          to: 'thaw',
+        },
+        not: {
+          label: 'It would run over',
+          words: ['overflow', 'would run over', 'will run over', 'pan full', 'runs over', 'drain blocked'],
+          to: 'runs-over',
+        },
+        unsure: { label: 'Can’t see it', words: ['cant see', 'unsure', 'not sure'], to: 'runs-over' },
+      },
+    }),
+    'runs-over': confirm({
+      say: 'Catch the water first: bucket or pump under it, power near it off. Done?',
+      body: ['The drain itself is cleared after the thaw, in a round of its own.'],
+      why: 'A ceiling costs more than an hour.',
+      yes: 'Caught, nothing electric in its way',
+      words: ['caught', 'bucket', 'bucket under it', 'pump', 'done'],
+      no: { label: 'Can’t be made safe', words: ['not safe', 'cant'], to: 'wet' },
+      next: 'thaw',
+    }),
+    wet: verdict({
+      verdict: 'thaw-not-safe',
+      title: 'It can’t thaw safely here: over to a senior',
+      says: ['Meltwater would reach wires or rooms. It is not thawed like that.'],
+      next: [
+        'Both units off at their means. It melts slowly: everything electric below stays off.',
+        'A senior decides. Tell the customer to keep away from water and switches.',
+      ],
+      who: 'senior',
+      judged: [],
+      evidence: ['water', 'runs-over'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    thaw: confirm({
+      say: 'One to four hours, fan on. Is all ice gone, coil and lines?',
+      body: ['Look through to the far side of the coil where you can. Watch pan and drain.'],
+      why: 'A rest of ice inside blocks air and falsifies every figure.',
+      source: ['One to four hours: common practice, no single source'],
+      yes: 'All gone, coil dry enough',
+      words: ['thawed', 'all gone', 'ice gone', 'gone', 'melted', 'all melted', 'no ice', 'clear'],
+      no: { label: 'Not yet', words: ['not yet', 'still ice', 'still frozen', 'not thawed'], to: 'still' },
+      next: 'gone',
+    }),
+    still: verdict({
+      verdict: 'still-thawing',
+      title: 'Still thawing: somebody comes back',
+      says: ['Nothing is measured on ice.'],
+      next: [
+        'Cooling off, fan on. Tell the customer: leave it so, watch the pan, put the filter right, don’t chip.',
+        'The dispatcher books the return; whoever comes begins with “not cold”.',
+      ],
+      who: 'junior',
+      judged: [],
+      evidence: ['thaw'],
+      then: '!left',
+    }),
+    gone: verdict({
+      verdict: 'thawed',
+      title: 'Thawed: now why it iced',
+      says: ['Ice shows that air, load or charge is short. It doesn’t say which.'],
+      next: ['Cooling on again, 15 minutes. Air first, then the figures. No charge on a suspicion.'],
+      who: 'junior',
+      judged: [],
+      evidence: ['off', 'thaw'],
+      then: '!thawed',
+    }),
+  },
+});

@@ -1,0 +1,41 @@
+/** Worked calls about an error code. */
+import type { Example } from '../../../engine/vocabulary.ts';
+import { COMPRESSOR, GOOD, LINE, MEANS, PROVING, RESIDUAL } from '../lines.ts';
+import { LIVE, PROVE } from './lines.ts';
+
+const DEAD = ['psc', 'yes', MEANS, 'yes', 'clean, 1 cap, 45+5 6% 440', PROVING, RESIDUAL, LINE, 'wires off', GOOD];
+export const CODE: readonly Example[] = [
+  {
+    title: 'The code told of a delay',
+    lines: ['blinking', 'blinks 1', 'delay', 'runs now', ...PROVE],
+    then: ['code-was-a-delay', 'runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'A lockout by pressure: on to the tests',
+    lines: [
+      ...['error code', 'blinks 4', 'high pressure', ...DEAD, 'spin free', COMPRESSOR, 'fan 14 31 45 frame ol'],
+      ...['17.9 96 1.2', ...LIVE],
+    ],
+    then: ['code-points-on', 'capacitor-good', 'runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'The table names the board: a senior, no part',
+    lines: ['flashing light', 'blinks 7', 'board fault'],
+    then: ['code-handed-over'],
+    ends: 'raised',
+  },
+  {
+    title: 'The table names a leak',
+    lines: ['fault code', 'blinks 9', 'leak detected'],
+    then: ['leak-code'],
+    ends: 'raised',
+  },
+  {
+    title: 'No table, and it runs and cools',
+    lines: ['fault', 'blinks 2', 'no table', 'runs and cools', ...PROVE],
+    then: ['code-without-fault', 'runs-nothing-found'],
+    ends: 'done',
+  },
+];

@@ -1,0 +1,55 @@
+/** Worked calls that begin with water or a float. */
+import type { Example } from '../../../engine/vocabulary.ts';
+import { PROVE } from './lines.ts';
+
+const cleared = (...lines: readonly string[]): string[] => ['float tripped', 'pan full', 'drain cleared', ...lines];
+export const WATER: readonly Example[] = [
+  {
+    title: 'Drain blocked: cleared, a quart leaves, the float lifts open',
+    lines: [...cleared('primed', 'drains fine', 'lift opens'), ...PROVE],
+    then: ['drain-cleared', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'No trap and no float',
+    lines: [...cleared('no trap', 'drained', 'no float'), ...PROVE],
+    then: ['trap-missing', 'no-float-there', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The float doesn’t open',
+    lines: cleared('good', 'leaves', 'runs on'),
+    then: ['float-does-not-open'],
+    ends: 'left',
+  },
+  {
+    title: 'Dry and down, and no call passes',
+    lines: ['float', 'float alone', 'was open', 'good', 'drains', 'stays open'],
+    then: ['float-stays-open'],
+    ends: 'raised',
+  },
+  {
+    title: 'The float was not tried',
+    lines: cleared('not sure', 'leaves', 'not sure'),
+    then: ['float-not-tried'],
+    ends: 'raised',
+  },
+  {
+    title: 'A quart stands: the drain stays blocked',
+    lines: cleared('good', 'backs up'),
+    then: ['drain-blocked'],
+    ends: 'left',
+  },
+  {
+    title: 'Water on the board: off, and it stays off',
+    lines: ['water', 'on the board', 'breaker off'],
+    then: ['electrics-wet'],
+    ends: 'raised',
+  },
+  {
+    title: 'No dry way to the breaker: keep away',
+    lines: ['leaking water', 'near wires', 'wet panel'],
+    then: ['water-keep-away'],
+    ends: 'raised',
+  },
+];
