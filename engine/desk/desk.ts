@@ -20,6 +20,7 @@ import { createFiles, type File, nothingKnown, replyKey } from './files.ts';
 import { clean, speaksUp, wellFormed } from './heard.ts';
 import { photosIn, plainJpeg } from './photo.ts';
 import { withRecalls } from './recalls.ts';
+import { createReports } from './reports.ts';
 import { createReview } from './review.ts';
 import { may, useOn } from './rights.ts';
 import { createSheets } from './sheets.ts';
@@ -301,6 +302,7 @@ export function createDesk(parts: DeskParts): Desk {
       return cards.sort((a, b) => (a.updated < b.updated ? 1 : -1));
     },
 
+    reports: createReports({ store, load, personOf, clock, random }),
     review: createReview({
       ...{ store, personOf, cardIn, load },
       viewOf: async (job, file) => viewOf({ job, at: now(), crew: await store.people() }, file),

@@ -19,7 +19,10 @@ const notHolding: Rule = (to) => !to.holder;
 
 export type DeskUse =
   | ('open' | 'see' | 'export' | 'assign' | 'crew' | 'settings' | 'review')
-  | ('take-call' | 'board' | 'told-of-alarms' | 'read-crew');
+  | ('take-call' | 'board' | 'told-of-alarms' | 'read-crew')
+  | ReportUse;
+/** The customer's page and the shop's record: read, and shared by a link. */
+type ReportUse = 'read-page' | 'read-record' | 'share-page' | 'share-record';
 type Row = Partial<Record<Role, Rule>>;
 
 export const RIGHTS: Readonly<Record<UseCase | DeskUse, Row>> = {
@@ -36,6 +39,10 @@ export const RIGHTS: Readonly<Record<UseCase | DeskUse, Row>> = {
   crew: { owner: always },
   settings: { owner: always },
   review: { senior: always, owner: always },
+  'read-page': { technician: taking, senior: always, dispatcher: always, owner: always },
+  'read-record': { technician: taking, senior: always, owner: always },
+  'share-page': { technician: taking, senior: always, dispatcher: always, owner: always },
+  'share-record': { senior: always, owner: always },
   answer: { technician: taking, senior: always, owner: always },
   // Gates, acts, inside, control and live steps: the holder; who answers the first gate becomes it.
   hold: { technician: taking, senior: taking, owner: taking },

@@ -1,5 +1,7 @@
 /** What every adapter sees of the desk. No SDK type, no database type. */
+
 import type { Recomputed } from '../report/on-the-spot.ts';
+import type { Audience } from '../report/paper/paper.ts';
 import type { Evidence } from '../review/evidence.ts';
 import type { Attention } from '../review/risk.ts';
 import type { Call, CommandName, Entry, Hazard, Meter, Prompt, Refusal, Reply, Settings, Truck } from '../schema.ts';
@@ -107,6 +109,7 @@ export interface ReviewQueue {
   next: string | null;
 }
 export type { Recomputed } from '../report/on-the-spot.ts';
+export type { Audience } from '../report/paper/paper.ts';
 /** An answer with what was computed of it. */
 export interface EvidenceRow extends TicketLine {
   /** A proof of dead. */
@@ -199,6 +202,36 @@ export interface DispatchDesk {
   watch(by: string, onNews: (news: News) => void): Promise<() => void>;
 }
 
+/** A finished call as it is given to somebody: the same words as a page, a PDF and data. */
+export interface Report {
+  readonly title: string;
+  /** Inside of an HTML page; `photoAt` gives each photo's address. */
+  html(photoAt: (hash: string) => string): string;
+  pdf(size: 'A4' | 'letter'): Promise<Uint8Array>;
+  json(): string;
+  /** A photo that stands on it, as JPEG; null for any other. */
+  photo(hash: string): Promise<Uint8Array | null>;
+}
+/** A link that opens one report; what opens it is shown once, when it is made. */
+export interface SharedLink {
+  id: string;
+  audience: Audience;
+  by: string;
+  made: string;
+  expires: string;
+}
+export interface ReportDesk {
+  /** Throws NotFound until the call has ended, NoRight. */
+  read(by: string, job: string, audience: Audience): Promise<Report>;
+  /** `token` opens the report and nothing else, until then. At most 90 days. */
+  share(by: string, job: string, audience: Audience, days: number): Promise<{ token: string; link: SharedLink }>;
+  /** Links of a job that are still open and that this person may take back. */
+  shares(by: string, job: string): Promise<SharedLink[]>;
+  endShare(by: string, job: string, id: string): Promise<void>;
+  /** For whoever has the token; null where it opens nothing, or no longer. */
+  shared(token: string): Promise<Report | null>;
+}
+
 export interface Desk {
   people(): Promise<Person[]>;
   person(id: string): Promise<Person | null>;
@@ -214,6 +247,7 @@ export interface Desk {
   jobs(by: string): Promise<JobCard[]>;
   readonly review: ReviewDesk;
   readonly dispatch: DispatchDesk;
+  readonly reports: ReportDesk;
   /** Calls back with each new entry of a job from `after` on (exclusive), in order, without gaps. Returns the unsubscribe. */
   watch(by: string, job: string, after: number, onEntry: (entry: Entry) => void): Promise<() => void>;
   /**

@@ -23,7 +23,29 @@ const LIES: Readonly<Record<string, string>> = {
   undecided: 'not decided',
 };
 
-export function customerLines(of: Closed): string[] {
+/** A reading as a customer is told it: beside what is allowed, and where the part was replaced, beside the old one. */
+export interface PlainReading {
+  readonly name: string;
+  readonly before: string | null;
+  readonly reading: string;
+  readonly allowed: string | null;
+  readonly lies: string | null;
+}
+type Said = string | PlainReading;
+
+export const customerLines = (of: Closed): string[] =>
+  customerSays(of).map((said) => (typeof said === 'string' ? said : readingWords(said)));
+
+function readingWords({ name, before, reading, allowed, lies }: PlainReading): string {
+  if (before !== null || lies === null)
+    return allowed === null
+      ? `${name}: ${reading}.`
+      : `${name}: ${before === null || before === '' ? '' : `before ${before}, `}new part ${reading}, allowed ${allowed}.`;
+  return `${name}: ${reading}, allowed ${allowed}: ${lies}.`;
+}
+
+/** The same as `customerLines`, with the figures apart. */
+export function customerSays(of: Closed): Said[] {
   const parts = of.fitted.map((f) => f.part);
   const last = of.verdicts.at(-1);
   // A new part that was measured and not fitted was not found on the unit.
@@ -57,21 +79,18 @@ const newPart = (part: Drawn | null): string | null => {
   return found ? `run capacitor, ${found.reading}` : null;
 };
 
-const readings = ({ body }: Drawn): string[] => body.findings.flatMap(reading);
-function reading(f: Finding): string[] {
+const readings = ({ body }: Drawn): PlainReading[] => body.findings.flatMap(reading);
+function reading(f: Finding): PlainReading[] {
   const name = PLAIN[f.name];
   if (name === undefined) return [];
   const lies = LIES[f.word];
   // Where the judgement does not say how it lies to them, the limits are no limits of this reading.
-  return [
-    lies === undefined || f.limits === null
-      ? `${name}: ${f.reading}.`
-      : `${name}: ${f.reading}, allowed ${f.limits}: ${lies}.`,
-  ];
+  const limits = lies === undefined || f.limits === null ? null : f.limits;
+  return [{ name, before: null, reading: f.reading, allowed: limits, lies: limits === null ? null : (lies ?? null) }];
 }
 
 /** A section of the old part beside the same section of the new one. */
-function beforeAndAfter(part: Drawn, found: readonly Drawn[]): string[] {
+function beforeAndAfter(part: Drawn, found: readonly Drawn[]): PlainReading[] {
   return part.body.findings.flatMap((now) => {
     if (now.figures?.kind !== 'scale' || PLAIN[now.name] === undefined) return [];
     const { rated } = now.figures;
@@ -79,8 +98,7 @@ function beforeAndAfter(part: Drawn, found: readonly Drawn[]): string[] {
       .filter((v) => v.place.round === part.place.round)
       .flatMap((v) => v.body.findings)
       .find((f) => f.name === now.name && f.figures?.kind === 'scale' && f.figures.rated === rated);
-    const before = was ? `before ${was.reading}, ` : '';
-    return [`${now.name}: ${before}new part ${now.reading}, allowed ${now.limits ?? '–'}.`];
+    return { name: now.name, before: was?.reading ?? '', reading: now.reading, allowed: now.limits ?? '–', lies: null };
   });
 }
 
@@ -97,7 +115,7 @@ function open(of: Closed): string[] {
 }
 
 /** The two words of the trade are explained before the first line that has one. */
-function explained(lines: readonly string[]): string[] {
-  const first = lines.findIndex((line) => /\b(HERM|FAN)\b/.test(line));
+function explained(lines: readonly Said[]): Said[] {
+  const first = lines.findIndex((line) => /\b(HERM|FAN)\b/.test(typeof line === 'string' ? line : line.name));
   return first < 0 ? [...lines] : [...lines.slice(0, first), TERMS, ...lines.slice(first)];
 }

@@ -8,19 +8,29 @@ type Of<K extends Entry['kind']> = Entry & { kind: K };
 const of = <K extends Entry['kind']>(entries: readonly Entry[], kind: K): Of<K>[] =>
   entries.filter((e): e is Of<K> => e.kind === kind);
 
-export function shopLines(job: Closed): string[] {
-  return [
-    ...head(job),
-    ...locks(job),
-    ...job.verdicts.flatMap((v) => verdict(job, v)),
-    ...setAside(job),
-    ...leftOut(job),
-    ...tries(job),
-    ...events(job),
-    ...causes(job),
-    ...stock(job),
-    job.signed ? `Signed by ${job.name(job.signed.by)}, ${moment(job.signed.at)}.` : 'Not signed.',
+/** A part of the shop's record: its heading, and lines with findings among them. */
+export interface ShopPart {
+  readonly title: string;
+  readonly says: readonly (string | Finding)[];
+}
+
+export const shopLines = (job: Closed): string[] =>
+  shopSays(job).flatMap(({ says }) => says.map((said) => (typeof said === 'string' ? said : finding(said))));
+
+/** The same as `shopLines`, in its parts and with the findings apart. A part without a line is left out. */
+export function shopSays(job: Closed): ShopPart[] {
+  const parts: ShopPart[] = [
+    { title: 'Call', says: head(job) },
+    { title: 'Lock', says: locks(job) },
+    ...job.verdicts.map((v) => ({ title: `Verdict: ${v.body.title}`, says: verdict(job, v) })),
+    { title: 'What went otherwise', says: [...setAside(job), ...leftOut(job), ...tries(job), ...events(job)] },
+    { title: 'Causes and parts', says: [...causes(job), ...stock(job)] },
+    {
+      title: 'Signature',
+      says: [job.signed ? `Signed by ${job.name(job.signed.by)}, ${moment(job.signed.at)}.` : 'Not signed.'],
+    },
   ];
+  return parts.filter(({ says }) => says.length > 0);
 }
 
 function head(job: Closed): string[] {
@@ -57,12 +67,12 @@ function locks(job: Closed): string[] {
   );
 }
 
-function verdict(job: Closed, { seq, body }: Drawn): string[] {
+function verdict(job: Closed, { seq, body }: Drawn): (string | Finding)[] {
   const confirms = { junior: '', senior: ' A senior confirms it.', certified: ' A certified person decides it.' };
   const at = job.entries.find((e) => e.seq === seq)?.at;
   return [
     `Verdict #${seq}${at === undefined ? '' : `, ${moment(at)}`}: ${sentence(body.title)} (${body.verdict})${confirms[body.who]}`,
-    ...body.findings.map(finding),
+    ...body.findings,
     ...body.evidence.flatMap((s) => {
       const e = job.entries.find((x) => x.seq === s);
       return e ? [`Rests on ${answer(job, e)}`] : [];

@@ -96,10 +96,22 @@ export interface ShopRows {
   readonly meta: { readonly key: string; readonly value: string }[];
   readonly sayings: Saying[];
   readonly heard: Heard[];
+  readonly shares: Share[];
 }
 export interface SignIn {
   readonly hash: string;
   readonly person: string;
+  readonly expires: string;
+}
+
+/** A link that opens one report to whoever has it. The hash names it; what opens it never gets here. */
+export interface Share {
+  readonly hash: string;
+  readonly job: string;
+  readonly audience: 'customer' | 'shop';
+  /** Who made it, and when. */
+  readonly by: string;
+  readonly made: string;
   readonly expires: string;
 }
 
@@ -143,7 +155,7 @@ export interface Store {
   saveSummary(job: string, seq: number, summary: Summary): Promise<void>;
   /**
    * Removes words for good, with their salt; entries keep the salted hash, and every chain still verifies. Of a job also
-   * its photos, and the name on the sheet of the unit that it was about; of a person
+   * its photos and shares, and the name on the sheet of the unit that it was about; of a person
    * also name, initials, meter, links and sessions; the id stays, since it is in the entries. How many texts went.
    */
   forget(whose: Whose): Promise<number>;
@@ -174,7 +186,14 @@ export interface Store {
   /** Ends every session of a person, and every link that would begin one. How many went. */
   signOut(person: string): Promise<number>;
 
-  /** Removes links and sessions that have expired by `now`. How many went. */
+  saveShare(share: Share): Promise<void>;
+  /** Null from `expires` on, after its end, or if there is none. */
+  share(hash: string, now: string): Promise<Share | null>;
+  /** Those of a job that are still open at `now`, the latest first. */
+  shares(job: string, now: string): Promise<Share[]>;
+  endShare(hash: string): Promise<void>;
+
+  /** Removes links, sessions and shares that have expired by `now`. How many went. */
   expire(now: string): Promise<number>;
 
   /** Keeps a photo under the SHA-256 of its bytes, as 64 hex digits, and returns that. The same photo again is the same. */

@@ -50,7 +50,11 @@ const TABLE = `
   read-crew    -           +                        +           +
   crew         -           -                        -           +
   settings     -           -                        -           +
-  review       -           +                        -           +`;
+  review       -           +                        -           +
+  read-page    part        +                        +           +
+  read-record  part        +                        -           +
+  share-page   part        +                        +           +
+  share-record  -          +                        -           +`;
 const rows = TABLE.trim()
   .split('\n')
   .slice(1)

@@ -58,7 +58,7 @@ const ZONES: readonly Zone[] = [
     holds: /^engine\/report\//,
     files: [PURE, /^engine\/report\//],
     types: [DESK_TYPES, /^engine\/store\/port\.ts$/],
-    packages: [NODE, ...withoutXstate, ...named(['pdfkit', '@resvg/resvg-js', 'uqr'])],
+    packages: [NODE, ...withoutXstate, ...named(['pdfkit', 'fontkit', '@resvg/resvg-js', 'uqr'])],
   },
   {
     name: 'store',

@@ -270,6 +270,25 @@ export function listContract(name: string, makeGround: () => Promise<Ground>): v
       expect(await store.meta('opening')).toBe(got[0]);
     });
 
+    test('a share opens until it expires or is ended; forgetting its job ends it too', async () => {
+      await begin('a', 1, false);
+      const share = { job: 'a', audience: 'customer', by: 'ines', made: '2026-07-14', expires: '2026-08-14' } as const;
+      await store.saveShare({ ...share, hash: 'one' });
+      await store.saveShare({ ...share, hash: 'two', made: '2026-07-15', audience: 'shop' });
+      await store.saveShare({ ...share, hash: 'other', job: 'b' });
+      const other = await open();
+      expect(await other.share('one', '2026-08-13')).toEqual({ ...share, hash: 'one' });
+      expect([await other.share('one', '2026-08-14'), await other.share('none', '2026')]).toEqual([null, null]);
+      const names = async (job: string, now = '2026') => (await other.shares(job, now)).map(({ hash }) => hash);
+      expect([await names('a'), await names('a', '2026-08-14')]).toEqual([['two', 'one'], []]);
+      await store.endShare('two');
+      expect(await names('a')).toEqual(['one']);
+      await store.forget({ job: 'a' });
+      expect([await names('a'), await names('b')]).toEqual([[], ['other']]);
+      expect(await store.expire('2026-09-01')).toBe(1);
+      expect((await store.shop()).shares).toEqual([]);
+    });
+
     test('links and sessions that have expired are cleared, the others stay', async () => {
       const [past, now, future] = ['2026-07-14T14:00:00.000Z', '2026-07-14T15:00:00.000Z', '2026-07-14T16:00:00.000Z'];
       for (const [i, at] of [past, now, future].entries()) {

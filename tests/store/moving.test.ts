@@ -56,6 +56,7 @@ async function fill(store: Store): Promise<void> {
     { id: 'b', body: { n: 2 } },
   ]);
   await store.said('a', 'there');
+  await store.saveShare({ hash: 'h', job: 'j', audience: 'shop', by: 'ines', made: '2026', expires: '2030' });
   await store.setMeta('demo', 'no');
   await store.savePhoto(Buffer.from('a photo'));
   for (let i = 1; i <= 6; i++) {

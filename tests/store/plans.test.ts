@@ -47,6 +47,10 @@ async function aDay(store: Store): Promise<void> {
   await store.said('a', 'there');
   await store.sayings('c', view.job);
   await store.sayingAt('c', 'there');
+  await store.saveShare({ hash: 's', job: view.job, audience: 'customer', by: 'ines', made: '2026', expires: '2027' });
+  await store.share('s', '2026');
+  await store.shares(view.job, '2026');
+  await store.endShare('s');
   await store.endSession('session');
   stop();
 }
@@ -95,6 +99,7 @@ test('PostgreSQL: with thousands of jobs there, no table is gone through in a da
     insert into sheet select 'truck', n, 1, '{"name":"","items":[],"applied":{}}' from generate_series(1, 4000) as n;
     insert into saying (id, chat, lane, body, at) select 's' || n, 'c', n, '{}', n from generate_series(1, 4000) as n;
     insert into sought select 'w' || n, 'job', 'filler-' || n, 1 from generate_series(1, 4000) as n;
+    insert into share select n, n, 'shop', '', '', '2027' from generate_series(1, 4000) as n;
     insert into heard select 'c', n, 1 from generate_series(1, 4000) as n;
     analyze`);
   const store = await openPostgres(ground.url);

@@ -111,7 +111,7 @@ test('queue, attention, its entry, recompute, a question answered live, signatur
   await phonePage.locator('.question', { hasText: 'Were all three wires off?' }).waitFor();
   await phonePage.getByRole('button', { name: 'Reply to the senior' }).click();
   await phonePage.getByLabel('Your reply').fill('Yes, all three, photo in the ticket');
-  await phonePage.locator('.words button[type=submit]').click();
+  await phonePage.locator('.card .words button[type=submit]').click();
   await ruth.page.locator('.conversation li', { hasText: 'Yes, all three, photo in the ticket' }).waitFor();
 
   // No key traps: from the first element Tab goes through the page and out of it.
@@ -148,4 +148,38 @@ test('a junior and a dispatcher are told that this is not theirs, and nothing is
     expect(asked.map(({ status }) => status)).toEqual([403, 403, 403, 403, 403]);
     for (const answer of asked) expect(await answer.text()).not.toContain('Mill Lane');
   }
+});
+
+test('a report is read on a page, shared by a link that needs no sign-in, and taken back', async () => {
+  const job = await finished('Harrow Yard 2');
+  const ines = await PersonAtPhone.withCookie(await phone(browser), serving.url, await serving.cookieFor('ines'));
+  await ines.goto(`${serving.url}/jobs/${job}`);
+  await ines.page.getByText('Share by a link').click();
+  await ines.page.getByRole('button', { name: 'Make a link' }).click();
+  const address = await ines.page.getByLabel(/Copy it now/).inputValue();
+  const path = new URL(address).pathname;
+  expect(path).toMatch(/^\/report\/[0-9a-f]{64}$/);
+
+  const get = (at: string) => fetch(`${serving.url}${at}`);
+  const page = await get(path);
+  expect([page.status, page.headers.get('set-cookie'), page.headers.get('x-robots-tag')]).toEqual([
+    ...[200, null],
+    'noindex, nofollow',
+  ]);
+  expect(await page.text()).toMatch(/NOT SIGNED: no senior has read[\s\S]*HERM/);
+  const pdf = await get(`${path}/pdf?size=A4`);
+  expect([pdf.headers.get('content-type'), (await pdf.text()).slice(0, 5)]).toEqual(['application/pdf', '%PDF-']);
+  expect(await (await get(`${path}/json`)).json()).toMatchObject({ nocool: 'report', for: 'customer' });
+  // The token opens this report and nothing besides: no job, no list, no record.
+  const cookie = `nocool=${path.split('/').at(-1)}`;
+  for (const other of [`/jobs/${job}`, `/api/jobs/${job}`, `/jobs/${job}/report/shop`, '/api/review'])
+    expect((await fetch(`${serving.url}${other}`, { headers: { cookie } })).status, other).toBe(401);
+  expect(serving.logged.join()).not.toContain(path.split('/').at(-1));
+
+  await ines.page.getByRole('button', { name: 'Take back' }).click();
+  await expect.poll(() => ines.page.locator('.links li').count()).toBe(0);
+  const gone = await get(path);
+  expect([gone.status, await gone.text()]).toEqual([404, expect.stringContaining('This link opens no report')]);
+  expect((await get(`${path}/pdf`)).status).toBe(404);
+  expect(ines.errors).toEqual([]);
 });

@@ -24,6 +24,8 @@ import { feed } from './routes/feed.ts';
 import { offline } from './routes/offline.tsx';
 import { pages } from './routes/pages.tsx';
 import { photos } from './routes/photos.ts';
+import { reports } from './routes/reports.ts';
+import { reportsByLink } from './routes/reports-by-link.tsx';
 import { review } from './routes/review.tsx';
 import { signing } from './routes/sign-in.tsx';
 import { whoAsks } from './session.ts';
@@ -79,6 +81,7 @@ export function buildServer(parts: WebParts): FastifyInstance {
     cacheControl: false,
   });
   app.register(offline(built));
+  app.register(reportsByLink(parts, built));
   app.register(async (inside) => {
     inside.addHook('onRequest', async (request) => {
       request.person = await whoAsks(parts, request);
@@ -88,6 +91,7 @@ export function buildServer(parts: WebParts): FastifyInstance {
     inside.register(photos(parts));
     inside.register(pages(parts, built));
     inside.register(review(parts, built));
+    inside.register(reports(parts, built));
     inside.register(signing(parts, built));
     inside.get('/api/openapi.json', { schema: { hide: true } }, () => app.swagger());
   });

@@ -29,6 +29,10 @@ export function plainDocument(built: Built, title: string, children: ComponentCh
   return documentOf(built, title, renderToString(main), '');
 }
 
+/** A page whose inside is markup already: the engine made it, and escaped every word in it. */
+export const readyDocument = (built: Built, title: string, inside: string): string =>
+  documentOf(built, title, `<main class="plain report">${inside}</main>`, '');
+
 /** An error as a page. It says what to do and nothing of what went wrong inside. */
 export function problemDocument(built: Built, problem: Problem): string {
   const after =

@@ -27,6 +27,7 @@ export function createForget(link: Link): Pick<Store, 'forget'> {
     const [words] = await link.together([
       { text: `delete from words ${ON_JOB}`, values: [job] },
       { text: `update board set closed = 0, card = null, review = 0 ${ON_JOB}`, values: [job] },
+      { text: 'delete from share where job = $1', values: [job] },
       { text: 'delete from photo where hash = any($1::text[])', values: [photos] },
       { text: `delete from sought where list = 'job' and id = $1`, values: [job] },
       {

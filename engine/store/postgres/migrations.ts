@@ -116,10 +116,23 @@ const SOUGHT = [
     end if; end $$`),
 ];
 
+const SHARES = [
+  sql`create table share (
+    hash text collate "C" primary key, job text collate "C" not null, audience text not null, "by" text not null,
+    made text collate "C" not null, expires text collate "C" not null)`,
+  sql`create index share_of_job on share (job, expires)`,
+  sql`create index share_by_end on share (expires)`,
+  sql.raw(`do $$ begin
+    if exists (select from pg_roles where rolname = '${APP_ROLE}') then
+      grant select, insert, update, delete on share to ${APP_ROLE};
+    end if; end $$`),
+];
+
 export const MIGRATIONS: Record<string, Migration> = {
   '001-first': run(FIRST),
   '002-rights': run(RIGHTS),
   '003-sayings': run(SAYINGS),
   '004-review': run(REVIEW),
   '005-sought': run(SOUGHT),
+  '006-shares': run(SHARES),
 };

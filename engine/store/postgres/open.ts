@@ -9,6 +9,7 @@ import { mayActAsApp, migrate } from './migrate.ts';
 import { createPhotos } from './photos.ts';
 import { createReading, fillBoard } from './reading.ts';
 import { createSayings } from './sayings.ts';
+import { createShares } from './shares.ts';
 import { createShop } from './shop.ts';
 import { createSought, fillSought } from './sought.ts';
 import { asTrouble } from './trouble.ts';
@@ -39,6 +40,7 @@ export async function openPostgres(
       ...createSought(link),
       ...createPhotos(link),
       ...createSayings(link),
+      ...createShares(link),
       ...createForget(link),
       ...journal,
       watch: watchers.watch,

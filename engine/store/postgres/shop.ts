@@ -7,6 +7,7 @@ import { json } from '../rows.ts';
 import type { Shop } from '../sqlite/shop.ts';
 import type { Link } from './link.ts';
 import { everySaying, putSayings } from './sayings.ts';
+import { everyShare, putShares } from './shares.ts';
 import { naming } from './sought.ts';
 import { asTrouble, isLost } from './trouble.ts';
 
@@ -96,7 +97,10 @@ export function createShop(link: Link): Shop {
       return (await link.together(out)).reduce((a, b) => a + b, 0);
     },
     async expire(now) {
-      const old = ['link', 'session'].map((t) => ({ text: `delete from ${t} where expires <= $1`, values: [now] }));
+      const old = ['link', 'session', 'share'].map((t) => ({
+        text: `delete from ${t} where expires <= $1`,
+        values: [now],
+      }));
       return (await link.together(old)).reduce((a, b) => a + b, 0);
     },
     meta,
@@ -119,6 +123,7 @@ export function createShop(link: Link): Shop {
         sheets: sheets.map(([list, ...row]) => ({ list, ...toSheet(row) })),
         meta: metas.map(([key, value]) => ({ key, value })),
         ...(await everySaying(link)),
+        shares: await everyShare(link),
       };
     },
     async saveShop(rows: ShopRows) {
@@ -132,6 +137,7 @@ export function createShop(link: Link): Shop {
         ...rows.sessions.map((s) => of('session', s.hash, s.person, s.expires)),
         ...rows.meta.map((m) => of('meta', m.key, m.value)),
         ...putSayings(rows),
+        ...putShares(rows.shares),
       ]);
     },
   };

@@ -23,6 +23,7 @@ export function createForget(db: Database): Pick<Store, 'forget'> {
   const unit = db.prepare<[string], string>(`select body from sheet where list = 'equipment' and id = ?`).pluck();
   const saveUnit = db.prepare(`update sheet set body = ?, version = version + 1 where list = 'equipment' and id = ?`);
   const noPhoto = db.prepare('delete from photo where hash = ?');
+  const noShare = db.prepare('delete from share where job = ?');
   const noCard = db.prepare('update board set closed = 0, card = null, review = 0 where job = ?');
   const person = db.prepare<[string], string>('select body from person where id = ?').pluck();
   const savePerson = db.prepare('update person set body = ? where id = ?');
@@ -42,6 +43,7 @@ export function createForget(db: Database): Pick<Store, 'forget'> {
     }
     noCard.run(key);
     notSought.run('job', job);
+    noShare.run(job);
     return wordsOn.run(key).changes;
   };
   const ofPerson = (id: string): number => {

@@ -90,6 +90,14 @@ const SOUGHT = [
   sql`create index sought_of on sought (list, id)`,
 ];
 
+const SHARES = [
+  sql`create table share (
+    hash text primary key, job text not null, audience text not null, "by" text not null, made text not null,
+    expires text not null) strict, without rowid`,
+  sql`create index share_of_job on share (job, expires)`,
+  sql`create index share_by_end on share (expires)`,
+];
+
 export const MIGRATIONS: Record<string, Migration> = {
   '001-first': run(FIRST),
   '002-sheets': run(SHEETS),
@@ -97,4 +105,5 @@ export const MIGRATIONS: Record<string, Migration> = {
   '004-sayings': run(SAYINGS),
   '005-review': run(REVIEW),
   '006-sought': run(SOUGHT),
+  '007-shares': run(SHARES),
 };

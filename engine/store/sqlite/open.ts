@@ -13,6 +13,7 @@ import { MIGRATIONS } from './migrations.ts';
 import { createPhotos } from './photos.ts';
 import { createReading } from './reading.ts';
 import { createSayings } from './sayings.ts';
+import { createShares } from './shares.ts';
 import { createShop } from './shop.ts';
 import { createSought, fillSought } from './sought.ts';
 import { asTrouble, guarded } from './trouble.ts';
@@ -58,6 +59,7 @@ export async function storeOn(db: Database.Database): Promise<Store> {
     ...createShop(db, commits),
     ...createPhotos(db),
     ...createSayings(db).port,
+    ...createShares(db, commits),
     ...createForget(db),
     ...createJournal(db, commits),
     close: () => guarded(close),

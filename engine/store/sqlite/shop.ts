@@ -7,11 +7,12 @@ import type { Sheet, ShopRows, SignIn, Store } from '../port.ts';
 import { json } from '../rows.ts';
 import type { Commits } from './commits.ts';
 import { createSayings, type Sayings } from './sayings.ts';
+import { everyShare, putShare, type Shares } from './shares.ts';
 import { soughtWriter } from './sought.ts';
 import { guarded } from './trouble.ts';
 
 /** The methods of the shop; the rest of the port is about jobs. */
-export type Shop = Omit<Store, JobMethod | keyof Sayings | 'savePhoto' | 'photo' | 'photos'>;
+export type Shop = Omit<Store, JobMethod | keyof Sayings | keyof Shares | 'savePhoto' | 'photo' | 'photos'>;
 type JobMethod =
   | ('create' | 'read' | 'readAfter' | 'append' | 'byClient' | 'jobs' | 'watch' | 'close')
   | ('board' | 'queue' | 'saveSummary' | 'forget' | 'find' | 'findUnits');
@@ -79,9 +80,12 @@ export function createShop(db: Database, commits: Commits): Shop {
       for (const { hash, person, expires } of from) add.run(hash, person, expires);
     for (const { key, value } of rows.meta) setMeta.run(key, value);
     said.putAll(rows);
+    for (const share of rows.shares) addShare(share);
   };
   const metas = db.prepare<[], { key: string; value: string }>('select key, value from meta order by key');
   const said = createSayings(db);
+  const addShare = putShare(db);
+  const expireShares = db.prepare('delete from share where expires <= ?');
   const write = (statement: { run(...params: unknown[]): unknown }, ...params: unknown[]): Promise<void> =>
     commits.write(() => {
       statement.run(...params);
@@ -131,7 +135,10 @@ export function createShop(db: Database, commits: Commits): Shop {
     signOut: (person) => commits.write(() => signOut.reduce((n, out) => n + out.run(person).changes, 0)),
     meta: (key) => guarded(() => meta.get(key) ?? null),
     setMeta: (key, value) => write(setMeta, key, value),
-    expire: (now) => commits.write(() => expireLinks.run(now).changes + expireSessions.run(now).changes),
+    expire: (now) =>
+      commits.write(() =>
+        [expireLinks, expireSessions, expireShares].reduce((sum, each) => sum + each.run(now).changes, 0),
+      ),
     claim: (key, value) =>
       commits.write(() => {
         claim.run(key, value);
@@ -148,6 +155,7 @@ export function createShop(db: Database, commits: Commits): Shop {
           sheets: allSheets.all().map((row) => ({ list: row.list, ...toSheet(row) })),
           meta: metas.all(),
           ...said.all(),
+          shares: everyShare(db),
         };
       }),
     saveShop: (rows) =>

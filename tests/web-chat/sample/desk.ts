@@ -1,6 +1,7 @@
 /** A desk that shows the sample prompts as jobs named by them and takes no answer. Only for drawing. */
 import { type Desk, type JobView, NotFound, type Person, type TicketLine } from '../../../engine/desk/index.ts';
 import { NOW, PROMPTS } from './prompts.ts';
+import { sampleReports } from './reports.ts';
 import { sampleReview } from './review.ts';
 
 const person = (id: string, name: string, initials: string, roles: Person['roles']): Person => ({
@@ -100,6 +101,7 @@ export function sampleDesk(): Desk {
       alarms: async () => [],
       watch: async () => () => undefined,
     },
+    reports: sampleReports(),
     watch: async () => () => undefined,
     exportJob: () => Promise.reject(new NotFound('Nothing is exported here.')),
     savePhoto: async () => null,

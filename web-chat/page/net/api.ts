@@ -1,5 +1,14 @@
 /** The server's JSON API as this page uses it. */
-import type { JobCard, JobView, Recomputed, ReviewQueue, ReviewView, Turn } from '../../../engine/desk/types.ts';
+import type {
+  Audience,
+  JobCard,
+  JobView,
+  Recomputed,
+  ReviewQueue,
+  ReviewView,
+  SharedLink,
+  Turn,
+} from '../../../engine/desk/types.ts';
 import type { Reply } from '../../../engine/index.ts';
 
 /** Milliseconds: a weak signal gets this long before the person is told. */
@@ -25,6 +34,14 @@ export const getQueue = (after: string | null): Promise<Sent<ReviewQueue>> =>
 export const getReview = (job: string): Promise<Sent<ReviewView>> => ask(`/api/review/${encodeURIComponent(job)}`, {});
 export const postRecompute = (job: string): Promise<Sent<Recomputed>> =>
   post(`/api/review/${encodeURIComponent(job)}/recompute`, {});
+
+export const getShares = (job: string): Promise<Sent<SharedLink[]>> => ask(`${pathOf(job)}/shares`, {});
+export const postShare = (
+  job: string,
+  share: { readonly for: Audience; readonly days: number },
+): Promise<Sent<{ url: string; link: SharedLink }>> => post(`${pathOf(job)}/shares`, share);
+export const deleteShare = (job: string, id: string): Promise<Sent<unknown>> =>
+  ask(`${pathOf(job)}/shares/${id}`, { method: 'DELETE', headers: CHANGE });
 
 export interface NewCall {
   readonly title: string;

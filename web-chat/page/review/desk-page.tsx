@@ -4,6 +4,7 @@ import type { CommandName } from '../../../engine/index.ts';
 import { Conditions } from '../conditions.tsx';
 import { useSettled } from '../net/clock.ts';
 import { useOutdated } from '../outdated.tsx';
+import { Reports } from '../report/reports.tsx';
 import type { DeskState } from '../state.ts';
 import { Strip } from '../ticket/strip.tsx';
 import { AttentionList, entryId } from './attention.tsx';
@@ -21,7 +22,7 @@ const PARTS = [
   ['evidence', 'Evidence'],
 ] as const;
 
-export function DeskPage({ build, review: first }: DeskState) {
+export function DeskPage({ build, me, review: first }: DeskState) {
   const job = useReview(first);
   const { view, attention, evidence, may } = job.review;
   const outdated = useOutdated(build);
@@ -76,6 +77,7 @@ export function DeskPage({ build, review: first }: DeskState) {
         <div class="over">
           <AttentionList items={attention} />
           <Decide job={job} asking={asking} onAsking={setAsking} />
+          {view.summary && <Reports job={view.job} me={me} />}
           <Keys keys={keys} on={on} onSet={set} />
         </div>
         <div class="beside">

@@ -143,7 +143,7 @@ export function TicketPage({ me, view: first, build, brief: wasBrief }: TicketSt
           </div>
         )}
         {!inPlace && card}
-        <CloseOut summary={view.summary} />
+        <CloseOut view={view} me={me} />
         {isSenior(me) && (
           <p class="row">
             <a class="key" href={`/review/${encodeURIComponent(view.job)}`}>

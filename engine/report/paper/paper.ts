@@ -1,0 +1,123 @@
+/** A finished call as a page to be read, printed or kept: for the customer, or the shop's record. What is on it is the same as HTML, PDF and JSON. */
+import type { Finding } from '../../schema.ts';
+import { askedAt, type Closed, moment } from '../closed.ts';
+import { customerSays, type PlainReading } from '../customer.ts';
+import { shopSays } from '../shop.ts';
+
+export type Audience = 'customer' | 'shop';
+export interface Row {
+  readonly cells: readonly string[];
+  /** Said of the whole row, under it. */
+  readonly note: string | null;
+}
+export type Block =
+  | { readonly kind: 'heading'; readonly text: string }
+  | { readonly kind: 'line'; readonly text: string }
+  | {
+      readonly kind: 'table';
+      readonly caption: string;
+      readonly head: readonly string[];
+      readonly rows: readonly Row[];
+    }
+  | { readonly kind: 'photo'; readonly hash: string; readonly says: string };
+export interface Paper {
+  readonly audience: Audience;
+  readonly title: string;
+  /** What and where, as the call was named. */
+  readonly about: string;
+  /** What has to be seen before anything else is read: not signed, a training job. */
+  readonly stamps: readonly string[];
+  readonly signed: { readonly by: string; readonly at: string } | null;
+  readonly blocks: readonly Block[];
+  /** The job, the number of its entries and the start of its last hash, so that a page can be told from another. */
+  readonly foot: string;
+}
+
+export function paperOf(job: Closed, audience: Audience): Paper {
+  const { memory, entries, signed } = job;
+  const last = entries.at(-1);
+  return {
+    audience,
+    title: audience === 'customer' ? 'Service report' : 'Record of the call',
+    about: memory.title === null ? 'No title' : job.resolve(memory.title),
+    stamps: [
+      ...(signed ? [] : ['NOT SIGNED: no senior has read this record yet. What it says may still change.']),
+      ...(memory.training ? ['TRAINING CALL: it never counts.'] : []),
+    ],
+    signed: signed && { by: job.name(signed.by), at: signed.at },
+    blocks: [...(audience === 'customer' ? customerBlocks(job) : shopBlocks(job)), ...photos(job)],
+    foot: last
+      ? `Call ${last.job.slice(0, 8)}, ${entries.length} entries, ${last.hash.slice(0, 12)}, ${moment(last.at)}`
+      : '',
+  };
+}
+
+function customerBlocks(job: Closed): Block[] {
+  const blocks: Block[] = [{ kind: 'heading', text: 'What was found and done' }];
+  const readings: PlainReading[] = [];
+  const settle = (): void => {
+    if (readings.length > 0) blocks.push(readingTable(readings.splice(0)));
+  };
+  for (const said of customerSays(job)) {
+    // Whether a part was replaced decides the columns.
+    if (typeof said !== 'string') {
+      if (readings[0] && (readings[0].before === null) !== (said.before === null)) settle();
+      readings.push(said);
+    } else {
+      settle();
+      blocks.push({ kind: 'line', text: said });
+    }
+  }
+  settle();
+  return blocks;
+}
+
+function readingTable(readings: readonly PlainReading[]): Block {
+  const replaced = readings[0]?.before !== null;
+  const [caption, head] = replaced
+    ? ['Readings of the old and the new part', ['Part', 'Before', 'New part', 'Allowed']]
+    : ['Readings', ['What was read', 'Reading', 'Allowed', 'Result']];
+  const rows = readings.map(({ name, before, reading, allowed, lies }) => ({
+    cells: replaced ? [name, before || '–', reading, allowed ?? '–'] : [name, reading, allowed ?? '–', lies ?? '–'],
+    note: null,
+  }));
+  return { kind: 'table', caption, head, rows };
+}
+
+const shopBlocks = (job: Closed): Block[] =>
+  shopSays(job).flatMap(({ title, says }): Block[] => {
+    const findings = says.filter((said) => typeof said !== 'string');
+    const first = says.findIndex((said) => typeof said !== 'string');
+    const line = (text: string | Finding): Block[] => (typeof text === 'string' ? [{ kind: 'line', text }] : []);
+    const [before, after] = first < 0 ? [says, []] : [says.slice(0, first), says.slice(first)];
+    return [
+      { kind: 'heading', text: title },
+      ...before.flatMap(line),
+      ...(findings.length > 0 ? [findingTable(findings)] : []),
+      ...after.flatMap(line),
+    ];
+  });
+
+const findingTable = (findings: readonly Finding[]): Block => ({
+  kind: 'table',
+  caption: 'What it rests on',
+  head: ['Part', 'Reading', 'Limits', 'Doubt', 'Result'],
+  rows: findings.map((f) => ({
+    cells: [f.name, f.reading, f.limits ?? 'no limits', f.doubt ?? '–', f.word],
+    note: f.source === null ? f.text : `${f.text} Source: ${f.source}.`,
+  })),
+});
+
+/** Photos of answers that stand, each with its question, its time and who took it. */
+function photos(job: Closed): Block[] {
+  const found = Object.entries(job.memory.facts).flatMap(([place, fact]) =>
+    Object.values(fact.parts).flatMap((value) => (value.kind === 'photo' ? [{ place, fact, hash: value.hash }] : [])),
+  );
+  const shown = found
+    .sort((a, b) => a.fact.seq - b.fact.seq)
+    .map(({ place, fact, hash }): Block => {
+      const asked = askedAt(job, place)?.say ?? 'Photo';
+      return { kind: 'photo', hash, says: `${asked} ${moment(fact.at)}, ${job.name(fact.by)}` };
+    });
+  return shown.length === 0 ? [] : [{ kind: 'heading', text: 'Photos' }, ...shown];
+}
