@@ -113,6 +113,17 @@ export const Past = z.strictObject({
   /** µF by section where a capacitor was read. */
   herm: z.nullable(decimal),
   fan: z.nullable(decimal),
+  /** What was read on the running unit at that call. */
+  figures: z.optional(
+    z.array(
+      z.strictObject({
+        name: z.string().check(z.maxLength(120)),
+        unit: Unit,
+        value: decimal,
+        cabinet: z.optional(id),
+      }),
+    ),
+  ),
 });
 export type Past = z.infer<typeof Past>;
 /** What is known of a unit before anybody looks at it: facts by the names that the manual keeps them under. */

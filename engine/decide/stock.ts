@@ -1,5 +1,5 @@
 /** What goes down on the truck when a part is fitted, and what the unit's record remembers of a call. */
-import type { Plan } from '../flatten.ts';
+import type { Place, Plan } from '../flatten.ts';
 import { judged } from '../known.ts';
 import type { Memory } from '../memory.ts';
 import { route } from '../route.ts';
@@ -26,7 +26,8 @@ export function counted(plan: Plan, memory: Memory, fitted: string): Draft[] {
 export function pastOf(plan: Plan, memory: Memory, job: string): Past[] {
   const past: Past[] = [];
   let candidate: Past | null = null;
-  for (const place of route(plan, memory).passed) {
+  const { passed } = route(plan, memory);
+  for (const place of passed) {
     const fact = memory.facts[place.id];
     if ('act' in place.step && place.step.act === 'fit' && isDone(fact?.parts) && candidate && fact) {
       past.push({ ...candidate, at: fact.at });
@@ -44,7 +45,29 @@ export function pastOf(plan: Plan, memory: Memory, job: string): Past[] {
     if (judgement === 'new-part') candidate = { ...line, what: 'fitted' };
     else if (past.at(-1)?.at !== readings.at) past.push({ ...line, what: 'read' });
   }
-  return past;
+  return withFigures(past, passed, memory, job);
+}
+
+/** Figures of the running unit stand with the last line of the call; of two rounds the later one's. */
+function withFigures(past: readonly Past[], passed: readonly Place[], memory: Memory, job: string): Past[] {
+  const figures = new Map<string, NonNullable<Past['figures']>[number]>();
+  let at: string | null = null;
+  for (const { id, step, class: kind, beside } of passed) {
+    const fact = memory.facts[id];
+    if (kind !== 'live' || !fact || !('parts' in step)) continue;
+    for (const [key, { ask }] of Object.entries(step.parts)) {
+      const value = fact.parts[key];
+      if (value?.kind !== 'figure') continue;
+      at = fact.at;
+      const cabinet = beside === null ? {} : { cabinet: beside };
+      figures.set(`${beside ?? ''} ${ask}`, { name: ask, unit: value.unit, value: value.value, ...cabinet });
+    }
+  }
+  const last = past.at(-1);
+  if (at === null) return [...past];
+  const all = [...figures.values()];
+  if (last) return [...past.slice(0, -1), { ...last, figures: all }];
+  return [{ at, job, what: 'read', item: 'running figures', herm: null, fan: null, figures: all }];
 }
 const ITEM = 'run capacitor';
 

@@ -304,7 +304,7 @@ export function createDesk(parts: DeskParts): Desk {
 
     reports: createReports({ store, load, personOf, clock, random }),
     review: createReview({
-      ...{ store, personOf, cardIn, load },
+      ...{ store, personOf, cardIn, load, equipment: sheets.equipment },
       viewOf: async (job, file) => viewOf({ job, at: now(), crew: await store.people() }, file),
     }),
     dispatch,

@@ -2,7 +2,8 @@
 import { memoryOf, placeIdOf, planOf } from '../replay.ts';
 import { recomputed } from '../report/on-the-spot.ts';
 import { evidence } from '../review/evidence.ts';
-import type { CommandName } from '../schema.ts';
+import { trendsOf } from '../review/trends.ts';
+import type { CommandName, Equipment } from '../schema.ts';
 import type { BoardRow, QueueMark, Store } from '../store/port.ts';
 import { isUnreadable, unreadable } from './card.ts';
 import type { File } from './files.ts';
@@ -16,6 +17,8 @@ interface ReviewParts {
   /** The card of a line of the board, made anew where it was missing or old. */
   readonly cardIn: (row: BoardRow) => Promise<KeptCard & { readonly anew: boolean }>;
   readonly load: (job: string) => Promise<File>;
+  /** The unit's sheet, which has what was read at other calls. */
+  readonly equipment: (id: string) => Promise<Equipment | null>;
   /** The job as a surface draws it. */
   readonly viewOf: (job: string, file: File) => Promise<JobView>;
 }
@@ -26,7 +29,7 @@ const PAGE = 20;
 const READINGS = 50;
 const NOBODY = { own: false, holder: false, gate: false, reason: false, participates: false };
 
-export function createReview({ store, personOf, cardIn, load, viewOf }: ReviewParts): ReviewDesk {
+export function createReview({ store, personOf, cardIn, load, viewOf, equipment }: ReviewParts): ReviewDesk {
   const mustReview = async (id: string): Promise<Person> => {
     const person = await personOf(id);
     if (!may(person.roles, 'review', NOBODY)) throw new NoRight('Only a senior or the owner reviews jobs.');
@@ -63,7 +66,12 @@ export function createReview({ store, personOf, cardIn, load, viewOf }: ReviewPa
       const person = await mustReview(by);
       const file = await load(job);
       const view = await viewOf(job, file);
-      return { view, attention: attentionOf(file), evidence: rowsOf(file, view), may: mayNow(person, file, view) };
+      const unit = memoryOf(file.standing).equipment;
+      const sheet = unit && (await equipment(unit.id));
+      return {
+        ...{ view, attention: attentionOf(file), evidence: rowsOf(file, view), may: mayNow(person, file, view) },
+        trends: sheet ? trendsOf(sheet.history, planOf(file.standing).manual.cabinets) : [],
+      };
     },
 
     async recompute(by, job) {

@@ -47,7 +47,8 @@ export function summaryOf(job: string, file: File, at: string, shown: Prompt): {
   const { state, training } = kept.card;
   // A call that was taken has said all it had to say: what becomes of it is the job's.
   const done = state === 'taken';
-  const review = done || state === 'taking' ? null : queuePlace({ at: standOf(state, shown), training }, kept.attention);
+  const review =
+    done || state === 'taking' ? null : queuePlace({ at: standOf(state, shown), training }, kept.attention);
   return { kept, summary: { closed: state === 'signed' || done, card: JSON.stringify(kept), review } };
 }
 

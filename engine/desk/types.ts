@@ -4,6 +4,7 @@ import type { Recomputed } from '../report/on-the-spot.ts';
 import type { Audience } from '../report/paper/paper.ts';
 import type { Evidence } from '../review/evidence.ts';
 import type { Attention } from '../review/risk.ts';
+import type { Trend } from '../review/trends.ts';
 import type { Call, CommandName, Entry, Hazard, Meter, Prompt, Refusal, Reply, Settings, Truck } from '../schema.ts';
 
 export type Role = 'technician' | 'senior' | 'dispatcher' | 'owner';
@@ -123,6 +124,8 @@ export interface ReviewView {
   view: JobView;
   attention: Attention[];
   evidence: EvidenceRow[];
+  /** What was read on this unit over its visits; empty where the shop has no record of it. */
+  trends: Trend[];
   /** What this person may do here now. */
   may: CommandName[];
 }

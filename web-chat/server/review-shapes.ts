@@ -29,6 +29,13 @@ export const ReviewView = z.object({
   evidence: z.array(
     z.extend(TicketLine, { gate: z.boolean(), ended: z.nullable(z.string()), findings: z.array(Evidence) }),
   ),
+  trends: z.array(
+    z.object({
+      name: z.string(),
+      visits: z.array(z.object({ at: z.string(), job: z.string(), reading: z.string(), what: z.string() })),
+      picture: z.nullable(z.object({ title: z.string(), svg: z.string() })),
+    }),
+  ),
   may: z.array(CommandName),
 });
 export const Recomputed = z.object({

@@ -1,6 +1,7 @@
 /** The review desk as full as it comes: every kind of thing to look at, a finding with each picture, answers of every standing. */
 import type { EvidenceRow, JobView, ReviewCard, ReviewDesk } from '../../../engine/desk/index.ts';
 import { draw } from '../../../engine/picture/draw.ts';
+import { trendsOf } from '../../../engine/review/trends.ts';
 import { SAMPLES } from '../../picture/samples.ts';
 import { NOW, PROMPTS } from './prompts.ts';
 
@@ -48,6 +49,23 @@ const findings = Object.values(SAMPLES).map((data, i) => {
   };
 });
 
+const trends = trendsOf(
+  [
+    ...(['44.6', '43.2', '36.1'] as const).map((herm, i) => ({
+      ...{
+        at: `203${i}-05-14T18:02:11.000Z`,
+        job: `j${i}`,
+        what: 'read' as const,
+        item: 'run capacitor',
+        herm,
+        fan: '5.02',
+      },
+    })),
+    { at: NOW, job: 'j3', what: 'fitted', item: 'run capacitor', herm: '45.3', fan: '5.04' },
+  ],
+  { outdoor: 'Outdoor unit' },
+);
+
 export function sampleReview(look: (by: string, job: string) => Promise<JobView>): ReviewDesk {
   return {
     queue: async () => ({
@@ -65,7 +83,7 @@ export function sampleReview(look: (by: string, job: string) => Promise<JobView>
           findings: i === 0 ? findings : [],
         }),
       );
-      return { view, attention, evidence, may: ['release', 'approve', 'ask', 'sign', 'send back'] };
+      return { view, attention, evidence, trends, may: ['release', 'approve', 'ask', 'sign', 'send back'] };
     },
     recompute: async () => ({ entries: 5, head: 'a'.repeat(64), verdicts: [], difference: null }),
   };

@@ -12,6 +12,7 @@ import { Conversation } from './conversation.tsx';
 import { Decide } from './decide.tsx';
 import { EvidenceTable } from './evidence.tsx';
 import { Keys } from './keys.tsx';
+import { Trends } from './trends.tsx';
 import { focusOn, type KeyTo, useKeys } from './use-keys.ts';
 import { useReview } from './use-review.ts';
 
@@ -24,7 +25,7 @@ const PARTS = [
 
 export function DeskPage({ build, me, review: first }: DeskState) {
   const job = useReview(first);
-  const { view, attention, evidence, may } = job.review;
+  const { view, attention, evidence, trends, may } = job.review;
   const outdated = useOutdated(build);
   const [asking, setAsking] = useState<CommandName | null>(null);
   const ended = new Map(evidence.flatMap((row) => (row.ended === null ? [] : [[row.seq, row.ended] as const])));
@@ -36,6 +37,7 @@ export function DeskPage({ build, me, review: first }: DeskState) {
   };
   const keys: readonly KeyTo[] = [
     ...PARTS.map(([id, does]) => ({ key: id.charAt(0), does, go: () => focusOn(id) })),
+    ...(trends.length > 0 ? [{ key: 'u', does: 'This unit', go: () => focusOn('unit') }] : []),
     { key: 'n', does: 'Next thing to look at', go: next },
     { key: 'r', does: 'Recompute', go: () => void job.recompute() },
     ...(may.includes('ask') ? [{ key: 'q', does: 'Ask a question', go: () => setAsking('ask') }] : []),
@@ -84,6 +86,7 @@ export function DeskPage({ build, me, review: first }: DeskState) {
           <Conversation view={view} ended={ended} />
           <EvidenceTable view={view} rows={evidence} />
         </div>
+        <Trends trends={trends} />
         <Conditions />
       </main>
     </div>
