@@ -14,9 +14,10 @@ const TITLE = 'Call at the terminal';
 const ENDED: ReadonlySet<string> = new Set(['finished', 'signed']);
 
 export const beginWith =
-  (desk: Desk, options: Pick<Options, 'job' | 'title' | 'db'>, client: () => string): Begin =>
+  (desk: Desk, options: Pick<Options, 'job' | 'title' | 'db' | 'call'>, client: () => string): Begin =>
   async (person) => {
-    const { job, title, db } = options;
+    const { job, title, db, call } = options;
+    if (call) return desk.dispatch.take(person.id, { client: client() });
     const cards = title === null && db !== null ? await desk.jobs(person.id) : [];
     if (job !== null) {
       const [card, ...more] = cards.filter((c) => c.job.startsWith(job));

@@ -7,6 +7,8 @@ export interface Options {
   readonly db: string | null;
   readonly job: string | null;
   readonly title: string | null;
+  /** A call is taken, with the caller on the line. */
+  readonly call: boolean;
   readonly at: string | null;
   readonly json: boolean;
 }
@@ -23,6 +25,7 @@ export const HELP = `A no-cool call at the terminal, line by line.
                  Left out: a file of its own in the temporary folder
   --job ID       continue this job (its id, or the beginning of it)
   --new "TITLE"  open a new job
+  --call         take a call, with the caller on the line; its end opens a job
   --at TIME      the clock stands at this time, such as 2026-07-14T15:00:00Z
   --json         for programs, see below
   --help         this page
@@ -49,7 +52,7 @@ export function readOptions(argv: readonly string[]): Options | { help: true } |
   const read = parsed(argv);
   if (typeof read === 'string') return { wrong: read };
   if (read.help) return { help: true };
-  const { as = null, db = null, job = null, json = false } = read;
+  const { as = null, db = null, job = null, json = false, call = false } = read;
   const title = read.new ?? null;
   for (const [name, value] of Object.entries({ as, db, job, new: title, at: read.at ?? null }))
     if (value !== null && value.trim() === '') return { wrong: `--${name} needs a value.` };
@@ -57,7 +60,8 @@ export function readOptions(argv: readonly string[]): Options | { help: true } |
   if (job !== null && db === null) return { wrong: '--job needs --db: a new database holds no job.' };
   const at = read.at === undefined ? null : readTime(read.at);
   if (read.at !== undefined && at === null) return { wrong: badTime(read.at) };
-  return { as, db, job, title, at, json };
+  if (call && (job !== null || title !== null)) return { wrong: 'Either --call, --job or --new.' };
+  return { as, db, job, title, call, at, json };
 }
 
 export const badTime = (typed: string): string =>
@@ -74,6 +78,7 @@ function parsed(argv: readonly string[]) {
         db: { type: 'string' },
         job: { type: 'string' },
         new: { type: 'string' },
+        call: { type: 'boolean' },
         at: { type: 'string' },
         json: { type: 'boolean' },
         help: { type: 'boolean', short: 'h' },

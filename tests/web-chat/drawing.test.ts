@@ -8,6 +8,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { buildPage, launch, phone } from './browser.ts';
 import { badTargets, bringAxe, faint, findings, moved, sideways } from './measure.ts';
 import { sampleDesk } from './sample/desk.ts';
+import { CALL } from './sample/office.ts';
 import { NOW, PROMPTS } from './sample/prompts.ts';
 import { type Serving, serve } from './serve.ts';
 import { openShop, type Shop } from './shop.ts';
@@ -61,6 +62,8 @@ const paths: readonly (readonly [string, string])[] = [
   ['a report for the customer', '/jobs/finished/report/customer'],
   ['the record for the shop', '/jobs/finished/report/shop'],
   ['a link that opens nothing', `/report/${'a'.repeat(64)}`],
+  ['the board', '/board'],
+  ['a call that is taken', `/calls/${CALL}`],
   ['the sign-in page', `/sign-in/${'a'.repeat(40)}`],
   ['a page that is not there', '/nowhere'],
   ['the page without contact', '/offline'],

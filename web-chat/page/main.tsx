@@ -1,7 +1,7 @@
 import './style/index.css';
-import { hydrate } from 'preact';
+import { hydrate, render } from 'preact';
 import { Page } from './page.tsx';
-import { FONTS_COOKIE, isReview, type PageState } from './state.ts';
+import { FONTS_COOKIE, isOffice, isOfOffice, isReview, type PageState } from './state.ts';
 import { registerWorker } from './worker/register.ts';
 
 const [root, data] = [document.getElementById('page'), document.getElementById('state')];
@@ -10,7 +10,12 @@ if (root && data) {
   if (isReview(state)) {
     // Nobody loads the review desk on a roof.
     void import('./review/review-pages.tsx').then(({ ReviewPages }) => hydrate(<ReviewPages state={state} />, root));
+  } else if (isOffice(state)) {
+    void import('./office/office-pages.tsx').then(({ OfficePages }) => hydrate(<OfficePages state={state} />, root));
   } else hydrate(<Page state={state} />, root);
+  const alarms = document.getElementById('alarms');
+  if (alarms && isOfOffice(state.me))
+    void import('./alarms/alarms.tsx').then(({ Alarms }) => render(<Alarms />, alarms));
   // For whoever measures: from here on a tap does something.
   performance.mark('usable');
 }

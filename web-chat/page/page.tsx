@@ -1,6 +1,6 @@
 import { JobsPage } from './jobs/jobs-page.tsx';
-import type { PageState, ReviewState } from './state.ts';
+import type { OfficeState, PageState, ReviewState } from './state.ts';
 import { TicketPage } from './ticket/ticket-page.tsx';
 
-export const Page = ({ state }: { state: Exclude<PageState, ReviewState> }) =>
+export const Page = ({ state }: { state: Exclude<PageState, ReviewState | OfficeState> }) =>
   state.page === 'jobs' ? <JobsPage {...state} /> : <TicketPage {...state} />;

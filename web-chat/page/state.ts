@@ -1,4 +1,4 @@
-import type { JobCard, JobView, ReviewQueue, ReviewView, Role } from '../../engine/desk/types.ts';
+import type { Board, JobCard, JobView, ReviewQueue, ReviewView, Role } from '../../engine/desk/types.ts';
 
 export interface Me {
   readonly id: string;
@@ -49,6 +49,20 @@ export interface DeskState extends Common {
 }
 export type ReviewState = QueueState | DeskState;
 
+/** A call while the caller is on the line. */
+export interface CallState extends Common {
+  readonly page: 'call';
+  readonly me: Me;
+  readonly view: JobView;
+}
+export interface BoardState extends Common {
+  readonly page: 'board';
+  readonly me: Me;
+  readonly board: Board;
+}
+/** What an office has besides everybody's pages; loaded by it alone. */
+export type OfficeState = CallState | BoardState;
+
 /** Says to the server that this device wants fewer words, so that the first drawing has them already. */
 export const BRIEF_COOKIE = 'nocool-brief';
 
@@ -56,8 +70,14 @@ export const BRIEF_COOKIE = 'nocool-brief';
 export const FONTS_COOKIE = 'nocool-fonts';
 
 /** What a page is drawn from, on the server and again in the browser. */
-export type PageState = JobsState | TicketState | ReviewState;
+export type PageState = JobsState | TicketState | ReviewState | OfficeState;
 export const isReview = (state: PageState): state is ReviewState => state.page === 'queue' || state.page === 'desk';
+
+export const isOffice = (state: PageState): state is OfficeState => state.page === 'call' || state.page === 'board';
+
+/** Whether this person is told of every emergency, takes calls and sees the board. The desk decides; this shows keys. */
+export const isOfOffice = ({ roles }: Me): boolean =>
+  roles.includes('dispatcher') || roles.includes('senior') || roles.includes('owner');
 
 /** Whether this person may release, approve and sign. The desk decides; this shows or hides buttons. */
 export const isSenior = ({ roles }: Me): boolean => roles.includes('senior') || roles.includes('owner');

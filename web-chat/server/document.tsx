@@ -1,21 +1,27 @@
 /** The document around a page: its state travels as data in a JSON block, which no content policy has to allow. */
 import type { ComponentChildren } from 'preact';
 import { renderToString } from 'preact-render-to-string';
+import { OfficePages } from '../page/office/office-pages.tsx';
 import { Page } from '../page/page.tsx';
 import { ReviewPages } from '../page/review/review-pages.tsx';
-import { isReview, type PageState } from '../page/state.ts';
+import { isOffice, isReview, type PageState } from '../page/state.ts';
 import type { Built } from './built.ts';
 import type { Problem } from './problem.ts';
 
 /** `fonts`: whether they may be fetched beside the script; on a slow line they would keep it from being there. */
 export function pageDocument(built: Built, title: string, state: PageState, fonts = true): string {
-  const body = `<div id="page">${renderToString(isReview(state) ? <ReviewPages state={state} /> : <Page state={state} />)}</div><script type="application/json" id="state">${embedded(state)}</script>`;
+  const body = `<div id="alarms"></div><div id="page">${renderToString(pageOf(state))}</div><script type="application/json" id="state">${embedded(state)}</script>`;
   return documentOf(
     fonts ? built : { ...built, fonts: [] },
     title,
     body,
     `<script type="module" src="${built.script}"></script>`,
   );
+}
+
+function pageOf(state: PageState) {
+  if (isReview(state)) return <ReviewPages state={state} />;
+  return isOffice(state) ? <OfficePages state={state} /> : <Page state={state} />;
 }
 
 /** A page that needs no script. */

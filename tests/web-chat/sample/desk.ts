@@ -1,5 +1,6 @@
 /** A desk that shows the sample prompts as jobs named by them and takes no answer. Only for drawing. */
 import { type Desk, type JobView, NotFound, type Person, type TicketLine } from '../../../engine/desk/index.ts';
+import { CALL, sampleBoard, sampleCall } from './office.ts';
 import { NOW, PROMPTS } from './prompts.ts';
 import { sampleReports } from './reports.ts';
 import { sampleReview } from './review.ts';
@@ -59,7 +60,7 @@ export const viewOf = (name: string, last?: number): JobView | null => {
 
 export function sampleDesk(): Desk {
   const look = async (_by: string, job: string): Promise<JobView> => {
-    const view = viewOf(job);
+    const view = job === CALL ? sampleCall(viewOf) : viewOf(job);
     if (!view) throw new NotFound('There is no such job.');
     return view;
   };
@@ -95,7 +96,7 @@ export function sampleDesk(): Desk {
       take: () => Promise.reject(new NotFound('Nothing is taken here.')),
       known: async () => ({ calls: [], units: [] }),
       pick: () => Promise.reject(new NotFound('Nothing is picked here.')),
-      board: async () => ({ jobs: [], crew: [], low: [], now: NOW }),
+      board: async () => sampleBoard(),
       find: async () => [],
       assign: () => Promise.reject(new NotFound('Nothing is assigned here.')),
       alarms: async () => [],

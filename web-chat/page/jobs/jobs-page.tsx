@@ -7,7 +7,7 @@ import { openShelf } from '../kept/shelf.ts';
 import { useOutbox } from '../kept/use-outbox.ts';
 import { getJobs, postSignOut } from '../net/api.ts';
 import { Outdated, useOutdated } from '../outdated.tsx';
-import type { CrewMember, JobsState } from '../state.ts';
+import { type CrewMember, isOfOffice, type JobsState } from '../state.ts';
 import { forgetPages, keptAt } from '../worker/register.ts';
 import { NewCall } from './new-call.tsx';
 
@@ -72,6 +72,9 @@ export function JobsPage({ me, build, jobs: first, crew }: JobsState) {
           Sign out
         </button>
         <p>{me.name}</p>
+        <a class="key" href="/board">
+          {isOfOffice(me) ? 'Board' : 'My day'}
+        </a>
         {leaving && (
           <p role="alert">
             {`Not on the server yet: ${replies.length}. It stays on this phone and is sent when you sign in here again.`}

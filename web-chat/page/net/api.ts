@@ -1,5 +1,6 @@
 /** The server's JSON API as this page uses it. */
 import type {
+  AlarmLine,
   Audience,
   JobCard,
   JobView,
@@ -55,17 +56,19 @@ export const postSignOut = (): Promise<Sent<unknown>> => post('/sign-out', {});
 
 export const getView = (job: string): Promise<Sent<JobView>> => ask(pathOf(job), {});
 
-const pathOf = (job: string): string => `/api/jobs/${encodeURIComponent(job)}`;
+export const getAlarms = (): Promise<Sent<AlarmLine[]>> => ask('/api/alarms', {});
+
+export const pathOf = (job: string): string => `/api/jobs/${encodeURIComponent(job)}`;
 const CHANGE = { 'x-nocool': '1' };
 
-const post = <T>(path: string, body: unknown): Promise<Sent<T>> =>
+export const post = <T>(path: string, body: unknown): Promise<Sent<T>> =>
   ask(path, {
     method: 'POST',
     body: JSON.stringify(body),
     headers: { ...CHANGE, 'content-type': 'application/json' },
   });
 
-async function ask<T>(path: string, init: RequestInit): Promise<Sent<T>> {
+export async function ask<T>(path: string, init: RequestInit): Promise<Sent<T>> {
   try {
     const response = await fetch(path, { ...init, signal: AbortSignal.timeout(PATIENCE) });
     compare(response.headers.get('x-nocool-build'));

@@ -3,17 +3,32 @@ const AGAIN = 5_000;
 /** Milliseconds without a beat, of which the server sends one every 15 s, after which nobody is at the other end. */
 const SILENT = 40_000;
 
-/**
- * Listens to a job while its page is looked at. The browser reconnects by itself and says which event it saw last;
- * where it gives up, or where a dead line says nothing, we begin anew. A page in the background lets go: a browser has
- * six connections to one server, and six forgotten tabs would leave none for a seventh.
- */
-export function listen(
-  job: string,
-  after: number,
-  on: { readonly news: (seq: number) => void; readonly contact: (there: boolean) => void },
-): () => void {
+interface On {
+  readonly contact: (there: boolean) => void;
+}
+
+/** Listens to a job while its page is looked at, from this entry on. */
+export function listen(job: string, after: number, on: On & { readonly news: (seq: number) => void }): () => void {
   let last = after;
+  return follow(() => `/api/jobs/${encodeURIComponent(job)}/feed?after=${last}`, {
+    ...on,
+    event: (id) => {
+      last = Math.max(last, Number(id));
+      on.news(last);
+    },
+  });
+}
+
+/** Listens to whatever happens on jobs that this person may see, while the page is looked at. */
+export const listenToAll = (on: On & { readonly news: () => void }): (() => void) =>
+  follow(() => '/api/feed', { ...on, event: on.news });
+
+/**
+ * The browser reconnects by itself and says which event it saw last; where it gives up, or where a dead line says
+ * nothing, we begin anew. A page in the background lets go: a browser has six connections to one server, and six
+ * forgotten tabs would leave none for a seventh.
+ */
+function follow(address: () => string, on: On & { readonly event: (id: string) => void }): () => void {
   let source: EventSource | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
   const close = () => {
@@ -30,7 +45,7 @@ export function listen(
   };
   const open = () => {
     close();
-    const opened = new EventSource(`/api/jobs/${encodeURIComponent(job)}/feed?after=${last}`);
+    const opened = new EventSource(address());
     source = opened;
     opened.onopen = () => {
       on.contact(true);
@@ -42,8 +57,7 @@ export function listen(
       if (opened.readyState === EventSource.CLOSED) timer = setTimeout(open, AGAIN);
     };
     opened.onmessage = (event) => {
-      last = Math.max(last, Number(event.lastEventId));
-      on.news(last);
+      on.event(event.lastEventId);
       beat();
     };
     opened.addEventListener('beat', beat);

@@ -14,13 +14,15 @@ interface PartsProps {
   readonly photos: Photos;
   readonly refusal: Refusal | null;
   readonly disabled: boolean;
+  /** Notes are one line each, and Enter sends: for whoever types with a caller on the line. */
+  readonly oneLine?: boolean;
   readonly onValues: (values: Values) => void;
   readonly onPhotos: (photos: Photos) => void;
   readonly onParts: (parts: GivenParts) => void;
   readonly onLine: (text: string) => Promise<boolean>;
 }
 
-export function PartsForm({ prompt, values, photos, refusal, disabled, ...on }: PartsProps) {
+export function PartsForm({ prompt, values, photos, refusal, disabled, oneLine = false, ...on }: PartsProps) {
   const { onValues, onPhotos, onParts, onLine } = on;
   const name = useId();
   const [line, setLine] = useState('');
@@ -76,7 +78,15 @@ export function PartsForm({ prompt, values, photos, refusal, disabled, ...on }: 
         );
       case 'label':
       case 'note':
-        return <TextPart {...common} part={part} value={text} onValue={(value) => set(part.key, value)} />;
+        return (
+          <TextPart
+            {...common}
+            part={part}
+            value={text}
+            oneLine={oneLine || part.kind === 'label'}
+            onValue={(value) => set(part.key, value)}
+          />
+        );
     }
   };
 

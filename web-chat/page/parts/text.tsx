@@ -6,11 +6,12 @@ interface TextProps {
   readonly value: string;
   readonly wrong: boolean;
   readonly describedBy: string | undefined;
+  readonly oneLine: boolean;
   readonly onValue: (value: string) => void;
 }
 
 /** A print as on the part, or a note. */
-export function TextPart({ part, name, value, wrong, describedBy, onValue }: TextProps) {
+export function TextPart({ part, name, value, wrong, describedBy, oneLine, onValue }: TextProps) {
   const id = `${name}-${part.key}`;
   const common = {
     id,
@@ -23,10 +24,10 @@ export function TextPart({ part, name, value, wrong, describedBy, onValue }: Tex
         {part.ask}
         {part.optional && <small> may be left out</small>}
       </label>
-      {part.kind === 'note' && (
+      {!oneLine && (
         <textarea rows={3} value={value} onInput={(event) => onValue(event.currentTarget.value)} {...common} />
       )}
-      {part.kind === 'label' && (
+      {oneLine && (
         <input
           type="text"
           value={value}

@@ -1,0 +1,208 @@
+/** A dispatcher at a desk, in a real browser: a call by keyboard alone, the board in two windows, an emergency in all. */
+import { mkdir, rm } from 'node:fs/promises';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { buildPage, launch } from './browser.ts';
+import { badTargets, bringAxe, faint, findings, sideways } from './measure.ts';
+import { PersonAtPhone } from './person.ts';
+import { type Serving, serve } from './serve.ts';
+import { openShop, type Shop } from './shop.ts';
+
+let browser: Browser;
+let serving: Serving;
+let folder: string;
+let shop: Shop;
+const contexts: BrowserContext[] = [];
+
+beforeAll(async () => {
+  [folder, shop] = await Promise.all([buildPage(), openShop()]);
+  [browser, serving] = await Promise.all([
+    launch(),
+    serve({ desk: shop.desk, store: shop.store, clock: shop.clock, pageFolder: folder }),
+  ]);
+}, 60_000);
+afterAll(async () => {
+  await browser?.close();
+  await serving?.close();
+  await shop?.close();
+  if (folder) await rm(folder, { recursive: true });
+});
+const as = async (person: string): Promise<PersonAtPhone> => {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, timezoneId: 'UTC' });
+  contexts.push(context);
+  return PersonAtPhone.withCookie(context, serving.url, await serving.cookieFor(person));
+};
+const live = (page: Page): Promise<void> => page.locator('.office[data-live="true"]').waitFor();
+const shot = async (page: Page, name: string): Promise<void> => {
+  const { SHOTS } = process.env;
+  if (!SHOTS) return;
+  await mkdir(SHOTS, { recursive: true });
+  await page.screenshot({ path: `${SHOTS}/${name}.png`, fullPage: true });
+};
+/** Tab until what is focused is called so. */
+async function tabTo(page: Page, name: RegExp): Promise<void> {
+  const here = () =>
+    page.evaluate(() => {
+      const at = document.activeElement;
+      if (!(at instanceof HTMLElement)) return '';
+      const labels = 'labels' in at ? [...((at as HTMLInputElement).labels ?? [])].map((l) => l.innerText) : [];
+      return [at.getAttribute('aria-label'), ...labels, at.innerText].filter(Boolean).join(' ');
+    });
+  for (let i = 0; i < 80; i++) {
+    if (name.test(await here())) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`nothing that can be focused is called ${name}; at ${await here()}`);
+}
+
+test('by keyboard alone: from the first field to the card on the board, given out and followed in another window', async () => {
+  const [dana, ruth] = await Promise.all([as('dana'), as('ruth')]);
+  await ruth.page.goto(`${serving.url}/board`);
+  await live(ruth.page);
+  const { page } = dana;
+  await page.goto(`${serving.url}/board`);
+  await live(page);
+  await tabTo(page, /^Take a call/);
+  await page.keyboard.press('Enter');
+  await page.waitForURL(/\/calls\//);
+  await live(page);
+  const { keyboard } = page;
+  // Dangers first, alone.
+  await tabTo(page, /None of these/);
+  await keyboard.press('Space');
+  await keyboard.press('Enter');
+  await page.getByRole('heading', { name: 'Who calls, and where' }).waitFor();
+  // The first field has the focus; Enter sends what is there, and what is missing is named without losing anything.
+  await keyboard.type('Lena Orchard');
+  await keyboard.press('Enter');
+  await page.locator('.refusal').filter({ hasText: 'Still needed' }).waitFor();
+  await tabTo(page, /Call-back number/);
+  await keyboard.type('(555) 014-2233');
+  await tabTo(page, /Address of the unit/);
+  await keyboard.type('Brook Terrace 7');
+  await tabTo(page, /No, a new call/);
+  await keyboard.press('Space');
+  await tabTo(page, /Split/);
+  await keyboard.press('Space');
+  await shot(page, 'call-who');
+  await keyboard.press('Enter');
+  await page.getByRole('heading', { name: 'What the caller sees' }).waitFor();
+  for (const name of [/Silent/, /Blows as always/, /On, calls for cooling/, /^On$/, /Nothing else/]) {
+    await tabTo(page, name);
+    if (name.source === 'Silent') await keyboard.press('ArrowDown');
+    else await keyboard.press('Space');
+  }
+  await tabTo(page, /Infant/);
+  await keyboard.press('Space');
+  await tabTo(page, /Indoors/);
+  await keyboard.type('96');
+  await tabTo(page, /Humidity/);
+  await keyboard.type('65');
+  await shot(page, 'call-sight');
+  await tabTo(page, /^Send/);
+  await keyboard.press('Enter');
+  await page.getByText('Thermostat OFF until somebody comes').waitFor();
+  await tabTo(page, /All of it/);
+  await keyboard.press('Space');
+  await keyboard.press('Enter');
+  await page.getByText('Likeliest: Run capacitor').waitFor();
+  await shot(page, 'call-tell');
+  await tabTo(page, /Leave it off/);
+  await keyboard.press('Space');
+  await tabTo(page, /^Send/);
+  await keyboard.press('Enter');
+  await page.waitForURL(/\/board#/);
+  await live(page);
+  const mine = page.locator('.board-card').filter({ hasText: 'Brook Terrace 7' });
+  await mine.getByText('feels like 121').waitFor();
+  expect(page.url()).not.toMatch(/orchard|0142233|brook/i);
+  // The other window has it without a look.
+  const theirs = ruth.page.locator('section[aria-label="Nobody has it"] .board-card');
+  await theirs.filter({ hasText: 'Brook Terrace 7' }).waitFor();
+  await shot(page, 'board');
+  await tabTo(page, /^Give it/);
+  await keyboard.press('Enter');
+  await ruth.page.locator('section[aria-label="Given out"]').getByText('Ines Vale').first().waitFor();
+  // Followed without leaving the board: what the technician answers is seen.
+  await theirs.page().locator('summary', { hasText: 'Follow' }).first().click();
+  const [card] = (await shop.desk.dispatch.board('dana')).jobs;
+  const { prompt } = await shop.desk.look('ines', card?.job ?? '');
+  await shop.desk.reply('ines', card?.job ?? '', { kind: 'text', client: 'i1', seq: prompt.seq, text: 'b' });
+  await ruth.page.locator('.following').getByText('What does the unit do?').waitFor();
+  expect([...dana.errors, ...ruth.errors]).toEqual([]);
+  expect(serving.logged.join('\n')).not.toMatch(/orchard|0142233|brook/i);
+}, 60_000);
+
+test('the same caller is found while the number is typed, and by words; the unit with its history', async () => {
+  const { page } = await as('dana');
+  await page.goto(`${serving.url}/board`);
+  await live(page);
+  await page.getByLabel(/Find a call/).fill('orch terr');
+  await page.keyboard.press('Enter');
+  await page.locator('ul[aria-label="Found"] a').filter({ hasText: 'Brook Terrace 7' }).waitFor();
+  await page.getByRole('button', { name: 'Take a call' }).click();
+  await page.waitForURL(/\/calls\//);
+  await live(page);
+  await page.getByLabel('None of these').check();
+  await page.keyboard.press('Enter');
+  await page.getByLabel('Call-back number').fill('555 014');
+  await page.locator('.known').getByText('Open already').waitFor();
+  await page.getByLabel('Address of the unit').fill('brook ter');
+  await page.getByRole('button', { name: 'It is this unit' }).click();
+  await page.getByRole('button', { name: 'This unit', exact: true }).waitFor();
+  await shot(page, 'call-known');
+  await bringAxe(page);
+  expect([await findings(page), await faint(page), await badTargets(page), await sideways(page)]).toEqual([
+    [],
+    [],
+    [],
+    0,
+  ]);
+}, 60_000);
+
+test('an emergency is on every page of those who are told within a second, until each has seen it; on no technician’s', async () => {
+  const [dana, ruth, tomas] = await Promise.all([as('dana'), as('ruth'), as('tomas')]);
+  const other = await shop.desk.open('dana', { title: 'Elsewhere', client: 'e1' });
+  await dana.page.goto(`${serving.url}/board`);
+  await live(dana.page);
+  await ruth.goto(`${serving.url}/jobs/${other.view.job}`);
+  await tomas.page.goto(`${serving.url}/`);
+  const { view } = await shop.desk.open('ines', { title: 'Mill Lane 2', client: 'e2' });
+  // The feeds stand once a page has heard of something.
+  await dana.page.locator('.board-card').filter({ hasText: 'Mill Lane 2' }).waitFor();
+  const bars = [dana, ruth].map(({ page }) => page.locator('.alarms'));
+  // By the page's own clock, which is this machine's: a test that looks now and then would see it late.
+  const shown = [dana, ruth].map(({ page }) =>
+    page.evaluate(
+      () =>
+        new Promise<number>((done) => {
+          const seen = () => document.querySelector('.alarms') && done(Date.now());
+          new MutationObserver(seen).observe(document.body, { childList: true, subtree: true });
+        }),
+    ),
+  );
+  await shop.desk.reply('ines', view.job, { kind: 'text', client: 'e3', seq: view.prompt.seq, text: 'smoke' });
+  const begun = Date.now();
+  for (const at of await Promise.all(shown)) expect(at - begun).toBeLessThan(1_000);
+  await Promise.all(bars.map((bar) => bar.getByText('Mill Lane 2').waitFor()));
+  expect(await tomas.page.locator('.alarms').count()).toBe(0);
+  expect(await dana.page.title()).toMatch(/^EMERGENCY/);
+  await shot(dana.page, 'alarm-board');
+  await shot(ruth.page, 'alarm-ticket');
+  for (const { page } of [dana, ruth]) {
+    await bringAxe(page);
+    expect([await findings(page), await faint(page)]).toEqual([[], []]);
+    await page.setViewportSize({ width: 320, height: 800 });
+    expect(await sideways(page)).toBe(0);
+  }
+  expect(await badTargets(dana.page)).toEqual([]);
+  // It stays over a reload, and goes from one window as that person has seen it.
+  await dana.page.reload();
+  await bars[0]?.getByRole('button', { name: 'I have seen it' }).click();
+  await expect.poll(() => bars[0]?.count()).toBe(0);
+  await bars[1]?.getByText('Seen by Dana Quill').waitFor();
+  expect((await shop.store.read(view.job)).entries.at(-1)).toMatchObject({ kind: 'acknowledged', by: 'dana' });
+  await shop.desk.reply('ruth', view.job, { kind: 'command', client: 'e4', name: 'release', text: 'steam' });
+  await expect.poll(() => bars[1]?.count()).toBe(0);
+  expect([...dana.errors, ...ruth.errors, ...tomas.errors]).toEqual([]);
+}, 60_000);

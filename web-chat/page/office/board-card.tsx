@@ -1,0 +1,76 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Board, JobCard, JobView } from '../../../engine/desk/types.ts';
+import { getView } from '../net/api.ts';
+import { Give } from './give.tsx';
+
+const HOW_SOON = { now: 'NOW', first: 'TODAY, FIRST', today: 'TODAY', soon: 'NEXT FREE VISIT' } as const;
+/** Lines of the ticket that are shown of a job that is followed. */
+const LINES = 4;
+
+interface CardProps {
+  readonly card: JobCard;
+  readonly board: Board;
+  /** Whether this person may say who goes. */
+  readonly gives: boolean;
+  readonly onGiven: () => void;
+}
+/** One ticket of the rack: given out and followed without leaving it. */
+export function BoardCard({ card, board, gives, onGiven }: CardProps) {
+  const { job, title, urgency, causes, load, assigned } = card;
+  const name = (id: string): string => board.crew.find((line) => line.id === id)?.name ?? id;
+  const calling = card.state === 'taking';
+  const given = ['under-way', 'held', 'paused', 'emergency'].includes(card.state);
+  return (
+    <article class="board-card" id={`card-${job}`} data-state={card.state}>
+      <h3>
+        <a href={`${calling ? '/calls' : '/jobs'}/${encodeURIComponent(job)}`}>{title}</a>
+      </h3>
+      {card.training && <p>Training: never counts.</p>}
+      {urgency !== null && (
+        <p>
+          <strong>{HOW_SOON[urgency.level]}</strong> {urgency.why}
+        </p>
+      )}
+      <p>{card.where}</p>
+      {card.verdict !== null && <p>{card.verdict}</p>}
+      {card.begun && !calling && <p>{card.isolation}</p>}
+      {(causes.length > 0 || load.length > 0) && (
+        <p>
+          {causes.length > 0 && `Likely: ${causes.join(', ')}. `}
+          {load.length > 0 && `Load: ${load.join(' ')}`}
+        </p>
+      )}
+      {assigned.length > 0 && <p>{assigned.map(name).join(', ')}</p>}
+      {gives && given && <Give card={card} crew={board.crew} onGiven={onGiven} />}
+      {!calling && <Follow card={card} />}
+    </article>
+  );
+}
+
+/** What happens on a job, as it happens. */
+function Follow({ card }: { card: JobCard }) {
+  const [open, setOpen] = useState(false);
+  const [view, setView] = useState<JobView | null>(null);
+  useEffect(() => {
+    if (open) void getView(card.job).then((got) => got.ok && setView(got.value));
+  }, [open, card.job, card.updated]);
+  return (
+    <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary class="key">Follow</summary>
+      {view === null ? (
+        <p>…</p>
+      ) : (
+        <div class="following">
+          <p>
+            <strong>{view.prompt.title}</strong>
+          </p>
+          {view.ticket.slice(-LINES).map(({ seq, title, says }) => (
+            <p key={seq}>
+              {title} <small>{says.join(' · ')}</small>
+            </p>
+          ))}
+        </div>
+      )}
+    </details>
+  );
+}

@@ -1,0 +1,96 @@
+/** The board: a rack of tickets by how they stand, the most urgent first; who is free; what runs out. */
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Board, JobCard } from '../../../engine/desk/types.ts';
+import { listenToAll } from '../net/feed.ts';
+import { Outdated, useOutdated } from '../outdated.tsx';
+import { type BoardState, isOfOffice, isSenior } from '../state.ts';
+import { BoardCard } from './board-card.tsx';
+import { CrewPanel, LowPanel } from './crew-panel.tsx';
+import { Finding } from './finding.tsx';
+import { getBoard } from './net.ts';
+import { TakeCall } from './take-call.tsx';
+
+/** Cards of one column that are drawn; the rest is found by words. */
+const SHOWN = 30;
+/** Milliseconds in which several news are one look. */
+const GATHER = 150;
+
+const COLUMNS: readonly { readonly title: string; readonly holds: (card: JobCard) => boolean }[] = [
+  { title: 'Emergency', holds: ({ alarm, state }) => alarm !== null || state === 'emergency' },
+  { title: 'On the line', holds: ({ state }) => state === 'taking' },
+  { title: 'Nobody has it', holds: ({ begun, assigned, state }) => openYet(state) && !begun && assigned.length === 0 },
+  { title: 'Given out', holds: ({ begun, state }) => openYet(state) && !begun },
+  { title: 'Under way', holds: ({ state }) => state === 'under-way' },
+  { title: 'Waits', holds: ({ state }) => state === 'held' || state === 'paused' || state === 'unreadable' },
+  { title: 'To be signed', holds: ({ state }) => state === 'finished' },
+  { title: 'Signed', holds: ({ state }) => state === 'signed' },
+];
+const openYet = (state: JobCard['state']): boolean => state === 'under-way';
+
+export function BoardPage({ me, build, board: first }: BoardState) {
+  const [board, setBoard] = useState<Board>(first);
+  const [old, setOld] = useState(false);
+  const [live, setLive] = useState(false);
+  const outdated = useOutdated(build);
+  const office = isOfOffice(me);
+  const looking = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const look = async (): Promise<void> => {
+    const got = await getBoard();
+    setOld(!got.ok);
+    if (got.ok) setBoard(got.value);
+  };
+  const soon = (): void => {
+    clearTimeout(looking.current);
+    looking.current = setTimeout(() => void look(), GATHER);
+  };
+  useEffect(() => {
+    setLive(true);
+    const target = decodeURIComponent(location.hash.slice(1));
+    if (target !== '') document.getElementById(`card-${target}`)?.querySelector('a')?.focus();
+    return listenToAll({ news: soon, contact: (there) => (there ? soon() : setOld(true)) });
+  }, []);
+  const columns = byColumn(board.jobs);
+  return (
+    <main class="office" data-live={live}>
+      <header class="heading">
+        <h1>{office ? 'Board' : 'My day'}</h1>
+        <nav class="row" aria-label="Elsewhere">
+          <a class="key" href="/">
+            Calls
+          </a>
+          {isSenior(me) && (
+            <a class="key" href="/review">
+              Review
+            </a>
+          )}
+        </nav>
+        {office && <TakeCall />}
+        {old && <p role="status">No contact. This board may be old.</p>}
+        {outdated && <Outdated />}
+      </header>
+      <Finding />
+      <div class="rack">
+        {columns.map(({ title, cards }) => (
+          <section key={title} class="column" aria-label={title}>
+            <h2>
+              {title} <small>{cards.filter(({ training }) => !training).length}</small>
+            </h2>
+            {cards.slice(0, SHOWN).map((card) => (
+              <BoardCard key={card.job} card={card} board={board} gives={office} onGiven={soon} />
+            ))}
+            {cards.length > SHOWN && <p>{`And ${cards.length - SHOWN} more: find them by words.`}</p>}
+          </section>
+        ))}
+      </div>
+      <CrewPanel board={board} />
+      {office && <LowPanel low={board.low} />}
+    </main>
+  );
+}
+
+/** Each card in the first column that holds it; columns with none are left out. */
+function byColumn(jobs: readonly JobCard[]): { title: string; cards: JobCard[] }[] {
+  const columns = COLUMNS.map(({ title }) => ({ title, cards: [] as JobCard[] }));
+  for (const card of jobs) columns[COLUMNS.findIndex(({ holds }) => holds(card))]?.cards.push(card);
+  return columns.filter(({ cards }) => cards.length > 0);
+}

@@ -1,0 +1,13 @@
+/** The server's API as an office uses it. What a caller said goes in bodies, never in an address. */
+import type { Board, JobCard, Known, Turn } from '../../../engine/desk/types.ts';
+import { ask, pathOf, post, type Sent } from '../net/api.ts';
+
+export const postTake = (client: string, training: boolean): Promise<Sent<Turn>> =>
+  post('/api/calls', { client, ...(training ? { training } : {}) });
+export const postKnown = (typed: string): Promise<Sent<Known>> => post('/api/known', { typed });
+export const postUnit = (call: string, unit: string, client: string): Promise<Sent<Turn>> =>
+  post(`/api/calls/${encodeURIComponent(call)}/unit`, { unit, client });
+export const getBoard = (): Promise<Sent<Board>> => ask('/api/board', {});
+export const postFind = (words: string): Promise<Sent<JobCard[]>> => post('/api/find', { words });
+export const postAssign = (job: string, to: string, client: string): Promise<Sent<Turn>> =>
+  post(`${pathOf(job)}/assign`, { to, client });
