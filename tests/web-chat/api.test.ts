@@ -229,6 +229,20 @@ describe('the API', () => {
       '/api/jobs/{job}/export': ['get'],
       '/api/jobs/{job}/replies': ['post'],
       '/api/jobs/{job}/feed': ['get'],
+      '/api/jobs/{job}/assign': ['post'],
+      '/api/jobs/{job}/shares': ['get', 'post'],
+      '/api/jobs/{job}/shares/{id}': ['delete'],
+      '/jobs/{job}/report/{audience}/json': ['get'],
+      '/api/review': ['get'],
+      '/api/review/{job}': ['get'],
+      '/api/review/{job}/recompute': ['post'],
+      '/api/alarms': ['get'],
+      '/api/board': ['get'],
+      '/api/calls': ['post'],
+      '/api/calls/{job}/unit': ['post'],
+      '/api/feed': ['get'],
+      '/api/find': ['post'],
+      '/api/known': ['post'],
     });
     const text = JSON.stringify(document);
     for (const word of ['control-live', 'take back', 'set-aside', 'not-proved']) expect(text).toContain(word);
