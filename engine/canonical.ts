@@ -1,6 +1,6 @@
 /**
- * RFC 8785 JSON of plain data: the same bytes as the library that the fingerprint uses (a test compares them), in about a
- * third of its time. A chain is read whenever a job is, and most of reading it was this.
+ * RFC 8785 JSON of plain data: the same bytes as an independent library (a test compares them), in about a third of
+ * its time. A chain is read whenever a job is, and most of reading it was this.
  */
 
 /** Nothing that JSON escapes, and no half of a surrogate pair. */

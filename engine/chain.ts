@@ -20,14 +20,14 @@ export interface Head {
 
 /** SHA-256 over the UTF-8 of a text, as 64 hex digits. On a server the machine's own is several times as fast. */
 export type Digest = (text: string) => string;
-const hash: Digest = (text) => bytesToHex(sha256(utf8ToBytes(text)));
+export const digestOf: Digest = (text) => bytesToHex(sha256(utf8ToBytes(text)));
 
 /** SHA-256, as 64 hex digits, over an entry's RFC 8785 JSON without its own `hash`. */
-export const hashOf = (entry: Omit<Entry, 'hash'> & { hash?: string }, digest: Digest = hash): string =>
+export const hashOf = (entry: Omit<Entry, 'hash'> & { hash?: string }, digest: Digest = digestOf): string =>
   digest(canonicalJson(entry, 'hash'));
 
 /** Numbers what was decided from `head.seq` + 1 on, and links it. Throws where a draft holds what JSON can't say. */
-export function seal(drafts: readonly Draft[], head: Head, digest: Digest = hash): Entry[] {
+export function seal(drafts: readonly Draft[], head: Head, digest: Digest = digestOf): Entry[] {
   let prev = head.prev;
   return drafts.map((draft, i) => {
     const bare = {
@@ -59,7 +59,7 @@ export type ChainCheck =
  * Recomputes every hash of one whole job. `reordered`: numbers out of order, one twice or one missing. An end cut off
  * can't be seen from the chain alone; a beginning can.
  */
-export function verifyChain(entries: readonly unknown[], digest: Digest = hash): ChainCheck {
+export function verifyChain(entries: readonly unknown[], digest: Digest = digestOf): ChainCheck {
   const broken = (at: number, why: Exclude<ChainCheck, { ok: true }>['why']): ChainCheck => ({ ok: false, at, why });
   let before: Entry | null = null;
   for (const [i, row] of entries.entries()) {
@@ -81,7 +81,7 @@ const isFirst = (row: unknown): boolean => typeof row === 'object' && row !== nu
 
 /** Words beside the record: the reference for the body, the row for the texts. hash = SHA-256(salt ‖ text), in UTF-8. */
 export function textRef(text: string, salt: string, ref: string): { ref: TextRef; row: Text } {
-  return { ref: { ref, hash: hash(salt + text) }, row: { ref, salt, text } };
+  return { ref: { ref, hash: digestOf(salt + text) }, row: { ref, salt, text } };
 }
 export const verifyText = (ref: TextRef, row: Text): boolean =>
-  row.ref === ref.ref && hash(row.salt + row.text) === ref.hash;
+  row.ref === ref.ref && digestOf(row.salt + row.text) === ref.hash;

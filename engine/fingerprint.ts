@@ -1,7 +1,5 @@
 /** What a job is pinned to: everything of a manual that can change a prompt or a verdict. */
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
-import canonicalize from 'canonicalize';
+import { type Digest, digestOf } from './chain.ts';
 import { flatten, type Place } from './flatten.ts';
 import { judgementOf } from './known.ts';
 import type { Manual } from './vocabulary.ts';
@@ -11,8 +9,11 @@ export const SEMANTICS = 1;
 
 const prints = new WeakMap<Manual, string>();
 
-/** SHA-256 over the RFC 8785 JSON of the flattened manual with its English, limits, sources and `id@semantics`. */
-export function fingerprint(manual: Manual): string {
+/**
+ * SHA-256 over the RFC 8785 JSON of the flattened manual with its English, limits, sources and `id@semantics`. Throws
+ * where a page holds what is no data.
+ */
+export function fingerprint(manual: Manual, digest: Digest = digestOf): string {
   const known = prints.get(manual);
   if (known !== undefined) return known;
   const plan = flatten(manual);
@@ -34,19 +35,39 @@ export function fingerprint(manual: Manual): string {
     isolation,
     ...(manual.caller ? { caller: manual.caller } : {}),
     start: plan.start,
-    places: places.map(withoutPicture),
+    places: HERE,
     judgements: [...used].sort().map((id) => `${id}@${judgementOf(id).semantics}`),
   };
-  const json = canonicalize(JSON.parse(JSON.stringify(body)));
-  if (json === undefined) throw new Error('a manual that is no data');
-  const print = bytesToHex(sha256(utf8ToBytes(json)));
+  // A step stands at several places, in each round and cabinet: most of the JSON is written once.
+  const steps = new Map<Place['step'], string>();
+  const placeJson = (place: Place): string => {
+    const step = steps.get(place.step) ?? json(withoutPicture(place.step));
+    steps.set(place.step, step);
+    return put(json({ ...place, step: HERE }), 'step', step);
+  };
+  const print = digest(put(json(body), 'places', `[${places.map(placeJson).join(',')}]`));
   prints.set(manual, print);
   return print;
 }
 
+/** Stands for JSON that is put in afterwards. Within a text its quotes would be escaped, so it is nowhere else. */
+const HERE = '\u0000';
+const put = (whole: string, name: string, part: string): string =>
+  whole.replace(`"${name}":${JSON.stringify(HERE)}`, () => `"${name}":${part}`);
+
+/** RFC 8785 JSON: the engine's own of what stands in order, several times as quick for so much at once. */
+const json = (value: unknown): string => JSON.stringify(ordered(value));
+function ordered(value: unknown): unknown {
+  if (value === null || typeof value !== 'object') return value;
+  if (Array.isArray(value)) return value.map(ordered);
+  const out: Record<string, unknown> = {};
+  for (const name of Object.keys(value).sort()) out[name] = ordered((value as Record<string, unknown>)[name]);
+  return out;
+}
+
 /** A picture shows what the words say; drawing it otherwise changes no prompt and no verdict. */
-function withoutPicture(place: Place): Place {
-  if (!('picture' in place.step)) return place;
-  const { picture: _, ...step } = place.step;
-  return { ...place, step };
+function withoutPicture(step: Place['step']): object {
+  if (!('picture' in step)) return step;
+  const { picture: _, ...rest } = step;
+  return rest;
 }

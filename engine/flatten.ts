@@ -62,7 +62,16 @@ interface Surroundings {
   readonly round: number;
 }
 
+const plans = new WeakMap<Manual, Plan>();
+
+/** The places of a manual. Laid once: a start asks for them for its fingerprint, its check and its machine. */
 export function flatten(manual: Manual): Plan {
+  const plan = plans.get(manual) ?? laid(manual);
+  plans.set(manual, plan);
+  return plan;
+}
+
+function laid(manual: Manual): Plan {
   const places = new Map<string, Place>();
   const cabinet = Object.keys(manual.cabinets)[0] ?? 'unit';
   const start = lay(manual.root, places, {

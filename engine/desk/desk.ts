@@ -124,7 +124,7 @@ export function createDesk(parts: DeskParts): Desk {
     const before = await there();
     if (before) return before;
     const title = textRef(wellFormed(one.title), random(16), `${by}.${client}.1`);
-    const print = fingerprint(manual);
+    const print = fingerprint(manual, sha256);
     const drafts: Draft[] = [
       {
         kind: 'opened',

@@ -51,7 +51,7 @@ export function createFiles(store: Store, shelf: readonly Manual[]): Files {
   const cache = new Map<string, File>();
 
   const machineFor = (print: string): Machine => {
-    const manual = shelf.find((m) => fingerprint(m) === print);
+    const manual = shelf.find((m) => fingerprint(m, sha256) === print);
     if (!manual) throw new TranscriptMismatch(`no manual on the shelf has the fingerprint ${print.slice(0, 12)}`);
     const known = machines.get(print) ?? compile(manual);
     machines.set(print, known);

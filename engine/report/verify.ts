@@ -25,7 +25,7 @@ export function createVerifier(shelf: readonly Manual[], keys: readonly string[]
   const machines = new Map<string, Standing['machine']>();
   const machineOf = (print: string): Standing['machine'] | undefined => {
     const known = machines.get(print);
-    const manual = known ? undefined : shelf.find((m) => fingerprint(m) === print);
+    const manual = known ? undefined : shelf.find((m) => fingerprint(m, sha256) === print);
     if (!manual) return known;
     const machine = compile(manual);
     machines.set(print, machine);

@@ -20,15 +20,7 @@ interface Zone {
 }
 
 /** The one list of libraries that the pure part of the engine may use. Each is free of clock, chance and environment. */
-export const PURE_LIBRARIES = [
-  'xstate',
-  'zod',
-  'zod/mini',
-  '@noble/hashes',
-  'canonicalize',
-  'decimal.js',
-  'psychrolib',
-] as const;
+export const PURE_LIBRARIES = ['xstate', 'zod', 'zod/mini', '@noble/hashes', 'decimal.js', 'psychrolib'] as const;
 /** xstate stays behind these: everything else sees places, facts and standings. */
 const XSTATE_FILES = ['engine/compile.ts', 'engine/graph.ts'];
 

@@ -4,7 +4,8 @@ import type { PlateRole } from './parts.ts';
 export interface PlateRule {
   readonly role: PlateRole;
   readonly unit: string;
-  readonly pattern: RegExp;
+  /** Its pattern, made where the first plate is read: a start needs none of them. */
+  readonly source: string;
   /** Plausible values (our setting); outside, the piece stays unread. */
   readonly from: number;
   readonly to: number;
@@ -36,7 +37,7 @@ export const between = (
   unit: string,
   pattern: string,
   [from, to]: readonly [number, number],
-): PlateRule => ({ role, unit, pattern: new RegExp(pattern, 'gu'), from, to, words: false });
+): PlateRule => ({ role, unit, source: pattern, from, to, words: false });
 
 /** A number and its unit behind it. */
 export const behind = (role: PlateRole, unit: string, words: string, range: readonly [number, number]): PlateRule =>
@@ -64,8 +65,15 @@ export const chain = (
 export const wordsAs = (role: PlateRole, pattern: string): PlateRule => ({
   role,
   unit: '',
-  pattern: new RegExp(pattern, 'gu'),
+  source: pattern,
   from: 0,
   to: 0,
   words: true,
 });
+
+const made = new Map<string, RegExp>();
+export function patternOf({ source }: PlateRule): RegExp {
+  const known = made.get(source) ?? new RegExp(source, 'gu');
+  made.set(source, known);
+  return known;
+}

@@ -10,7 +10,7 @@ import { matches } from '../matches.ts';
 import { scanNumber } from '../number.ts';
 import { AMPS, keyedOf, PRESSURES, VOLTS } from './keyed.ts';
 import { type PlatePart, type PlateRole, ROLE_NAMES } from './parts.ts';
-import type { PlateRule } from './pattern.ts';
+import { type PlateRule, patternOf } from './pattern.ts';
 import { HEADINGS, RULES, UNKEYED } from './rules.ts';
 
 export type PlateKind = 'run capacitor' | 'start capacitor' | 'motor' | 'contactor' | 'unit';
@@ -67,7 +67,7 @@ class Plate {
   }
 
   apply(rule: PlateRule): void {
-    for (const match of matches(rule.pattern, this.#left)) {
+    for (const match of matches(patternOf(rule), this.#left)) {
       const groups = match.slice(1).filter((group) => group !== undefined);
       const values = groups.map((group) => (rule.words ? this.#typed(group, match) : figure(group)));
       const known = values.filter((value) => value !== null);
