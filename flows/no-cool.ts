@@ -5,6 +5,7 @@ import { code } from './cooling/code.ts';
 import { ice } from './cooling/ice.ts';
 import { noise } from './cooling/noise.ts';
 import { notCold } from './cooling/not-cold.ts';
+import { warm } from './cooling/warm.ts';
 import { water } from './cooling/water.ts';
 import { deadBlock } from './dead-block.ts';
 import { ROOT, ROUND } from './examples/start.ts';
@@ -294,7 +295,7 @@ const round = flow({
         n: {
           label: 'Warm air in cooling',
           words: ['warm air', 'hot air', 'blowing hot', 'blowing warm', 'blows warm', 'blows hot', 'aire caliente'],
-          to: 'what-you-see',
+          to: 'class',
         },
         o: {
           label: 'Error code or blinking board',
@@ -409,7 +410,7 @@ const round = flow({
         k: 'block',
         l: 'block',
         m: 'block',
-        n: 'block',
+        n: 'warm',
         o: 'block',
         p: 'block',
         undecided: 'block',
@@ -433,7 +434,7 @@ const round = flow({
         k: 'ecm-fan',
         l: 'ecm-fan',
         m: 'ecm-fan',
-        n: 'ecm-fan',
+        n: 'warm',
         o: 'ecm-fan',
         p: 'ecm-fan',
         undecided: 'ecm-fan',
@@ -466,6 +467,10 @@ const round = flow({
       evidence: ['observation', 'class', 'fan-electronics'],
       raises: 'not-covered',
       then: '!raised',
+    }),
+    warm: include(warm, {
+      exits: { restart: 'restart', 'not-cold': 'not-cold', again: '!again', raised: '!raised', left: '!left' },
+      needs: {},
     }),
     'not-cold': include(notCold, {
       exits: { restart: 'restart', block: 'block', raised: '!raised', left: '!left' },

@@ -54,6 +54,27 @@ export function unprovenCooling(c: Conclusion, answers: readonly Answer[]): stri
         : 'a drain called cleared without a quart and a float that opens';
     case 'ran-backwards':
       return said('noise/rest').includes('yes') ? null : 'called backwards without a quiet start';
+    case 'reversing-coil': {
+      const { solenoid } = at('warm/coil');
+      return solenoid?.kind === 'over' || (figure(solenoid) ?? 99) < 4
+        ? null
+        : 'a coil condemned that is neither open nor shorted';
+    }
+    case 'reversing-valve': {
+      const ohms = figure(at('warm/coil').solenoid) ?? 0;
+      const volts = figure(at('warm/at-24').solenoid) ?? -1;
+      const right = said('warm/wiring').includes('o') ? volts >= 20.4 : volts >= 0 && volts < 5;
+      const lines = at('warm/lines');
+      const [big, small, before, behind] = ['vapour', 'liquid', 'in', 'out'].map((key) => figure(lines[key]) ?? 0) as [
+        number,
+        number,
+        number,
+        number,
+      ];
+      return ohms >= 10 && ohms <= 40 && right && (big > small || behind - before > 3)
+        ? null
+        : 'a reversing valve condemned without a good coil, its command and its lines';
+    }
     case 'leak-alarm-cleared':
     case 'leak-found': {
       const { standing, result } = at('alarm/search');

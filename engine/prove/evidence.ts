@@ -248,9 +248,12 @@ export const isInside = (place: string, parts: Parts): boolean =>
   !place.startsWith('dead:') &&
   (Object.values(parts).some((v) => (v.kind === 'figure' && ['µF', 'Ω', 'MΩ'].includes(v.unit)) || v.kind === 'over') ||
     chosen(parts.ok).includes('done'));
-/** Volts or amps read outside make-dead, the nameplate's own figures apart. */
+/** By its name: a reading on the 24 V circuit stands at a step that says so. */
+const isOn24 = (place: string): boolean => /24$/.test(place);
+/** Volts or amps read outside make-dead, the nameplate's own figures and those of the 24 V circuit apart. */
 export const isLive = (place: string, parts: Parts): boolean =>
   !place.startsWith('dead:') &&
+  !isOn24(place) &&
   Object.entries(parts).some(
     ([k, v]) => v.kind === 'figure' && ['V', 'A'].includes(v.unit) && !['rla', 'lra', 'fla'].includes(k),
   );

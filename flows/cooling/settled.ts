@@ -9,4 +9,6 @@ export const SETTLED = [
   'rattle-put-right',
   'ran-backwards',
   'coil-smell-cleaned',
+  'reversing-set-right',
+  'reversing-coil',
 ] as const;
