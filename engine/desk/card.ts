@@ -75,7 +75,7 @@ function whose({ job }: Memory, words: (ref: TextRef | undefined) => string | nu
   return text?.kind === 'text' ? words(text.text) : null;
 }
 
-function alarmOf({ alarm }: Memory, file: File): JobCard['alarm'] {
+export function alarmOf({ alarm }: Memory, file: Pick<File, 'entries'>): JobCard['alarm'] {
   if (!alarm) return null;
   const { seq, by, hazard, seen } = alarm;
   return { seq, at: file.entries[seq - 1]?.at ?? '', by, hazard, seen: [...seen] };

@@ -14,7 +14,7 @@ import { closeOut } from '../report/summary.ts';
 import type { Call, Draft, Entry, Prompt, Reply } from '../schema.ts';
 import { type BoardRow, NotKept, type Store } from '../store/port.ts';
 import type { Manual } from '../vocabulary.ts';
-import { isUnreadable, unreadable } from './card.ts';
+import { alarmOf, isUnreadable, unreadable } from './card.ts';
 import { type Beginning, createDispatch, type Dispatch } from './dispatch/dispatch.ts';
 import { createFiles, type File, nothingKnown, replyKey } from './files.ts';
 import { clean, speaksUp, wellFormed } from './heard.ts';
@@ -72,6 +72,8 @@ export function createDesk(parts: DeskParts): Desk {
       summary: closeOut(file.standing, file.entries, words, name),
       call: memory.call && computedOf(memory.call),
       form: file.standing.machine.plan.manual.caller ? formPrompt(file.standing, at) : null,
+      alarm: alarmOf(memory, file),
+      calling: file.standing.machine.plan.manual.caller !== undefined,
       opens: null,
       now: at,
     };

@@ -57,6 +57,10 @@ export interface JobView {
   call: Pick<Call, 'urgency' | 'reasons' | 'causes' | 'load' | 'certified'> | null;
   /** A call that is being taken: the questions that can be answered together; null where one stands alone, or elsewhere. */
   form: Prompt | null;
+  /** An emergency that nobody has released, and who has seen it. */
+  alarm: JobCard['alarm'];
+  /** A record of a call that is or was being taken: names and numbers of callers, for whoever takes calls. */
+  calling: boolean;
   /** The job that a taken call has opened. */
   opens: string | null;
   /** Server's clock when this was made; countdowns are relative to it. */

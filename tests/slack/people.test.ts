@@ -179,6 +179,29 @@ describe('dispatcher and senior', () => {
   });
 });
 
+test('an emergency is said again to each alone until one of them taps that they have seen it', async () => {
+  const job = await w.call('Smoke there');
+  await w.web(job, 'alarm');
+  await w.settled();
+  const said = () => w.ruth.told.filter((m) => words(m).includes('Smoke there')).length;
+  const before = said();
+  expect(before).toBeGreaterThan(0);
+  w.offset += 61_000;
+  await w.web(job, 'note still here');
+  await w.settled();
+  expect(said()).toBe(before + 1);
+  const notice = w.ruth.told.findLast((m) => words(m).includes('Smoke there'));
+  await w.ruth.tap(notice as Message, 'I have seen it');
+  await until(
+    async () => (await entries(job)).some(({ kind, by }) => kind === 'acknowledged' && by === 'ruth'),
+    'not acknowledged',
+  );
+  w.offset += 61_000;
+  await w.web(job, 'note and on');
+  await w.settled();
+  expect(said()).toBe(before + 1);
+});
+
 describe('homes, and who is who', () => {
   test('a home has its person’s calls; a senior’s what needs attention', async () => {
     await w.ines.openHome();

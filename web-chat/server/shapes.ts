@@ -17,6 +17,14 @@ export const TicketLine = z.object({
 });
 const Names = z.record(z.string(), z.object({ name: z.string(), initials: z.string() }));
 
+const Alarm = z.object({
+  seq: z.number(),
+  at: z.string(),
+  by: z.string(),
+  hazard: Hazard,
+  seen: z.array(z.string()),
+});
+
 export const JobView = z.object({
   job: z.string(),
   title: z.string(),
@@ -28,6 +36,8 @@ export const JobView = z.object({
   summary: z.nullable(z.object({ customer: z.array(z.string()), shop: z.array(z.string()) })),
   call: z.nullable(z.pick(Call, { urgency: true, reasons: true, causes: true, load: true, certified: true })),
   form: z.nullable(Prompt),
+  alarm: z.nullable(Alarm),
+  calling: z.boolean(),
   opens: z.nullable(z.string()),
   now: z.string(),
 });
@@ -74,9 +84,7 @@ export const JobCard = z.object({
   certified: z.boolean(),
   causes: z.array(z.string()),
   load: z.array(z.string()),
-  alarm: z.nullable(
-    z.object({ seq: z.number(), at: z.string(), by: z.string(), hazard: Hazard, seen: z.array(z.string()) }),
-  ),
+  alarm: z.nullable(Alarm),
 });
 
 export const Me = z.object({

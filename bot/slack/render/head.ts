@@ -19,6 +19,17 @@ const STATES: Readonly<Partial<Record<JobView['prompt']['kind'], string>>> = {
   signed: 'SIGNED',
 };
 
+/** How soon, what is likely and what to load, as far as it was computed; a caller's own words are not for this channel. */
+function callLines(call: JobView['call']): string[] {
+  if (call === null) return [];
+  return [
+    ...(call.urgency === null ? [] : [`How soon: ${call.urgency}. ${call.reasons.join(' ')}`]),
+    ...(call.causes.length === 0 ? [] : [`Likely: ${call.causes.map(({ cause }) => cause).join(', ')}.`]),
+    ...(call.load.length === 0 ? [] : [`Load: ${call.load.join(' ')}`]),
+    ...(call.certified ? ['Refrigerant is likely: a certified person should go.'] : []),
+  ];
+}
+
 export function head(view: JobView, names: Names, webUrl: string): Drawing {
   const { prompt, title, training, job } = view;
   const state = STATES[prompt.kind] ?? 'Under way';
@@ -27,6 +38,7 @@ export function head(view: JobView, names: Names, webUrl: string): Drawing {
   const lines = [
     ...(training ? ['Training: never counts.'] : []),
     `${state} · ${prompt.progress.label}`,
+    ...callLines(view.call),
     ...(assigned.length === 0 ? ['Nobody is assigned.'] : [`Crew: ${assigned.join(', ').replace(/^to /, '')}`]),
     ...(prompt.kind === 'finished' || prompt.kind === 'signed' ? [] : [`Now: ${prompt.title}`]),
     ...verdicts,

@@ -77,11 +77,24 @@ export function attention(line: TicketLine, view: JobView, names: Names, thread:
     { type: 'section', text: marked(`*${escaped(head)}*`) },
     ...isolationBlock(prompt, names),
     ...paragraphs([...(prompt.kind === 'finished' ? [] : line.says), `Now: ${prompt.title}`]),
-    { type: 'actions', block_id: 'review', elements: reviewButtons(job, prompt.kind) },
+    { type: 'actions', block_id: 'review', elements: [...seenButton(view), ...reviewButtons(job, prompt.kind)] },
     ...(thread === null ? [] : [{ type: 'context' as const, elements: [marked(`<${thread}|Open the thread>`)] }]),
   ];
   return { text: spoken([head, `Now: ${prompt.title}`]), blocks };
 }
+
+/** Ends the saying again of an emergency: one tap, and the record says whose. */
+const seenButton = ({ alarm, job }: JobView) =>
+  alarm === null
+    ? []
+    : [
+        {
+          type: 'button' as const,
+          action_id: 'order',
+          text: plain('I have seen it', LIMITS.button),
+          value: orderValue(job, 'seen'),
+        },
+      ];
 
 /** What a senior can do with a call as it stands; each opens a form, so nothing happens by one tap. */
 export function reviewButtons(job: string, kind: JobView['prompt']['kind']) {

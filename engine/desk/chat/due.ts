@@ -57,7 +57,7 @@ export function due(
   const out: Due[] = [];
   const add = (name: string, body: What): void => void out.push({ id: id(name), body });
 
-  if (!lane.some(({ what }) => what.kind === 'head')) add('head', { kind: 'head' });
+  if (!view.calling && !lane.some(({ what }) => what.kind === 'head')) add('head', { kind: 'head' });
   const pictures = (of: string | null, name: string): void => {
     const drawn = view.prompt.pictures.filter(({ verdict }) => verdict === of);
     for (const [n] of drawn.entries()) add(`${name}.picture.${n}`, { kind: 'picture', of, n });
@@ -71,6 +71,11 @@ export function due(
       add(`event.${seq}`, { kind: 'event', seq });
     for (const to of heedsIt(entry, crew)) add(`attention.${seq}.${to}`, { kind: 'attention', seq, to });
   }
+  for (const { seq, round } of alarmRound(view))
+    for (const to of toldOfAlarm(crew, view.alarm?.by))
+      add(`attention.${seq}.${to}.again.${round}`, { kind: 'attention', seq, to });
+  // Who calls, and from where, is nothing for a channel that the whole crew reads.
+  if (view.calling) return out.filter(({ body }) => body.kind === 'attention');
   const print = printOf(view.prompt);
   const { last } = view.prompt;
   const questions = lane.flatMap(({ id: of, what }) => (what.kind === 'question' ? [{ of, what }] : []));
@@ -89,18 +94,32 @@ export function due(
   return out;
 }
 
+const MINUTE = 60_000;
+/** Minutes after an emergency at which it is said again: each of the first ten, then each tenth. */
+const roundAt = (minutes: number): number => (minutes <= 10 ? minutes : Math.floor(minutes / 10) * 10);
+
+/** The round of saying an emergency again that is due by now; none in the first minute, or once somebody told has seen it. */
+function alarmRound({ alarm, now }: JobView): { seq: number; round: number }[] {
+  if (!alarm || alarm.seen.some((who) => who !== alarm.by)) return [];
+  const round = roundAt(Math.floor((Date.parse(now) - Date.parse(alarm.at)) / MINUTE));
+  return round < 1 ? [] : [{ seq: alarm.seq, round }];
+}
+/** When an emergency that nobody has seen is said again, in milliseconds since 1970; null where none waits. */
+export function nextRound({ alarm, now }: JobView): number | null {
+  if (!alarm || alarm.seen.some((who) => who !== alarm.by)) return null;
+  const from = Date.parse(alarm.at);
+  const minutes = Math.max(0, Math.floor((Date.parse(now) - from) / MINUTE));
+  return from + (minutes < 10 ? minutes + 1 : roundAt(minutes) + 10) * MINUTE;
+}
+/** Everybody who has to know of an emergency, but whoever raised it. */
+const toldOfAlarm = (crew: readonly Person[], by: string | undefined): string[] =>
+  crew.flatMap(({ id, roles }) => (id !== by && roles.some((role) => role !== 'technician') ? [id] : []));
+
 const seniors = (crew: readonly Person[]): Person[] =>
   crew.filter(({ roles }) => roles.includes('senior') || roles.includes('owner'));
 
 /** Who is told by themselves, wherever they are: a senior when somebody needs one, the dispatcher of an emergency too. */
 function heedsIt(entry: Entry, crew: readonly Person[]): string[] {
-  if (entry.kind !== 'raised' && entry.kind !== 'alarmed') return [];
-  const heeds = crew.filter(
-    ({ id, roles }) =>
-      id !== entry.by &&
-      (roles.includes('senior') ||
-        roles.includes('owner') ||
-        (entry.kind === 'alarmed' && roles.includes('dispatcher'))),
-  );
-  return heeds.map(({ id }) => id);
+  if (entry.kind === 'alarmed') return toldOfAlarm(crew, entry.by);
+  return entry.kind === 'raised' ? seniors(crew).flatMap(({ id }) => (id === entry.by ? [] : [id])) : [];
 }

@@ -6,7 +6,7 @@ import type { Entry } from '../../schema.ts';
 import { NotKept, type Saying, type Store } from '../../store/port.ts';
 import type { Desk, JobView, Person } from '../types.ts';
 import { contentOf } from './content.ts';
-import { due } from './due.ts';
+import { due, nextRound } from './due.ts';
 import { type Content, Later, Never, type Spoken, type Voice, type What } from './types.ts';
 
 export interface SpeakerParts {
@@ -78,12 +78,13 @@ export function createSpeaker({ store, desk, voice, clock, trouble }: SpeakerPar
     // A record that can't be read stays so; what could not be kept is tried again.
     if (error instanceof NotKept) setTimeout(() => void hear(job), 1_000).unref();
   }
-  /** An isolation grows too old, and the question changes, whether or not anybody types. */
-  function watchTheClock(job: string, { prompt }: JobView): void {
+  /** An isolation grows too old, and an emergency is said again, whether or not anybody types. */
+  function watchTheClock(job: string, view: JobView): void {
     clearTimeout(deadlines.get(job));
     deadlines.delete(job);
-    const next = prompt.isolation.flatMap(({ until }) => (until === null ? [] : [Date.parse(until)])).sort()[0];
-    if (next === undefined) return;
+    const stale = view.prompt.isolation.flatMap(({ until }) => (until === null ? [] : [Date.parse(until)]));
+    const next = Math.min(...stale, nextRound(view) ?? Number.POSITIVE_INFINITY);
+    if (!Number.isFinite(next)) return;
     const wait = Math.min(LONGEST_TIMER, Math.max(0, next - clock().getTime()) + 50);
     deadlines.set(job, setTimeout(() => void hear(job), wait).unref());
   }
@@ -169,7 +170,7 @@ export function createSpeaker({ store, desk, voice, clock, trouble }: SpeakerPar
     const content = await contentOf(what, view, () => entryAt(job, what));
     if (content === null) return null;
     // A head that can't be found is not a reason to fill the channel.
-    if (under === null && what.kind !== 'head') throw new Never('the thread has no head');
+    if (under === null && what.kind !== 'head' && what.kind !== 'attention') throw new Never('the thread has no head');
     const tried = saying.tries > 0 && !clean.has(id);
     return (tried ? await voice.find(spoken(content)) : null) ?? (await voice.say(spoken(content)));
   }

@@ -53,6 +53,8 @@ export const viewOf = (name: string, last?: number): JobView | null => {
         : null,
     call: null,
     form: null,
+    alarm: null,
+    calling: false,
     opens: null,
     now: NOW,
   };
