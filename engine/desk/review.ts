@@ -9,7 +9,15 @@ import { isUnreadable, unreadable } from './card.ts';
 import type { File } from './files.ts';
 import { may } from './rights.ts';
 import { attentionOf, type KeptCard } from './summary.ts';
-import { type EvidenceRow, type JobView, NoRight, type Person, type ReviewCard, type ReviewDesk } from './types.ts';
+import {
+  type CountBy,
+  type EvidenceRow,
+  type JobView,
+  NoRight,
+  type Person,
+  type ReviewCard,
+  type ReviewDesk,
+} from './types.ts';
 
 interface ReviewParts {
   readonly store: Store;
@@ -27,6 +35,18 @@ interface ReviewParts {
 const PAGE = 20;
 /** How often a page is read again because cards on it were made anew and may belong elsewhere. */
 const READINGS = 50;
+/** Jobs shown behind a count. */
+const COUNTED_JOBS = 50;
+const COUNTED: readonly CountBy[] = ['verdict', 'person', 'part', 'unit'];
+const nameOf = async (
+  by: CountBy,
+  what: string,
+  names: ReadonlyMap<string, string>,
+  equipment: ReviewParts['equipment'],
+): Promise<string> => {
+  if (by === 'person') return names.get(what) ?? what;
+  return by === 'unit' ? ((await equipment(what))?.name ?? what) : what;
+};
 const NOBODY = { own: false, holder: false, gate: false, reason: false, participates: false };
 
 export function createReview({ store, personOf, cardIn, load, viewOf, equipment }: ReviewParts): ReviewDesk {
@@ -60,6 +80,23 @@ export function createReview({ store, personOf, cardIn, load, viewOf, equipment 
         const last = shown.at(-1);
         return { jobs: cards.map(({ card }) => card), next: rows.length > PAGE && last ? written(last) : null };
       }
+    },
+
+    async counts(by, { from, to, also }) {
+      await mustReview(by);
+      const filter = { from, to, also };
+      const names = new Map((await store.people()).map(({ id, name }) => [id, name]));
+      const groups = [];
+      for (const kind of COUNTED) {
+        const counts = await store.counts(kind, filter);
+        const named: { what: string; name: string; jobs: number }[] = [];
+        for (const { what, jobs } of counts)
+          named.push({ what, jobs, name: await nameOf(kind, what, names, equipment) });
+        groups.push({ by: kind, counts: named });
+      }
+      const rows = await store.countedJobs(filter, COUNTED_JOBS);
+      const cards = await Promise.all(rows.map(cardOf));
+      return { groups, jobs: cards.map(({ card: { attention: _, ...card } }) => card) };
     },
 
     async look(by, job) {

@@ -4,6 +4,7 @@
  */
 import { SEMANTICS } from '../fingerprint.ts';
 import { memoryOf } from '../replay.ts';
+import { countsOf } from '../report/counts.ts';
 import { attention } from '../review/attention.ts';
 import { type Attention, queuePlace, type Stand } from '../review/risk.ts';
 import type { Prompt } from '../schema.ts';
@@ -13,7 +14,7 @@ import type { File } from './files.ts';
 import type { JobCard } from './types.ts';
 
 /** Raised when a card says something else of the same record. */
-const FORM = `3.${SEMANTICS}`;
+const FORM = `4.${SEMANTICS}`;
 
 export interface KeptCard {
   readonly card: JobCard;
@@ -49,7 +50,12 @@ export function summaryOf(job: string, file: File, at: string, shown: Prompt): {
   const done = state === 'taken';
   const review =
     done || state === 'taking' ? null : queuePlace({ at: standOf(state, shown), training }, kept.attention);
-  return { kept, summary: { closed: state === 'signed' || done, card: JSON.stringify(kept), review } };
+  const counts = countsOf(file.standing, file.entries);
+  const summary = {
+    ...{ closed: state === 'signed' || done, card: JSON.stringify(kept), review },
+    ...(counts ? { counts } : {}),
+  };
+  return { kept, summary };
 }
 
 export const attentionOf = ({ standing, entries, texts, fast }: File): Attention[] =>

@@ -6,6 +6,7 @@ import type { Evidence } from '../review/evidence.ts';
 import type { Attention } from '../review/risk.ts';
 import type { Trend } from '../review/trends.ts';
 import type { Call, CommandName, Entry, Hazard, Meter, Prompt, Refusal, Reply, Settings, Truck } from '../schema.ts';
+import type { Count, CountBy } from '../store/port.ts';
 
 export type Role = 'technician' | 'senior' | 'dispatcher' | 'owner';
 export interface Person {
@@ -115,6 +116,7 @@ export interface ReviewQueue {
 }
 export type { Recomputed } from '../report/on-the-spot.ts';
 export type { Audience } from '../report/paper/paper.ts';
+export type { Count, CountBy } from '../store/port.ts';
 /** An answer with what was computed of it. */
 export interface EvidenceRow extends TicketLine {
   /** A proof of dead. */
@@ -133,8 +135,22 @@ export interface ReviewView {
   /** What this person may do here now. */
   may: CommandName[];
 }
+export interface CountsAsked {
+  /** `2026-07-14` */
+  from: string;
+  to: string;
+  /** Only jobs that count under each of these as well. */
+  also: Count[];
+}
+export interface ReviewCounts {
+  groups: { by: CountBy; counts: { what: string; name: string; jobs: number }[] }[];
+  /** The last jobs behind them, where something is filtered by. */
+  jobs: JobCard[];
+}
 /** What only seniors and owners do. Everything throws NoRight for others. */
 export interface ReviewDesk {
+  /** Ended jobs between two days (UTC, both included), counted by verdict, person, part and unit. */
+  counts(by: string, asked: CountsAsked): Promise<ReviewCounts>;
   /** `after`: the `next` of the page before; anything else begins at the start. */
   queue(by: string, after?: string): Promise<ReviewQueue>;
   look(by: string, job: string): Promise<ReviewView>;

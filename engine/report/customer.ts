@@ -1,6 +1,6 @@
 /** A finished call in words for whoever pays for it: what was found, what was fitted, that it runs, what is still open. */
 import type { Finding } from '../schema.ts';
-import { type Closed, type Drawn, day, newPartOf, sentence } from './closed.ts';
+import { type Closed, type Drawn, day, type Fitted, newPartOf, sentence } from './closed.ts';
 
 /** Findings that a customer is told of, by the name that the judgement gives them. */
 const PLAIN: Readonly<Record<string, string>> = {
@@ -55,7 +55,7 @@ export function customerSays(of: Closed): Said[] {
     ...found.flatMap((v) => [sentence(`Found: ${v.body.title}`), ...readings(v)]),
     ...(of.fitted.length === 0 ? ['Nothing was fitted.'] : []),
     ...of.fitted.flatMap((f) => [
-      sentence(`Fitted: ${newPart(f.part) ?? f.words}`),
+      sentence(`Fitted: ${fittedWords(f)}`),
       ...(f.part ? beforeAndAfter(f.part, found) : []),
     ]),
     ...(last && last === atEnd(of) && !parts.includes(last)
@@ -74,6 +74,8 @@ function atEnd(of: Closed): Drawn | undefined {
   const last = of.verdicts.at(-1);
   return last && (of.proven || last.body.findings.length === 0 || of.fitted.length > 0) ? last : undefined;
 }
+/** What went in: the part by its print where it was measured, else in the words of the page. */
+export const fittedWords = ({ part, words }: Fitted): string => newPart(part) ?? words;
 const newPart = (part: Drawn | null): string | null => {
   const found = part ? newPartOf(part.body) : undefined;
   return found ? `run capacitor, ${found.reading}` : null;

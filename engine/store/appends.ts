@@ -1,6 +1,7 @@
 /** What both databases say of an append before they write it. */
 import type { Entry, Text } from '../schema.ts';
-import type { Store, Summary } from './port.ts';
+import type { Count, Counts, Store, Summary } from './port.ts';
+import { json } from './rows.ts';
 
 export interface Append {
   readonly job: string;
@@ -33,11 +34,14 @@ export function follows({ job, expected, entries }: Append, end: number | undefi
 export function lineOf({
   entries,
   summary,
-}: Append): [seq: number, at: string, closed: number, card: string | null, review: number | null] | null {
+}: Append):
+  | [seq: number, at: string, closed: number, card: string | null, review: number | null, counts: string | null]
+  | null {
   const end = entries.at(-1);
   // Without a summary the card is gone, and whether the job is closed or what a senior should see is not known any more.
   if (!end) return null;
-  return [end.seq, end.at, summary?.closed ? 1 : 0, summary?.card ?? null, summary ? (summary.review ?? null) : 0];
+  const review = summary ? (summary.review ?? null) : 0;
+  return [end.seq, end.at, summary?.closed ? 1 : 0, summary?.card ?? null, review, countsText(summary?.counts)];
 }
 
 /** The port's two methods that write entries, on one that takes any append. */
@@ -47,3 +51,14 @@ export const writing = (put: (one: Append) => Promise<'kept' | 'conflict'>): Pic
   },
   append: (job, expected, entries, texts, summary) => put({ job, expected, entries, texts, summary: summary ?? null }),
 });
+
+/** As a trigger of the database reads it: `{"day":"2026-07-14","under":[["verdict","…"]]}`. */
+export const countsText = (counts: Counts | undefined): string | null =>
+  counts === undefined
+    ? null
+    : JSON.stringify({ day: counts.day, under: counts.under.map(({ by, what }) => [by, what]) });
+export function countsIn(text: string | null): Counts | undefined {
+  if (text === null) return undefined;
+  const { day, under } = json(text) as { day: string; under: [Count['by'], string][] };
+  return { day, under: under.map(([by, what]) => ({ by, what })) };
+}

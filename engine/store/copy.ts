@@ -1,5 +1,6 @@
 /** A whole shop from one database to another. Broken off and begun again, it goes on where it was. */
 import type { Entry, Text } from '../schema.ts';
+import { countsIn } from './appends.ts';
 import { everyJob, refsIn } from './check.ts';
 import { type BoardRow, Damaged, NotKept, type Pages, type Store, type Summary } from './port.ts';
 
@@ -43,7 +44,9 @@ async function copyJob(job: string, from: Store, to: Store, row: BoardRow | unde
   const pages = await from.read(job);
   // A card that is older than the record is made anew by the desk.
   const current = row?.lastSeq === pages.entries.length && row.card !== null;
-  const summary: Summary | undefined = current ? { closed: row.closed, card: row.card, review: row.review } : undefined;
+  const summary: Summary | undefined = current
+    ? { closed: row.closed, card: row.card, review: row.review, ...counted(row.counts) }
+    : undefined;
   const before = (await to.read(job)).entries;
   if (!before.every((entry, i) => entry.hash === pages.entries[i]?.hash))
     throw new NotKept(`The other database holds another record of job ${job}.`);
@@ -56,6 +59,11 @@ async function copyJob(job: string, from: Store, to: Store, row: BoardRow | unde
   if (alike(await to.read(job)) !== alike(pages)) throw new Damaged('The copy reads differently.', job);
   return pages.entries.length;
 }
+const counted = (text: string | null): Pick<Summary, 'counts'> => {
+  const counts = countsIn(text);
+  return counts ? { counts } : {};
+};
+
 /** Words are a set: the order in which they came says nothing. */
 const alike = ({ entries, texts }: Pages): string =>
   JSON.stringify([entries, [...texts].sort((a, b) => (a.ref < b.ref ? -1 : 1))]);

@@ -45,12 +45,36 @@ export interface Summary {
   readonly card: string;
   /** Its place in the queue of review, the smaller first; null or left out: none is due. */
   readonly review?: number | null;
+  /** What the job counts under, once it has ended; left out: under nothing. */
+  readonly counts?: Counts;
+}
+/** Under what an ended job counts, and on which day it ended, UTC. */
+export interface Counts {
+  readonly day: string;
+  readonly under: readonly Count[];
+}
+/** One thing that a job counts under: a verdict, a person, a part, a unit. */
+export interface Count {
+  readonly by: CountBy;
+  readonly what: string;
+}
+export type CountBy = 'verdict' | 'person' | 'part' | 'unit';
+/** Which jobs are counted: ended from this day to that one, UTC, both included, and under each of these as well. */
+export interface CountFilter {
+  readonly from: string;
+  readonly to: string;
+  readonly also: readonly Count[];
+}
+export interface Counted extends Count {
+  readonly jobs: number;
 }
 export interface BoardRow extends JobRow {
   readonly closed: boolean;
   readonly card: string | null;
   /** As in the summary; 0 where there is no card and so nobody knows. */
   readonly review: number | null;
+  /** As in the summary, as JSON. */
+  readonly counts: string | null;
 }
 
 /** Where a page of the queue ended; the next one begins behind it. */
@@ -141,7 +165,7 @@ export interface Store {
   board(closed: number): Promise<BoardRow[]>;
   /**
    * The queue of review after this mark, so many rows: by `review`, and of two alike the one that grew longest ago first.
-   * A job that is not closed and has no card comes first, with 0: nobody knows yet what it needs.
+   * A job that has no card comes first, with 0: nobody knows yet what it needs.
    */
   queue(after: QueueMark | null, limit: number): Promise<QueueRow[]>;
   /**
@@ -151,6 +175,10 @@ export interface Store {
   find(beginnings: readonly string[], limit: number): Promise<BoardRow[]>;
   /** Units whose name has words that begin so. */
   findUnits(beginnings: readonly string[], limit: number): Promise<Sheet[]>;
+  /** How many ended jobs count under what, the most first. Never by reading the jobs. */
+  counts(by: CountBy, filter: CountFilter): Promise<Counted[]>;
+  /** The jobs behind such a count, the one that ended last first. */
+  countedJobs(filter: CountFilter, limit: number): Promise<BoardRow[]>;
   /** Made anew from a record that ended at `seq`; without effect where the record has grown since. */
   saveSummary(job: string, seq: number, summary: Summary): Promise<void>;
   /**

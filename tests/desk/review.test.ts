@@ -2,8 +2,8 @@
 import Database from 'better-sqlite3';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { ReviewCard } from '../../engine/desk/index.ts';
-import { GOOD, MOTORS, PLATE, PROVING, RESIDUAL } from '../engine/given.ts';
-import { TO_READINGS } from '../people.ts';
+import { GOOD, MOTORS, PLATE, PROVING, REPAIR, RESIDUAL, WEAK_HERM } from '../engine/given.ts';
+import { PROVES, TO_READINGS } from '../people.ts';
 import { Shop } from './shop.ts';
 
 let shop: Shop;
@@ -84,6 +84,53 @@ test('page by page nothing is missed and nothing comes twice', async () => {
   expect((await shop.desk.review.queue('ruth', 'made up')).jobs.length).toBe(20);
 });
 
+test('ended jobs are counted by verdict, person and part, each with its filter; a training job never', async () => {
+  const counted = await shop.desk.review.counts('ruth', { from: '2026-07-14', to: '2026-07-14', also: [] });
+  const said = (of: typeof counted) =>
+    of.groups.map(({ by, counts }) => [by, counts.map(({ name, jobs }) => `${name} ${jobs}`)]);
+  // Only the sound call has ended; the training one did not, and would not count.
+  expect(said(counted)).toEqual([
+    ['verdict', ['It runs within its figures: no part found at fault 1', 'The run capacitor is good 1']],
+    ['person', ['Ines Vale 1']],
+    ['part', []],
+    ['unit', []],
+  ]);
+  expect(counted.jobs).toEqual([]);
+  const also = [{ by: 'person', what: 'ines' } as const];
+  const hers = await shop.desk.review.counts('ruth', { from: '2026-07-14', to: '2026-07-14', also });
+  expect(hers.jobs.map(({ title, state }) => [title, state])).toEqual([['sound', 'signed']]);
+  const later = await shop.desk.review.counts('otto', { from: '2026-07-15', to: '2026-07-20', also });
+  expect([...later.groups.flatMap(({ counts }) => counts), ...later.jobs]).toEqual([]);
+});
+
+test('a repair counts under what was found and what was fitted, once each; sent back, it counts no more', async () => {
+  const job = await shop.call('tomas', 'repaired');
+  const lines = [...TO_READINGS, WEAK_HERM, ...MOTORS, ...REPAIR, PLATE, 'closed', PROVES];
+  await shop.types(job, lines, 'tomas');
+  const also = [{ by: 'person', what: 'tomas' } as const];
+  const his = async () =>
+    (await shop.desk.review.counts('ruth', { from: '2026-07-14', to: '2026-07-14', also })).groups;
+  const parts = async () => (await his()).find(({ by }) => by === 'part')?.counts.map(({ name }) => name);
+  expect((await parts())?.map((name) => name.replaceAll('\u2009', ' '))).toEqual(['run capacitor, 45+5 µF 440 V']);
+  await shop.desk.reply('ruth', job, {
+    kind: 'withdraw',
+    client: shop.client(),
+    of: await lastAnswer(job),
+    reason: 'no',
+  });
+  expect(await parts()).toEqual([]);
+});
+const lastAnswer = async (job: string): Promise<number> =>
+  (await shop.desk.look('ruth', job)).ticket.findLast(({ kind }) => kind === 'answered')?.seq ?? 0;
+
 test.each(['ines', 'dana'])('%s does not review', async (who) => {
-  await expect(shop.desk.review.queue(who)).rejects.toThrow('Only a senior or the owner reviews jobs.');
+  const { review } = shop.desk;
+  const asked = { from: '2026-07-14', to: '2026-07-14', also: [] };
+  for (const work of [
+    review.queue(who),
+    review.counts(who, asked),
+    review.look(who, 'any'),
+    review.recompute(who, 'any'),
+  ])
+    await expect(work).rejects.toThrow('Only a senior or the owner reviews jobs.');
 });

@@ -67,6 +67,43 @@ export function listContract(name: string, makeGround: () => Promise<Ground>): v
         expect((await store.board(0)).find(({ job }) => job === 'f')).toMatchObject({ review: 5 });
       });
 
+      test('counts what ended under what and when; each count again under others; and names the jobs behind it', async () => {
+        const ended = (day: string, verdict: string, person: string) => ({
+          closed: true,
+          card: '{}',
+          counts: { day, under: [{ by: 'verdict', what: verdict } as const, { by: 'person', what: person } as const] },
+        });
+        const make = async (job: string, summary: ReturnType<typeof ended>) => {
+          const { entries, texts } = record(job, 1);
+          await store.create(job, entries, texts, summary);
+        };
+        await make('a', ended('2026-07-01', 'weak', 'ines'));
+        await make('b', ended('2026-07-02', 'weak', 'tomas'));
+        await make('c', ended('2026-07-03', 'good', 'ines'));
+        await begin('under way', 1, false);
+        const all = { from: '2026-07-01', to: '2026-07-03', also: [] };
+        const counted = async (...given: Parameters<Store['counts']>) =>
+          (await store.counts(...given)).map(({ what, jobs }) => `${what} ${jobs}`);
+        expect(await counted('verdict', all)).toEqual(['weak 2', 'good 1']);
+        expect(await counted('verdict', { ...all, from: '2026-07-02' })).toEqual(['good 1', 'weak 1']);
+        const hers = { ...all, also: [{ by: 'person', what: 'ines' } as const] };
+        expect(await counted('verdict', hers)).toEqual(['good 1', 'weak 1']);
+        expect((await store.countedJobs(hers, 9)).map(({ job }) => job)).toEqual(['c', 'a']);
+        const both = { ...all, also: [...hers.also, { by: 'verdict', what: 'weak' } as const] };
+        expect((await store.countedJobs(both, 9)).map(({ job }) => job)).toEqual(['a']);
+        expect((await store.countedJobs(hers, 1)).map(({ job }) => job)).toEqual(['c']);
+        expect(await store.countedJobs(all, 9)).toEqual([]);
+        // Made anew, begun again, forgotten, emptied: the counts follow the list, and the list alone.
+        await store.saveSummary('a', 1, ended('2026-07-01', 'good', 'ines'));
+        expect(await counted('verdict', all)).toEqual(['good 2', 'weak 1']);
+        await store.saveSummary('b', 1, { closed: false, card: '{}' });
+        expect(await counted('verdict', all)).toEqual(['good 2']);
+        await store.forget({ job: 'c' });
+        expect(await counted('verdict', all)).toEqual(['good 1']);
+        await sql('delete from board');
+        expect(await counted('verdict', all)).toEqual([]);
+      });
+
       test('a conflict changes no card', async () => {
         const { entries } = await begin('a', 2, false);
         const late = written('a', entries[0]);

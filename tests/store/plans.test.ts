@@ -36,6 +36,12 @@ async function aDay(store: Store): Promise<void> {
   await desk.dispatch.alarms('dana');
   await store.findUnits(['brook', 'terrace'], 5);
   await desk.review.queue('ruth');
+  const also = [
+    { by: 'person', what: 'ines' },
+    { by: 'verdict', what: 'weak' },
+  ] as const;
+  await store.counts('verdict', { from: '2026-01-01', to: '2026-01-02', also });
+  await store.countedJobs({ from: '2026-01-01', to: '2026-01-02', also }, 50);
   await store.byClient(view.job, 'b');
   await store.saveSummary(view.job, 1, { closed: false, card: 'of an earlier end' });
   await store.photo(await store.savePhoto(Buffer.from('photo')));
@@ -100,6 +106,7 @@ test('PostgreSQL: with thousands of jobs there, no table is gone through in a da
     insert into saying (id, chat, lane, body, at) select 's' || n, 'c', n, '{}', n from generate_series(1, 4000) as n;
     insert into sought select 'w' || n, 'job', 'filler-' || n, 1 from generate_series(1, 4000) as n;
     insert into share select n, n, 'shop', '', '', '2027' from generate_series(1, 4000) as n;
+    insert into tally select 'verdict', '2026-01-0' || (n % 9), 'v' || n, n from generate_series(1, 4000) as n;
     insert into heard select 'c', n, 1 from generate_series(1, 4000) as n;
     analyze`);
   const store = await openPostgres(ground.url);

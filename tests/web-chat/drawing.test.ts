@@ -58,6 +58,7 @@ const drawn = (path: string, brief = false) => show(path, 'nocool-brief', brief 
 const paths: readonly (readonly [string, string])[] = [
   ['the list of calls', '/'],
   ['the queue of review', '/review'],
+  ['counts', '/review/counts?verdict=a'],
   ['a job on the review desk', '/review/finished'],
   ['a report for the customer', '/jobs/finished/report/customer'],
   ['the record for the shop', '/jobs/finished/report/shop'],

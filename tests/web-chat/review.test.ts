@@ -141,11 +141,12 @@ test('a junior and a dispatcher are told that this is not theirs, and nothing is
     const asked = await Promise.all([
       fetch(`${serving.url}/review`, { headers }),
       fetch(`${serving.url}/review/${job}`, { headers }),
+      fetch(`${serving.url}/review/counts`, { headers }),
       fetch(`${serving.url}/api/review`, { headers }),
       fetch(`${serving.url}/api/review/${job}`, { headers }),
       fetch(`${serving.url}/api/review/${job}/recompute`, { method: 'POST', headers, body: '{}' }),
     ]);
-    expect(asked.map(({ status }) => status)).toEqual([403, 403, 403, 403, 403]);
+    expect(asked.map(({ status }) => status)).toEqual(Array(6).fill(403));
     for (const answer of asked) expect(await answer.text()).not.toContain('Mill Lane');
   }
 });
@@ -182,4 +183,20 @@ test('a report is read on a page, shared by a link that needs no sign-in, and ta
   expect([gone.status, await gone.text()]).toEqual([404, expect.stringContaining('This link opens no report')]);
   expect((await get(`${path}/pdf`)).status).toBe(404);
   expect(ines.errors).toEqual([]);
+});
+
+test('counts are links: each filters by what it counts, and the jobs behind it are named', async () => {
+  await finished('Counted Lane 1');
+  const cookie = await serving.cookieFor('ruth');
+  const get = async (path: string) =>
+    (await fetch(`${serving.url}${path}`, { headers: { cookie } }))
+      .text()
+      .then((text) => text.replaceAll('&amp;', '&'));
+  const all = await get('/review/counts');
+  const [, href = ''] = /<a href="([^"]*person=ines[^"]*)">Ines Vale<\/a>/.exec(all) ?? [];
+  const hers = await get(href);
+  expect(hers).toContain('Without: Ines Vale');
+  expect(hers).toMatch(/<a href="\/review\/[0-9a-f]+">Counted Lane 1<\/a>/);
+  expect(await get('/review/counts?from=2020-01-01&to=2020-01-02')).toContain('Nothing ended in these days.');
+  expect((await fetch(`${serving.url}/review/counts?from=x`, { headers: { cookie } })).status).toBe(400);
 });

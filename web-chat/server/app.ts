@@ -20,6 +20,7 @@ import { ASSETS, guard } from './guard.ts';
 import type { WebParts } from './parts.ts';
 import { answerProblem, Problem } from './problem.ts';
 import { api } from './routes/api.ts';
+import { counts } from './routes/counts.tsx';
 import { dispatch } from './routes/dispatch.tsx';
 import { feed } from './routes/feed.ts';
 import { offline } from './routes/offline.tsx';
@@ -92,6 +93,7 @@ export function buildServer(parts: WebParts): FastifyInstance {
     inside.register(photos(parts));
     inside.register(pages(parts, built));
     inside.register(review(parts, built));
+    inside.register(counts(parts, built));
     inside.register(reports(parts, built));
     inside.register(dispatch(parts, built));
     inside.register(signing(parts, built));

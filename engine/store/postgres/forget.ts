@@ -26,7 +26,7 @@ export function createForget(link: Link): Pick<Store, 'forget'> {
     );
     const [words] = await link.together([
       { text: `delete from words ${ON_JOB}`, values: [job] },
-      { text: `update board set closed = 0, card = null, review = 0 ${ON_JOB}`, values: [job] },
+      { text: `update board set closed = 0, card = null, review = 0, counts = null ${ON_JOB}`, values: [job] },
       { text: 'delete from share where job = $1', values: [job] },
       { text: 'delete from photo where hash = any($1::text[])', values: [photos] },
       { text: `delete from sought where list = 'job' and id = $1`, values: [job] },
@@ -46,7 +46,7 @@ export function createForget(link: Link): Pick<Store, 'forget'> {
     const body = row === undefined ? null : JSON.stringify(forgotten(json(row[0]) as Person));
     const [, words] = await link.together([
       {
-        text: `update board set closed = 0, card = null, review = 0 where job in (select job ${BY_PERSON})`,
+        text: `update board set closed = 0, card = null, review = 0, counts = null where job in (select job ${BY_PERSON})`,
         values: [id],
       },
       { text: `delete ${BY_PERSON}`, values: [id] },

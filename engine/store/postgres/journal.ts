@@ -149,7 +149,7 @@ function parameters(kept: readonly Waiting[], known: ReadonlySet<string>): unkno
     jobs.filter((job) => known.has(job)),
     ...columns(entries, 11),
     ...columns(words, 5),
-    ...columns([...lines.values()], 6),
+    ...columns([...lines.values()], 7),
     ...columns(kept.flatMap(soughtIn), 4),
     CHANNEL,
   ];

@@ -1,6 +1,7 @@
 /** A shop's record in a PostgreSQL database, which any number of processes on any number of machines may have open. */
 import type { Store } from '../port.ts';
 import { createWatchers } from '../watchers.ts';
+import { createCounts } from './counts.ts';
 import { createFeed } from './feed.ts';
 import { createForget } from './forget.ts';
 import { createJournal } from './journal.ts';
@@ -41,6 +42,7 @@ export async function openPostgres(
       ...createPhotos(link),
       ...createSayings(link),
       ...createShares(link),
+      ...createCounts(link),
       ...createForget(link),
       ...journal,
       watch: watchers.watch,

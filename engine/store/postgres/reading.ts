@@ -1,4 +1,6 @@
 /** The reading of entries, and the list of jobs. */
+
+import { countsText } from '../appends.ts';
 import type { BoardRow, QueueMark, Store } from '../port.ts';
 import { toEntries, toTexts } from '../rows.ts';
 import type { Link } from './link.ts';
@@ -12,14 +14,16 @@ export type Line = [
   closed: number,
   card: string | null,
   review: number | null,
+  counts: string | null,
 ];
-export const toLine = ([job, lastSeq, updated, closed, card, review]: Line): BoardRow => ({
+export const toLine = ([job, lastSeq, updated, closed, card, review, counts]: Line): BoardRow => ({
   job,
   lastSeq,
   updated,
   closed: closed === 1,
   card,
   review,
+  counts,
 });
 
 /** Before every row. */
@@ -53,14 +57,21 @@ export function createReading(link: Link): Reading {
     async queue(after, limit) {
       const { review, updated, nr } = after ?? START;
       const rows = await link.read<[...Line, number]>('queue', SQL.queue, [review, updated, nr, limit]);
-      return rows.map(([job, last, at, closed, card, place, key]) => ({
-        ...toLine([job, last, at, closed, card, place]),
+      return rows.map(([job, last, at, closed, card, place, counts, key]) => ({
+        ...toLine([job, last, at, closed, card, place, counts]),
         review: place ?? 0,
         nr: key,
       }));
     },
-    async saveSummary(job, seq, { closed, card, review }) {
-      await link.again('save-summary', SQL.saveSummary, [closed ? 1 : 0, card, review ?? null, job, seq]);
+    async saveSummary(job, seq, { closed, card, review, counts }) {
+      await link.again('save-summary', SQL.saveSummary, [
+        closed ? 1 : 0,
+        card,
+        review ?? null,
+        countsText(counts),
+        job,
+        seq,
+      ]);
     },
   };
 }
@@ -79,7 +90,7 @@ export async function fillBoard(link: Link): Promise<void> {
     'fill-board',
     `insert into board (job, last_seq, updated, closed, card, review)
      select job.key, e.seq, e.at, case e.kind when 'signed' then 1 else 0 end, null,
-       case e.kind when 'signed' then null else 0 end from job
+       0 from job
      cross join lateral (select seq, at, kind from entry where job = job.key order by seq desc limit 1) as e
      on conflict do nothing`,
   );

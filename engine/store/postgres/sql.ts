@@ -2,7 +2,7 @@
 import { ENTRY_COLUMNS, WORDS_COLUMNS } from '../rows.ts';
 
 const OF_JOB = 'where job = (select key from job where id = $1)';
-const LINE = 'job.id, board.last_seq, board.updated, board.closed, board.card, board.review';
+const LINE = 'job.id, board.last_seq, board.updated, board.closed, board.card, board.review, board.counts';
 const FROM = 'from board join job on job.key = board.job';
 export const ROW = `${LINE} ${FROM}`;
 const OF_ENTRY = ENTRY_COLUMNS.split(', ').map((column) => `entry.${column}`);
@@ -19,8 +19,8 @@ export const SQL = {
   boardClosed: `select ${ROW} where closed = 1 order by updated desc, board.job desc limit $1`,
   queue: `select ${LINE}, board.job ${FROM} where review is not null
     and (review, updated, board.job) > ($1, $2, $3) order by review, updated, board.job limit $4`,
-  saveSummary: `update board set closed = $1, card = $2, review = $3
-    where job = (select key from job where id = $4) and last_seq = $5`,
+  saveSummary: `update board set closed = $1, card = $2, review = $3, counts = $4
+    where job = (select key from job where id = $5) and last_seq = $6`,
   /** Where each job of a batch ends. */
   ends: `select id, key, (select coalesce(max(seq), 0) from entry where job = job.key) from unnest($1::text[]) as asked
     join job on job.id = asked`,
@@ -43,18 +43,19 @@ export const SQL = {
       from unnest($14::text[], $15::int[], $16::text[], $17::text[], $18::text[])
         with ordinality as w (id, seq, ref, salt, text, nr)
       join named on named.id = w.id order by named.key, w.nr),
-    listed as (insert into board (job, last_seq, updated, closed, card, review)
-      select named.key, b.last_seq, b.updated, b.closed, b.card, b.review
-      from unnest($19::text[], $20::int[], $21::text[], $22::int[], $23::text[], $24::int[])
-        as b (id, last_seq, updated, closed, card, review)
+    listed as (insert into board (job, last_seq, updated, closed, card, review, counts)
+      select named.key, b.last_seq, b.updated, b.closed, b.card, b.review, b.counts
+      from unnest($19::text[], $20::int[], $21::text[], $22::int[], $23::text[], $24::int[],
+        $25::text[]) as b (id, last_seq, updated, closed, card, review, counts)
       join named on named.id = b.id order by named.key
       on conflict (job) do update set last_seq = excluded.last_seq, updated = excluded.updated,
-        closed = excluded.closed, card = excluded.card, review = excluded.review),
+        closed = excluded.closed, card = excluded.card, review = excluded.review,
+        counts = excluded.counts),
     found_by as (insert into sought (token, list, id, seq)
-      select token, list, id, min(seq) from unnest($25::text[], $26::text[], $27::text[], $28::int[])
+      select token, list, id, min(seq) from unnest($26::text[], $27::text[], $28::text[], $29::int[])
         as s (token, list, id, seq) group by token, list, id order by token, list, id
       on conflict do nothing)
-    select pg_notify($29, '')`,
+    select pg_notify($30, '')`,
   /** How far everything is committed; the entries from the horizon of the last time on, those seen already included. */
   horizon: 'select pg_snapshot_xmin(pg_current_snapshot())::text',
   since: `select here.xmin::text, entry.xid::text, job.id, ${OF_ENTRY.join(', ')}

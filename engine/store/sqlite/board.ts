@@ -1,9 +1,11 @@
 /** The list of jobs, from a table that is derived from the entries and may be thrown away. */
 import type { Database } from 'better-sqlite3';
+import { countsText } from '../appends.ts';
 import type { BoardRow, QueueMark, QueueRow, Store } from '../port.ts';
 import { guarded } from './trouble.ts';
 
-const LINE = 'job.id as job, board.last_seq as lastSeq, board.updated, board.closed, board.card, board.review';
+const LINE =
+  'job.id as job, board.last_seq as lastSeq, board.updated, board.closed, board.card, board.review, board.counts';
 const FROM = 'from board join job on job.key = board.job';
 export const ROW = `${LINE} ${FROM}`;
 const QUEUED = `${LINE}, board.job as nr ${FROM}`;
@@ -15,7 +17,7 @@ export const BOARD_SQL = {
   queue: `select ${QUEUED}
     where review is not null
     and (review, updated, board.job) > (?, ?, ?) order by review, updated, board.job limit ?`,
-  save: `update board set closed = ?, card = ?, review = ? where job = (select key from job where id = ?) and last_seq = ?`,
+  save: `update board set closed = ?, card = ?, review = ?, counts = ? where job = (select key from job where id = ?) and last_seq = ?`,
 } as const;
 
 type Raw<T extends BoardRow> = Omit<T, 'closed'> & { readonly closed: number };
@@ -40,8 +42,8 @@ export function createBoard(db: Database): Pick<Store, 'board' | 'queue' | 'save
         const { review, updated, nr } = after ?? START;
         return queue.all(review, updated, nr, limit).map((row) => ({ ...row, closed: row.closed === 1 }));
       }),
-    saveSummary: (job, seq, { closed: done, card, review }) =>
-      guarded(() => void save.run(done ? 1 : 0, card, review ?? null, job, seq)),
+    saveSummary: (job, seq, { closed: done, card, review, counts }) =>
+      guarded(() => void save.run(done ? 1 : 0, card, review ?? null, countsText(counts), job, seq)),
   };
 }
 
@@ -53,6 +55,6 @@ export function fillBoard(db: Database): void {
   const count = (table: string): unknown => db.prepare(`select count(*) from ${table}`).pluck().get();
   if (count('board') === count('job')) return;
   db.exec(`insert or ignore into board (job, last_seq, updated, closed, card, review)
-    select job.key, entry.seq, entry.at, entry.kind = 'signed', null, iif(entry.kind = 'signed', null, 0) from job
+    select job.key, entry.seq, entry.at, entry.kind = 'signed', null, 0 from job
     join entry on entry.job = job.key and entry.seq = (select max(seq) from entry where entry.job = job.key)`);
 }

@@ -24,7 +24,7 @@ export function createForget(db: Database): Pick<Store, 'forget'> {
   const saveUnit = db.prepare(`update sheet set body = ?, version = version + 1 where list = 'equipment' and id = ?`);
   const noPhoto = db.prepare('delete from photo where hash = ?');
   const noShare = db.prepare('delete from share where job = ?');
-  const noCard = db.prepare('update board set closed = 0, card = null, review = 0 where job = ?');
+  const noCard = db.prepare('update board set closed = 0, card = null, review = 0, counts = null where job = ?');
   const person = db.prepare<[string], string>('select body from person where id = ?').pluck();
   const savePerson = db.prepare('update person set body = ? where id = ?');
   const signIns = ['link', 'session'].map((table) => db.prepare(`delete from ${table} where person = ?`));

@@ -14,9 +14,10 @@ export function createJournal(db: Database, commits: Commits): Pick<Store, 'crea
   const lastOf = db.prepare<[number], number>('select coalesce(max(seq), 0) from entry where job = ?').pluck();
   const addEntry = db.prepare(`insert into entry (job, ${ENTRY_COLUMNS}) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`);
   const addWords = db.prepare(`insert into words (job, seq, ${WORDS_COLUMNS}) values (?, ?, ?, ?, ?)`);
-  const onBoard = db.prepare(`insert into board (job, last_seq, updated, closed, card, review) values (?, ?, ?, ?, ?, ?)
+  const onBoard = db.prepare(`insert into board (job, last_seq, updated, closed, card, review, counts)
+    values (?, ?, ?, ?, ?, ?, ?)
     on conflict do update set last_seq = excluded.last_seq, updated = excluded.updated, closed = excluded.closed,
-      card = excluded.card, review = excluded.review`);
+      card = excluded.card, review = excluded.review, counts = excluded.counts`);
   const sought = soughtWriter(db);
   const { watch, tell } = createWatchers();
 

@@ -98,6 +98,25 @@ const SHARES = [
   sql`create index share_by_end on share (expires)`,
 ];
 
+const COUNTS = [
+  // What an ended job counts under, as the desk says it; beside it the same as rows, which the database keeps by itself.
+  sql`alter table board add column counts text`,
+  sql`create table tally (
+    kind text not null, day text not null, what text not null, job integer not null,
+    primary key (kind, day, what, job)) strict, without rowid`,
+  sql`create index tally_of_job on tally (job, kind, what)`,
+  sql`create trigger board_is_counted after insert on board when new.counts is not null begin
+    insert into tally select json_extract(value, '$[0]'), json_extract(new.counts, '$.day'), json_extract(value, '$[1]'),
+      new.job from json_each(new.counts, '$.under'); end`,
+  sql`create trigger board_is_counted_anew after update of counts on board when new.counts is not old.counts begin
+    delete from tally where job = new.job;
+    insert into tally select json_extract(value, '$[0]'), json_extract(new.counts, '$.day'), json_extract(value, '$[1]'),
+      new.job from json_each(new.counts, '$.under'); end`,
+  sql`create trigger board_is_not_counted after delete on board begin delete from tally where job = old.job; end`,
+  // Nobody knows yet what earlier jobs count under: the desk has to look.
+  sql`update board set card = null, review = 0`,
+];
+
 export const MIGRATIONS: Record<string, Migration> = {
   '001-first': run(FIRST),
   '002-sheets': run(SHEETS),
@@ -106,4 +125,5 @@ export const MIGRATIONS: Record<string, Migration> = {
   '005-review': run(REVIEW),
   '006-sought': run(SOUGHT),
   '007-shares': run(SHARES),
+  '008-counts': run(COUNTS),
 };

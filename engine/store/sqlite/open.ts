@@ -7,6 +7,7 @@ import { Kysely, Migrator, SqliteDialect } from 'kysely';
 import { NotKept, type Store } from '../port.ts';
 import { createBoard, fillBoard } from './board.ts';
 import { createCommits } from './commits.ts';
+import { createCounts } from './counts.ts';
 import { createForget } from './forget.ts';
 import { createJournal } from './journal.ts';
 import { MIGRATIONS } from './migrations.ts';
@@ -60,6 +61,7 @@ export async function storeOn(db: Database.Database): Promise<Store> {
     ...createPhotos(db),
     ...createSayings(db).port,
     ...createShares(db, commits),
+    ...createCounts(db),
     ...createForget(db),
     ...createJournal(db, commits),
     close: () => guarded(close),

@@ -85,6 +85,14 @@ export function sampleReview(look: (by: string, job: string) => Promise<JobView>
       );
       return { view, attention, evidence, trends, may: ['release', 'approve', 'ask', 'sign', 'send back'] };
     },
+    counts: async () => ({
+      groups: (['verdict', 'person', 'part', 'unit'] as const).map((by) => ({
+        by,
+        counts:
+          by === 'unit' ? [] : [{ what: 'a', name: 'The run capacitor is out of its label: replace it', jobs: 12 }],
+      })),
+      jobs: [card(2, 'finished', 0)].map(({ attention: _, ...rest }) => rest),
+    }),
     recompute: async () => ({ entries: 5, head: 'a'.repeat(64), verdicts: [], difference: null }),
   };
 }

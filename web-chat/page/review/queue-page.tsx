@@ -69,6 +69,9 @@ export function QueuePage({ me, build, queue: first }: QueueState) {
         <a class="key" href="/">
           Calls
         </a>
+        <a class="key" href="/review/counts">
+          Counts
+        </a>
         <p>{me.name}</p>
         {old && <p role="status">No contact. This list may be old.</p>}
         {outdated && <Outdated />}
