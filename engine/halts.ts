@@ -163,7 +163,8 @@ function heldWords(plan: Plan, memory: Memory): string {
 }
 
 function emergency(memory: Memory): Card {
-  const number = memory.settings.emergencyNumber;
+  const { emergencyNumber, region } = memory.settings;
+  const number = region ? `${emergencyNumber} (${region})` : emergencyNumber;
   const gas = memory.alarm?.hazard === 'gas' || memory.alarm?.hazard === 'refrigerant';
   return {
     kind: 'emergency',

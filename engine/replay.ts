@@ -72,7 +72,11 @@ export function deadlineOf(plan: Plan, memory: Memory, cabinet: string): string 
   const isolation = memory.isolations[cabinet];
   if (!isolation?.lastAt || !isBegun(plan, memory, cabinet)) return null;
   if (isolation.again && !isBegun(plan, memory, cabinet, 'age')) return null;
-  const minutes = Number(plan.manual.isolation.minutes.value);
+  // A shop may want it sooner; nobody gets it later.
+  const minutes = Math.min(
+    Number(plan.manual.isolation.minutes.value),
+    memory.settings.minutes ?? Number.POSITIVE_INFINITY,
+  );
   return new Date(Date.parse(isolation.lastAt) + minutes * 60_000).toISOString();
 }
 

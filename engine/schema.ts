@@ -80,6 +80,10 @@ export const Settings = z.strictObject({
   emergencyNumber: z.string().check(z.maxLength(40)),
   /** Whether the shop allows a tag with one extra measure where no lock fits. */
   tagWithExtraMeasure: z.boolean(),
+  /** Where the shop works, as it is shown beside the emergency number. */
+  region: z.optional(z.string().check(z.maxLength(60))),
+  /** Minutes after which a proof of dead is too old, where the shop wants it sooner than the manual. Never later. */
+  minutes: z.optional(z.number().check(z.int(), z.gte(5), z.lte(30))),
 });
 export type Settings = z.infer<typeof Settings>;
 

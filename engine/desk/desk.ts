@@ -15,6 +15,7 @@ import type { Call, Draft, Entry, Prompt, Reply } from '../schema.ts';
 import { type BoardRow, NotKept, type Store } from '../store/port.ts';
 import type { Manual } from '../vocabulary.ts';
 import { alarmOf, isUnreadable, unreadable } from './card.ts';
+import { createShopDesk } from './crew/shop-desk.ts';
 import { type Beginning, createDispatch, type Dispatch } from './dispatch/dispatch.ts';
 import { createFiles, type File, nothingKnown, replyKey } from './files.ts';
 import { clean, speaksUp, wellFormed } from './heard.ts';
@@ -310,6 +311,7 @@ export function createDesk(parts: DeskParts): Desk {
       viewOf: async (job, file) => viewOf({ job, at: now(), crew: await store.people() }, file),
     }),
     dispatch,
+    shop: createShopDesk({ store, sheets, clock, personOf }),
 
     async exportJob(by, job) {
       const person = await personOf(by);

@@ -255,6 +255,30 @@ export interface ReportDesk {
   shared(token: string): Promise<Report | null>;
 }
 
+/** What the owner changes of a person. Their accounts in chats and their words stay as they are. */
+export type PersonWish = Pick<Person, 'id' | 'name' | 'initials' | 'certified' | 'active'> &
+  Partial<Pick<Person, 'meter' | 'truck'>> & { roles: Role[] };
+export interface ShopView {
+  people: PersonWish[];
+  trucks: Truck[];
+  settings: Settings;
+  /** Whether this person may change it; else it is to be read. */
+  mine: boolean;
+}
+/** The crew and the shop: read by whoever sends people, changed by the owner. Throws NoRight. */
+export interface ShopDesk {
+  look(by: string): Promise<ShopView>;
+  /** Adds, or changes the person of the same id. The last owner stays one. */
+  savePerson(by: string, person: PersonWish): Promise<void>;
+  /** A new link that signs this person in, once: its path. */
+  link(by: string, person: string): Promise<string>;
+  /** Ends every session and every link of a person. How many went. */
+  revoke(by: string, person: string): Promise<number>;
+  saveSettings(by: string, settings: Settings): Promise<void>;
+  /** What a truck carries, whole; `version` as it was read: of two who change it at once one is told. */
+  saveTruck(by: string, truck: Truck): Promise<void>;
+}
+
 export interface Desk {
   people(): Promise<Person[]>;
   person(id: string): Promise<Person | null>;
@@ -270,6 +294,7 @@ export interface Desk {
   jobs(by: string): Promise<JobCard[]>;
   readonly review: ReviewDesk;
   readonly dispatch: DispatchDesk;
+  readonly shop: ShopDesk;
   readonly reports: ReportDesk;
   /** Calls back with each new entry of a job from `after` on (exclusive), in order, without gaps. Returns the unsubscribe. */
   watch(by: string, job: string, after: number, onEntry: (entry: Entry) => void): Promise<() => void>;
@@ -292,6 +317,10 @@ export { NotKept } from '../store/port.ts';
 /** No such job or person, or none that this person may see. */
 export class NotFound extends Error {
   override name = 'NotFound';
+}
+/** What was wished can't be done, and the text says why; nothing was changed. */
+export class Refused extends Error {
+  override name = 'Refused';
 }
 /** The role table says no. */
 export class NoRight extends Error {

@@ -80,7 +80,16 @@ const ZONES: readonly Zone[] = [
     packages: [
       NODE,
       /^@fastify\//,
-      ...named(['fastify', 'fastify-plugin', 'fastify-type-provider-zod', 'zod', 'zod/mini', 'pino', 'prom-client']),
+      ...named([
+        'fastify',
+        'fastify-plugin',
+        'fastify-type-provider-zod',
+        'zod',
+        'zod/mini',
+        'pino',
+        'prom-client',
+        'uqr',
+      ]),
       ...named(['preact', 'preact-render-to-string']),
     ],
   },

@@ -243,6 +243,12 @@ describe('the API', () => {
       '/api/feed': ['get'],
       '/api/find': ['post'],
       '/api/known': ['post'],
+      '/api/shop': ['get'],
+      '/api/shop/people': ['post'],
+      '/api/shop/people/{id}/link': ['post'],
+      '/api/shop/people/{id}/revoke': ['post'],
+      '/api/shop/settings': ['post'],
+      '/api/shop/trucks': ['post'],
     });
     const text = JSON.stringify(document);
     for (const word of ['control-live', 'take back', 'set-aside', 'not-proved']) expect(text).toContain(word);

@@ -64,6 +64,7 @@ const paths: readonly (readonly [string, string])[] = [
   ['the record for the shop', '/jobs/finished/report/shop'],
   ['a link that opens nothing', `/report/${'a'.repeat(64)}`],
   ['the board', '/board'],
+  ['crew and shop', '/shop'],
   ['a call that is taken', `/calls/${CALL}`],
   ['the sign-in page', `/sign-in/${'a'.repeat(40)}`],
   ['a page that is not there', '/nowhere'],

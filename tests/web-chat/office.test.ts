@@ -206,3 +206,29 @@ test('an emergency is on every page of those who are told within a second, until
   await expect.poll(() => bars[1]?.count()).toBe(0);
   expect([...dana.errors, ...ruth.errors, ...tomas.errors]).toEqual([]);
 }, 60_000);
+
+test('the owner adds somebody, who signs in by a link that is a QR code too, and is signed out again', async () => {
+  const { page } = await as('otto');
+  await page.goto(`${serving.url}/shop`);
+  await live(page);
+  const form = page.locator('article').filter({ hasText: 'Somebody new' });
+  await form.getByLabel('Name').fill('Nell Harrow');
+  await form.getByLabel('Initials').fill('NH');
+  await form.getByLabel('dispatcher').check();
+  await form.getByRole('button', { name: 'Add' }).click();
+  const nell = page.locator('article').filter({ hasText: 'Nell Harrow' });
+  await nell.getByRole('button', { name: 'Sign-in link' }).click();
+  await nell.getByRole('img', { name: /QR code/ }).waitFor();
+  const path = new URL((await nell.locator('.link').textContent()) ?? '').pathname;
+  await shot(page, 'shop');
+  const hers = await browser.newContext();
+  const other = await PersonAtPhone.signIn(hers, `${serving.url}${path}`);
+  await other.page.getByText('Nell Harrow').waitFor();
+  await nell.getByRole('button', { name: 'Sign out everywhere' }).click();
+  await nell.getByText('1 sessions and links ended').waitFor();
+  expect((await other.page.goto(`${serving.url}/board`))?.status()).toBe(401);
+  await page.getByLabel('Proof of dead stands').fill('20');
+  await page.getByRole('button', { name: 'Save the settings' }).click();
+  await page.getByText('Saved.').waitFor();
+  expect((await shop.store.settings()).minutes).toBe(20);
+}, 60_000);

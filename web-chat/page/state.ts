@@ -1,4 +1,4 @@
-import type { Board, JobCard, JobView, ReviewQueue, ReviewView, Role } from '../../engine/desk/types.ts';
+import type { Board, JobCard, JobView, ReviewQueue, ReviewView, Role, ShopView } from '../../engine/desk/types.ts';
 
 export interface Me {
   readonly id: string;
@@ -60,8 +60,13 @@ export interface BoardState extends Common {
   readonly me: Me;
   readonly board: Board;
 }
+export interface ShopState extends Common {
+  readonly page: 'shop';
+  readonly me: Me;
+  readonly shop: ShopView;
+}
 /** What an office has besides everybody's pages; loaded by it alone. */
-export type OfficeState = CallState | BoardState;
+export type OfficeState = CallState | BoardState | ShopState;
 
 /** Says to the server that this device wants fewer words, so that the first drawing has them already. */
 export const BRIEF_COOKIE = 'nocool-brief';
@@ -73,7 +78,8 @@ export const FONTS_COOKIE = 'nocool-fonts';
 export type PageState = JobsState | TicketState | ReviewState | OfficeState;
 export const isReview = (state: PageState): state is ReviewState => state.page === 'queue' || state.page === 'desk';
 
-export const isOffice = (state: PageState): state is OfficeState => state.page === 'call' || state.page === 'board';
+export const isOffice = (state: PageState): state is OfficeState =>
+  state.page === 'call' || state.page === 'board' || state.page === 'shop';
 
 /** Whether this person is told of every emergency, takes calls and sees the board. The desk decides; this shows keys. */
 export const isOfOffice = ({ roles }: Me): boolean =>

@@ -29,6 +29,7 @@ import { photos } from './routes/photos.ts';
 import { reports } from './routes/reports.ts';
 import { reportsByLink } from './routes/reports-by-link.tsx';
 import { review } from './routes/review.tsx';
+import { shop } from './routes/shop.tsx';
 import { signing } from './routes/sign-in.tsx';
 import { whoAsks } from './session.ts';
 
@@ -96,6 +97,7 @@ export function buildServer(parts: WebParts): FastifyInstance {
     inside.register(counts(parts, built));
     inside.register(reports(parts, built));
     inside.register(dispatch(parts, built));
+    inside.register(shop(parts, built));
     inside.register(signing(parts, built));
     inside.get('/api/openapi.json', { schema: { hide: true } }, () => app.swagger());
   });

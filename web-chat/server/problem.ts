@@ -1,6 +1,6 @@
 /** Trouble as people and programs read it: a status, a short code, and what to do, in words. */
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
-import { NoRight, NotFound, NotKept } from '../../engine/desk/index.ts';
+import { NoRight, NotFound, NotKept, Refused } from '../../engine/desk/index.ts';
 
 export class Problem extends Error {
   override name = 'Problem';
@@ -17,6 +17,7 @@ export class Problem extends Error {
 export function problemOf(error: unknown): Problem {
   if (error instanceof Problem) return error;
   if (error instanceof NotFound) return new Problem(404, 'not-found', error.message || 'There is nothing here.');
+  if (error instanceof Refused) return new Problem(409, 'refused', error.message);
   if (error instanceof NoRight) return new Problem(403, 'no-right', error.message || 'This is not yours to do.');
   if (error instanceof NotKept) {
     const what = error.certain

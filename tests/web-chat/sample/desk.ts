@@ -1,6 +1,6 @@
 /** A desk that shows the sample prompts as jobs named by them and takes no answer. Only for drawing. */
 import { type Desk, type JobView, NotFound, type Person, type TicketLine } from '../../../engine/desk/index.ts';
-import { CALL, sampleBoard, sampleCall } from './office.ts';
+import { CALL, sampleBoard, sampleCall, sampleShop } from './office.ts';
 import { NOW, PROMPTS } from './prompts.ts';
 import { sampleReports } from './reports.ts';
 import { sampleReview } from './review.ts';
@@ -94,6 +94,7 @@ export function sampleDesk(): Desk {
         alarm: null,
       })),
     review: sampleReview(look),
+    shop: sampleShop,
     dispatch: {
       take: () => Promise.reject(new NotFound('Nothing is taken here.')),
       known: async () => ({ calls: [], units: [] }),

@@ -1,6 +1,6 @@
 /** The screens of an office, made of a call as the engine asks it and of a board with something in every column. */
 import { compile } from '../../../engine/compile.ts';
-import type { Board, JobCard, JobView } from '../../../engine/desk/index.ts';
+import type { Board, JobCard, JobView, ShopDesk } from '../../../engine/desk/index.ts';
 import { formPrompt } from '../../../engine/form.ts';
 import { SHELF } from '../../../flows/index.ts';
 import { Conversation } from '../../people.ts';
@@ -51,3 +51,32 @@ export const sampleBoard = (): Board => ({
   low: [{ truck: 'Van 1', item: 'run 40+5\u2009µF 440\u2009V, Drawer A', left: 1, low: 2 }],
   now: NOW,
 });
+
+export const sampleShop: ShopDesk = {
+  look: async () => ({
+    people: [
+      { id: 'jo', name: 'Jo Vale', initials: 'JV', roles: ['technician'], certified: true, active: true, meter: null },
+      { id: 'al', name: 'Al Brook', initials: 'AB', roles: ['owner', 'senior'], certified: false, active: false },
+    ],
+    trucks: [
+      {
+        id: 't1',
+        name: 'Van 1',
+        version: 1,
+        items: [
+          {
+            ...{ id: 'a', name: 'Drawer A', kind: 'run', sections: ['40', '5'], volts: '440', range: null },
+            ...{ protection: null, life: null, count: 2, low: 1 },
+          },
+        ],
+      },
+    ],
+    settings: { hertz: '60', rule: 'doubt', emergencyNumber: '911', tagWithExtraMeasure: true },
+    mine: true,
+  }),
+  savePerson: async () => undefined,
+  link: async () => '/sign-in/x',
+  revoke: async () => 0,
+  saveSettings: async () => undefined,
+  saveTruck: async () => undefined,
+};

@@ -58,6 +58,11 @@ export function BoardPage({ me, build, board: first }: BoardState) {
           <a class="key" href="/">
             Calls
           </a>
+          {office && (
+            <a class="key" href="/shop">
+              Crew and shop
+            </a>
+          )}
           {isSenior(me) && (
             <a class="key" href="/review">
               Review

@@ -1,5 +1,6 @@
 /** The server's API as an office uses it. What a caller said goes in bodies, never in an address. */
-import type { Board, JobCard, Known, Turn } from '../../../engine/desk/types.ts';
+import type { Board, JobCard, Known, PersonWish, ShopView, Turn } from '../../../engine/desk/types.ts';
+import type { Settings, Truck } from '../../../engine/index.ts';
 import { ask, pathOf, post, type Sent } from '../net/api.ts';
 
 export const postTake = (client: string, training: boolean): Promise<Sent<Turn>> =>
@@ -11,3 +12,13 @@ export const getBoard = (): Promise<Sent<Board>> => ask('/api/board', {});
 export const postFind = (words: string): Promise<Sent<JobCard[]>> => post('/api/find', { words });
 export const postAssign = (job: string, to: string, client: string): Promise<Sent<Turn>> =>
   post(`${pathOf(job)}/assign`, { to, client });
+
+/** Each change answers with the shop as it is then. */
+const change = (what: string, body: unknown): Promise<Sent<ShopView>> => post(`/api/shop/${what}`, body);
+export const postPerson = (person: PersonWish): Promise<Sent<ShopView>> => change('people', person);
+export const postSettings = (settings: Settings): Promise<Sent<ShopView>> => change('settings', settings);
+export const postTruck = (truck: Truck): Promise<Sent<ShopView>> => change('trucks', truck);
+export const postRevoke = (id: string): Promise<Sent<{ ended: number }>> =>
+  post(`/api/shop/people/${encodeURIComponent(id)}/revoke`, {});
+export const postLink = (id: string): Promise<Sent<{ url: string; qr: string }>> =>
+  post(`/api/shop/people/${encodeURIComponent(id)}/link`, {});

@@ -1,6 +1,15 @@
 import type { OfficeState } from '../state.ts';
 import { BoardPage } from './board-page.tsx';
 import { CallPage } from './call-page.tsx';
+import { ShopPage } from './shop-page.tsx';
 
-export const OfficePages = ({ state }: { state: OfficeState }) =>
-  state.page === 'call' ? <CallPage {...state} /> : <BoardPage {...state} />;
+export function OfficePages({ state }: { state: OfficeState }) {
+  switch (state.page) {
+    case 'call':
+      return <CallPage {...state} />;
+    case 'board':
+      return <BoardPage {...state} />;
+    case 'shop':
+      return <ShopPage {...state} />;
+  }
+}

@@ -1,0 +1,93 @@
+import { useId, useState } from 'preact/hooks';
+import type { Settings } from '../../../engine/index.ts';
+import { postSettings } from './net.ts';
+import type { Save } from './shop-page.tsx';
+
+interface SettingsProps {
+  readonly settings: Settings;
+  readonly mine: boolean;
+  readonly save: Save;
+}
+/** In force for jobs that begin from now on: each job has its own on the record. */
+export function SettingsForm({ settings, mine, save }: SettingsProps) {
+  const id = useId();
+  const [wish, setWish] = useState(settings);
+  const set = (part: Partial<Settings>) => setWish({ ...wish, ...part });
+  const minutes = (text: string): void => {
+    const { minutes: _, ...rest } = wish;
+    setWish(text.trim() === '' ? rest : { ...rest, minutes: Math.floor(Number(text)) || 0 });
+  };
+  return (
+    <section aria-label="Settings">
+      <form
+        class="give"
+        onSubmit={(event) => {
+          event.preventDefault();
+          void save(postSettings(wish));
+        }}
+      >
+        <h2>Settings, for jobs from now on</h2>
+        <label for={`${id}-hertz`}>Supply frequency, Hz</label>
+        <select
+          id={`${id}-hertz`}
+          value={wish.hertz}
+          disabled={!mine}
+          onChange={(e) => set({ hertz: e.currentTarget.value === '50' ? '50' : '60' })}
+        >
+          <option value="60">60</option>
+          <option value="50">50</option>
+        </select>
+        <label for={`${id}-rule`}>Verdicts</label>
+        <select
+          id={`${id}-rule`}
+          value={wish.rule}
+          disabled={!mine}
+          onChange={(e) => set({ rule: e.currentTarget.value === 'plain' ? 'plain' : 'doubt' })}
+        >
+          <option value="doubt">With the meter’s doubt, four ways</option>
+          <option value="plain">In or out by the label alone</option>
+        </select>
+        <label for={`${id}-number`}>Emergency number</label>
+        <input
+          id={`${id}-number`}
+          value={wish.emergencyNumber}
+          readOnly={!mine}
+          maxLength={40}
+          onInput={(e) => set({ emergencyNumber: e.currentTarget.value })}
+        />
+        <label for={`${id}-region`}>Region, shown beside it</label>
+        <input
+          id={`${id}-region`}
+          value={wish.region ?? ''}
+          readOnly={!mine}
+          maxLength={60}
+          onInput={(e) => set({ region: e.currentTarget.value })}
+        />
+        <label for={`${id}-minutes`}>
+          Proof of dead stands, minutes <small>5 to 30; empty: as the manual says</small>
+        </label>
+        <input
+          id={`${id}-minutes`}
+          inputMode="numeric"
+          value={wish.minutes ?? ''}
+          readOnly={!mine}
+          onInput={(e) => minutes(e.currentTarget.value)}
+        />
+        <label class="pick">
+          <input
+            type="checkbox"
+            checked={wish.tagWithExtraMeasure}
+            disabled={!mine}
+            onChange={() => set({ tagWithExtraMeasure: !wish.tagWithExtraMeasure })}
+          />
+          <span>A tag with one extra measure, where no lock fits</span>
+        </label>
+        {mine && (
+          <button type="submit" class="key main">
+            Save the settings
+          </button>
+        )}
+      </form>
+    </section>
+  );
+}

@@ -1,0 +1,61 @@
+/** Crew and shop: who is there and what they may, what trucks carry, what is in force from the next job on. */
+import { useEffect, useState } from 'preact/hooks';
+import type { ShopView } from '../../../engine/desk/types.ts';
+import type { Sent } from '../net/api.ts';
+import { clientId } from '../net/client-id.ts';
+import { Outdated, useOutdated } from '../outdated.tsx';
+import type { ShopState } from '../state.ts';
+import { PersonForm } from './person-form.tsx';
+import { SettingsForm } from './settings-form.tsx';
+import { TruckForm } from './truck-form.tsx';
+
+/** Sends a change; true where it was taken. */
+export type Save = (sent: Promise<Sent<ShopView>>) => Promise<boolean>;
+
+export function ShopPage({ build, shop: first }: ShopState) {
+  const [shop, setShop] = useState(first);
+  const [said, setSaid] = useState<string | null>(null);
+  const [live, setLive] = useState(false);
+  const [added] = useState(() => `p-${clientId().slice(0, 8)}`);
+  const outdated = useOutdated(build);
+  useEffect(() => setLive(true), []);
+  const save: Save = async (sent) => {
+    const got = await sent;
+    if (got.ok) setShop(got.value);
+    const lost = 'Not sent: no contact with the server. Press it again.';
+    setSaid(got.ok ? 'Saved.' : got.why === 'lost' ? lost : got.what);
+    return got.ok;
+  };
+  const fresh = { id: added, name: '', initials: '', roles: [], certified: false, active: true };
+  return (
+    <main class="office" data-live={live}>
+      <header class="heading">
+        <h1>Crew and shop</h1>
+        <nav class="row" aria-label="Elsewhere">
+          <a class="key" href="/board">
+            Board
+          </a>
+        </nav>
+        {outdated && <Outdated />}
+      </header>
+      <p role="status">{said ?? (shop.mine ? '' : 'To be read; the owner changes it.')}</p>
+      <section class="crew" aria-label="People">
+        <h2>People</h2>
+        {shop.people.map((person) => (
+          <PersonForm key={person.id} person={person} trucks={shop.trucks} mine={shop.mine} save={save} />
+        ))}
+        {shop.mine && !shop.people.some(({ id }) => id === added) && (
+          <PersonForm person={fresh} trucks={shop.trucks} mine save={save} />
+        )}
+      </section>
+      <section class="crew" aria-label="Trucks">
+        <h2>Trucks and stock</h2>
+        {shop.trucks.map((truck) => (
+          <TruckForm key={`${truck.id} ${truck.version}`} truck={truck} mine={shop.mine} save={save} />
+        ))}
+        {shop.trucks.length === 0 && <p>No truck is on record.</p>}
+      </section>
+      <SettingsForm settings={shop.settings} mine={shop.mine} save={save} />
+    </main>
+  );
+}
