@@ -1,10 +1,11 @@
 /** Processes of our own in tests: what has to be killed, or to run twice, can't run inside the test. */
 import { createHash, randomUUID } from 'node:crypto';
-import { mkdirSync, renameSync, writeFileSync } from 'node:fs';
-import { basename } from 'node:path';
+import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, type Rolldown } from 'vite';
 
+const NAMES = { entryFileNames: '[name].mjs', chunkFileNames: '[name].mjs' };
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 
 /**
@@ -22,15 +23,24 @@ export async function bundle(entry: URL): Promise<string> {
     root: ROOT,
     configFile: false,
     logLevel: 'warn',
-    build: { ssr: path, write: false, target: 'node20', rolldownOptions: { output: { codeSplitting: false } } },
+    build: { ssr: path, write: false, target: 'node20', rolldownOptions: { output: NAMES } },
   })) as Rolldown.RolldownOutput;
-  const { code } = built.output[0];
-  const folder = `${ROOT}node_modules/.cache/nocool/`;
-  const name = `${basename(path, '.ts')}-${createHash('sha256').update(code).digest('hex').slice(0, 16)}.mjs`;
-  mkdirSync(folder, { recursive: true });
-  // Renamed into place, so that nobody runs half a file.
-  const draft = `${folder}${randomUUID()}.tmp`;
-  writeFileSync(draft, code);
-  renameSync(draft, folder + name);
-  return folder + name;
+  // What is loaded on demand stays apart: a process on SQLite starts without what PostgreSQL needs.
+  const chunks = built.output.filter((each) => each.type === 'chunk');
+  const hash = createHash('sha256').update(chunks.map(({ code }) => code).join('\n'));
+  const folder = `${ROOT}node_modules/.cache/nocool/${basename(path, '.ts')}-${hash.digest('hex').slice(0, 16)}/`;
+  const file = `${folder}${basename(path, '.ts')}.mjs`;
+  if (existsSync(file)) return file;
+  // Renamed into place, so that nobody runs half a program.
+  const draft = `${ROOT}node_modules/.cache/nocool/${randomUUID()}`;
+  mkdirSync(draft, { recursive: true });
+  for (const { code, fileName } of chunks) writeFileSync(join(draft, fileName), code);
+  try {
+    renameSync(draft, folder);
+  } catch (error) {
+    // Another test has just put the same one there.
+    rmSync(draft, { recursive: true });
+    if (!existsSync(file)) throw error;
+  }
+  return file;
 }

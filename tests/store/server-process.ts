@@ -2,7 +2,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { createHash, randomBytes, randomUUID } from 'node:crypto';
 import { once } from 'node:events';
-import { copyFileSync, cpSync, existsSync, mkdirSync, rmSync } from 'node:fs';
+import { cpSync, existsSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -20,10 +20,9 @@ export async function serverProgram(): Promise<ServerProgram> {
   // Any page does; where `npm test` has built one, it isn't built again.
   const built = fileURLToPath(new URL('../../dist/page', import.meta.url));
   const page = existsSync(join(built, '.vite')) ? built : await buildPage();
-  const home = join(dirname(program), randomUUID());
+  const home = join(dirname(program), '..', randomUUID());
   const path = join(home, 'web-chat', 'server', 'main.mjs');
-  mkdirSync(dirname(path), { recursive: true });
-  copyFileSync(program, path);
+  cpSync(dirname(program), dirname(path), { recursive: true });
   cpSync(page, join(home, 'page'), { recursive: true });
   if (page !== built) rmSync(page, { recursive: true });
   return { path, remove: () => rmSync(home, { recursive: true }) };
