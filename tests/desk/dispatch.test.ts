@@ -1,5 +1,6 @@
 /** From a call that is taken to the job on the board, on a real SQLite file: what is kept, found, given out, and to whom it is told. */
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { recordsOf } from '../../engine/desk/dispatch/records.ts';
 import { may } from '../../engine/desk/rights.ts';
 import { createSheets } from '../../engine/desk/sheets.ts';
 import { type News, NoRight, type Turn } from '../../engine/desk/types.ts';
@@ -127,7 +128,8 @@ describe('a call that is taken', () => {
       expect(await found(words), words).toEqual([job]);
     expect(await found('nowhere')).toEqual([]);
     expect((await shop.desk.dispatch.known('dana', '555 014')).calls.map((card) => card.job)).toEqual([job]);
-    for (const id of [call, job]) await shop.store.forget({ job: id });
+    expect((await recordsOf(shop.store, call)).sort()).toEqual([call, job].sort());
+    for (const id of await recordsOf(shop.store, job)) await shop.store.forget({ job: id });
     expect([await found('orchard'), (await shop.desk.dispatch.known('dana', 'brook')).units]).toEqual([[], []]);
   });
 });

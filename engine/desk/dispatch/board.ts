@@ -17,7 +17,7 @@ export function crewLines(crew: readonly Person[], jobs: readonly JobCard[], tod
   const sent = crew.filter(({ active, roles }) => active && roles.includes('technician'));
   return sent.map(({ id, name, certified }) => {
     const theirs = jobs.filter(({ assigned }) => assigned.includes(id));
-    const on = theirs.find(({ begun, state }) => begun && AT_WORK.includes(state)) ?? null;
+    const on = theirs.find(({ begun, state }) => state === 'emergency' || (begun && AT_WORK.includes(state))) ?? null;
     const due = theirs.filter((job) => job.state !== 'signed' || job.updated.startsWith(day));
     const ordered = due.sort((a, b) => (a.opened < b.opened ? -1 : 1));
     return { id, name, certified, available: on === null, on: on?.job ?? null, day: ordered.map(({ job }) => job) };

@@ -7,6 +7,7 @@ import type { AlarmLine } from '../../../engine/desk/types.ts';
 import { getAlarms, postReply } from '../net/api.ts';
 import { clientId } from '../net/client-id.ts';
 import { listenToAll } from '../net/feed.ts';
+import { Triangle } from '../ticket/panels.tsx';
 
 /** Milliseconds after which it is said again, and looked for again where the feed says nothing. */
 const AGAIN = 20_000;
@@ -52,7 +53,10 @@ export function Alarms() {
       <div role="alert" key={said}>
         {waiting.map((alarm) => (
           <div key={`${alarm.job} ${alarm.seq}`} class="panel" data-level="danger">
-            <p class="signal">EMERGENCY</p>
+            <p class="signal">
+              <Triangle />
+              DANGER: EMERGENCY
+            </p>
             <p>
               <a href={`/jobs/${encodeURIComponent(alarm.job)}`}>{alarm.title}</a>
               {`: ${HAZARDS[alarm.hazard]}, reported by ${alarm.by}. `}

@@ -14,7 +14,7 @@ export const Panel = ({ level, text }: Callout) => (
 );
 
 /** The safety alert symbol, which a notice doesn't carry. */
-const Triangle = () => (
+export const Triangle = () => (
   <svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true" focusable="false">
     <path d="M12 2 23 21.5H1Z" class="shape" />
     <path d="M10.8 8h2.4l-.4 7h-1.6Zm0 8.6h2.4V19h-2.4Z" class="mark" />
