@@ -195,7 +195,10 @@ function reach(plan: Plan): Fault[] {
 
 /** Every exit of make-dead but `proved` has a meaning that asks something again. */
 function leaving(plan: Plan): Fault[] {
-  const { isolation } = plan.manual;
+  const all = new Set(Object.values(plan.regions).map((r) => r.rules));
+  return [...all].flatMap(leavingOf);
+}
+function leavingOf(isolation: Manual['isolation']): Fault[] {
   const names = Object.keys(isolation.page.steps);
   return [
     ...(isolation.page.exits as readonly string[])

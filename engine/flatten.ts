@@ -6,7 +6,7 @@
 import { classOf } from './class.ts';
 import { FlowError } from './errors.ts';
 import type { StepClass } from './schema.ts';
-import type { Flow, IncludeStep, Manual, Step } from './vocabulary.ts';
+import type { Flow, IncludeStep, IsolationRules, Manual, Step } from './vocabulary.ts';
 
 export type PlainStep = Exclude<Step, IncludeStep>;
 /** A place is a step within the whole manual, named by its path. */
@@ -33,6 +33,8 @@ export interface Place {
 }
 /** Make-dead of one cabinet. */
 export interface Region {
+  // biome-ignore lint/suspicious/noExplicitAny: pages of every shape prove a cabinet dead.
+  readonly rules: IsolationRules<any, any>;
   readonly first: string;
   readonly places: readonly string[];
   /** Ending of the region → exit's name. */
@@ -88,9 +90,10 @@ function laid(manual: Manual): Plan {
   const regions: Record<string, Region> = {};
   for (const name of Object.keys(manual.cabinets)) {
     const prefix = `dead:${name}/`;
-    const exits = exitsOf(manual.isolation.page, `dead:${name}`);
+    const rules = manual.isolations?.[name] ?? manual.isolation;
+    const exits = exitsOf(rules.page, `dead:${name}`);
     const before = places.size;
-    const first = lay(manual.isolation.page, places, {
+    const first = lay(rules.page, places, {
       prefix,
       exits,
       needs: {},
@@ -102,6 +105,7 @@ function laid(manual: Manual): Plan {
       round: 1,
     });
     regions[name] = {
+      rules,
       first,
       places: [...places.keys()].slice(before),
       exits: Object.fromEntries(Object.entries(exits).map(([exit, id]) => [id, exit])),

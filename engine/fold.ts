@@ -31,6 +31,7 @@ export function fold(plan: Plan, before: Memory, entry: Entry): Memory {
       if (entry.body.what === 'settings') return { ...memory, settings: entry.body.settings };
       if (entry.body.what === 'truck') return carried(memory, entry.seq, entry.body.truck);
       if (entry.body.what === 'equipment') return known(plan, memory, entry, entry.body.equipment);
+      if (entry.body.what === 'certified') return certified(memory, entry.body.person, entry.body.certified);
       if (entry.body.what === 'call') return { ...memory, call: entry.body.call };
       return { ...memory, meters: { ...memory.meters, [entry.body.person]: entry.body.meter } };
     case 'assigned':
@@ -109,6 +110,11 @@ function known(plan: Plan, memory: Memory, entry: Entry, equipment: Equipment): 
   return { ...memory, job, equipment: { ...equipment, asOf: entry.at } };
 }
 
+const certified = (memory: Memory, person: string, is: boolean): Memory => ({
+  ...memory,
+  certified: is ? withOne(memory.certified, person) : memory.certified.filter((one) => one !== person),
+});
+
 const withOne = (list: readonly string[], one: string): readonly string[] =>
   list.includes(one) ? list : [...list, one];
 export const noticed = (memory: Memory, code: string): Memory => ({
@@ -146,7 +152,8 @@ function answered(plan: Plan, memory: Memory, entry: Entry & { kind: 'answered' 
 /** The print shows two sections where the look showed one: what is left in the other was never measured. */
 function moreSections(plan: Plan, memory: Memory, place: Place, parts: Parts): Memory {
   if (place.gate || !('parts' in place.step)) return memory;
-  const { step } = plan.manual.isolation.grows;
+  const step = plan.regions[place.cabinet]?.rules.grows?.step;
+  if (step === undefined) return memory;
   const look = memory.facts[`dead:${place.cabinet}/${step}`]?.parts;
   const two = Object.entries(place.step.parts).some(([key, spec]) => {
     const value = parts[key];
@@ -218,18 +225,18 @@ function amended(plan: Plan, memory: Memory, entry: Entry & { kind: 'amended' })
 /** A print or a look doesn't carry the isolation (the residual decided); one more capacitor does, one fewer doesn't. */
 function endsIsolation(plan: Plan, place: Place, was: Parts, changed: Parts): boolean {
   if (!('parts' in place.step)) return false;
-  const { grows } = plan.manual.isolation;
-  if (place.name === grows.step && showsOneSection(was) && !showsOneSection({ ...was, ...changed })) return true;
+  const grows = plan.regions[place.cabinet]?.rules.grows;
+  if (place.name === grows?.step && showsOneSection(was) && !showsOneSection({ ...was, ...changed })) return true;
   for (const [key, value] of Object.entries(changed)) {
     if (JSON.stringify(was[key]) === JSON.stringify(value)) continue;
     if (
       place.step.parts[key]?.as !== undefined &&
       place.class === 'eyes' &&
-      place.name === grows.step &&
+      place.name === grows?.step &&
       key !== grows.part
     )
       continue;
-    if (place.name === grows.step && key === grows.part) {
+    if (place.name === grows?.step && key === grows.part) {
       const [from, to] = [was[key], value];
       if (from?.kind === 'figure' && to.kind === 'figure' && new Decimal(to.value).lte(from.value)) continue;
     }
@@ -266,7 +273,7 @@ export function leave(plan: Plan, memory: Memory, cabinet: string, exit: string)
     const proved = { seq: memory.last, at: memory.at };
     return { ...memory, isolations: { ...memory.isolations, [cabinet]: { ...was, proved, again: false } } };
   }
-  const leaving = plan.manual.isolation.leaving[exit];
+  const leaving = plan.regions[cabinet]?.rules.leaving[exit];
   if (!leaving) throw new Error(`make-dead's exit ${exit} has no meaning`);
   const explained = explain(plan, memory, cabinet);
   const line = Object.values(memory.facts).find((f) => f.seq === memory.last);
@@ -291,13 +298,31 @@ function explain(plan: Plan, memory: Memory, cabinet: string): string[] {
 /** A live place ends every isolation before it is shown: power comes back for it. */
 export const energise = (plan: Plan, memory: Memory): Memory => noticed(voidAll(plan, memory, 'void'), 'void:live');
 
-/** The kind of line whose tries are used up, or null. */
+/** What is said where the tries of one kind of line are used up, or null. */
 export function spentTries(plan: Plan, memory: Memory): string | null {
   if (memory.failed.length === 0) return null;
-  for (const [exit, leaving] of Object.entries(plan.manual.isolation.leaving)) {
-    const { tries } = leaving as { tries?: { times: number } };
-    if (!tries) continue;
-    if (memory.failed.filter((f) => f.exit === exit).length >= tries.times * (1 + memory.triesOpened)) return exit;
+  for (const { rules, exit, times, held } of countedIn(plan)) {
+    const failed = memory.failed.filter((f) => f.exit === exit && plan.regions[f.cabinet]?.rules === rules);
+    if (failed.length >= times * (1 + memory.triesOpened)) return held;
   }
   return null;
+}
+interface Counted {
+  readonly rules: object;
+  readonly exit: string;
+  readonly times: number;
+  readonly held: string;
+}
+/** The ways out of make-dead that count as tries, of every kind of cabinet once. */
+const counted = new WeakMap<Plan, readonly Counted[]>();
+function countedIn(plan: Plan): readonly Counted[] {
+  const known = counted.get(plan);
+  if (known) return known;
+  const all = [...new Set(Object.values(plan.regions).map((r) => r.rules))].flatMap((rules) =>
+    Object.entries(rules.leaving as Record<string, { tries?: { times: number; held: string } }>).flatMap(
+      ([exit, { tries }]) => (tries ? [{ rules, exit, ...tries }] : []),
+    ),
+  );
+  counted.set(plan, all);
+  return all;
 }

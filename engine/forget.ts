@@ -1,5 +1,5 @@
 /** Forgetting: every way in which an isolation, an answer, or what rests on it stops counting. The record keeps it all. */
-import type { Plan } from './flatten.ts';
+import type { Place, Plan } from './flatten.ts';
 import { type Memory, NO_ISOLATION } from './memory.ts';
 import type { Parts } from './schema.ts';
 
@@ -28,7 +28,7 @@ export function reopen(plan: Plan, memory: Memory, cabinet: string, step: string
   const places = plan.regions[cabinet]?.places ?? [];
   const from = places.indexOf(`dead:${cabinet}/${step}`);
   if (from < 0) throw new Error(`make-dead has no step ${step}`);
-  const lock = places.indexOf(`dead:${cabinet}/${plan.manual.isolation.reentry.void}`);
+  const lock = places.indexOf(`dead:${cabinet}/${plan.regions[cabinet]?.rules.reentry.void}`);
   const dropped = drop(memory, places.slice(from));
   const before = dropped.isolations[cabinet] ?? NO_ISOLATION;
   const again = age || (before.again && from > lock);
@@ -45,18 +45,31 @@ export function reopen(plan: Plan, memory: Memory, cabinet: string, step: string
 /** Whether anything from a way of re-entry on (the lock, by default) has been answered: only then is there something to void. */
 export function isBegun(plan: Plan, memory: Memory, cabinet: string, from: Reentry = 'void'): boolean {
   const places = plan.regions[cabinet]?.places ?? [];
-  const first = places.indexOf(`dead:${cabinet}/${plan.manual.isolation.reentry[from]}`);
+  const first = places.indexOf(`dead:${cabinet}/${plan.regions[cabinet]?.rules.reentry[from]}`);
   return memory.isolations[cabinet]?.proved != null || places.slice(first).some((id) => memory.facts[id] !== undefined);
 }
 
 /** Ends every isolation of the job. `age` keeps the chips and the lock, which is then confirmed with the proving line. */
 export function voidAll(plan: Plan, memory: Memory, how: Reentry): Memory {
   let out = memory;
-  for (const cabinet of Object.keys(plan.regions)) {
+  for (const [cabinet, { rules }] of Object.entries(plan.regions)) {
     if (how !== 'holder' && !isBegun(plan, out, cabinet)) continue;
-    out = reopen(plan, out, cabinet, plan.manual.isolation.reentry[how], how === 'age');
+    out = reopen(plan, out, cabinet, rules.reentry[how], how === 'age');
   }
   return out;
+}
+
+/** Places that rest on others, and on which. */
+const resting = new WeakMap<Plan, { readonly p: Place; readonly on: readonly string[] }[]>();
+function restingIn(plan: Plan): readonly { readonly p: Place; readonly on: readonly string[] }[] {
+  const known = resting.get(plan);
+  if (known) return known;
+  const all = [...plan.places.values()].flatMap((p) => {
+    const on = 'restsOn' in p.step ? (p.step.restsOn ?? []).flatMap((r: string) => p.refs[r] ?? []) : [];
+    return on.length > 0 ? [{ p, on }] : [];
+  });
+  resting.set(plan, all);
+  return all;
 }
 
 /** An answer and all that rests on it, directly or through others. */
@@ -64,9 +77,8 @@ export function withdraw(plan: Plan, memory: Memory, place: string): Memory {
   const falling = new Set([place]);
   for (let grew = true; grew; ) {
     grew = false;
-    for (const p of plan.places.values()) {
-      if (falling.has(p.id) || !('restsOn' in p.step)) continue;
-      if ((p.step.restsOn ?? []).some((r: string) => (p.refs[r] ?? []).some((id) => falling.has(id)))) {
+    for (const { p, on } of restingIn(plan)) {
+      if (!falling.has(p.id) && on.some((id) => falling.has(id))) {
         falling.add(p.id);
         grew = true;
       }

@@ -158,8 +158,7 @@ export function haltCard(halt: Halt, plan: Plan, memory: Memory): Card {
 }
 
 function heldWords(plan: Plan, memory: Memory): string {
-  const exit = spentTries(plan, memory);
-  return exit === null ? '' : (plan.manual.isolation.leaving[exit]?.tries?.held ?? '');
+  return spentTries(plan, memory) ?? '';
 }
 
 function emergency(memory: Memory): Card {

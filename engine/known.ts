@@ -24,6 +24,8 @@ interface Found {
   readonly by: string;
   readonly parts: Parts;
   readonly source: object;
+  /** When it was answered; null for what is put together from facts of the job. */
+  readonly at: string | null;
 }
 function factAt(place: Place, memory: Memory, of: string): Found | undefined {
   for (const ref of place.refs[of] ?? []) {
@@ -33,10 +35,11 @@ function factAt(place: Place, memory: Memory, of: string): Found | undefined {
     } else if (ref.startsWith('@')) {
       const name = ref.slice(1);
       const fact = (place.gate ? undefined : memory.fitted[place.round]?.[name]) ?? memory.job[name];
-      if (fact) return { seq: fact.seq, by: fact.by, parts: { [fact.part]: fact.value }, source: fact.value };
+      if (fact) return { seq: fact.seq, by: fact.by, parts: { [fact.part]: fact.value }, source: fact.value, at: null };
     } else {
       const fact = memory.facts[ref];
-      if (fact) return { seq: fact.amended ?? fact.seq, by: fact.by, parts: fact.parts, source: fact.parts };
+      if (fact)
+        return { seq: fact.amended ?? fact.seq, by: fact.by, parts: fact.parts, source: fact.parts, at: fact.at };
     }
   }
   return undefined;
@@ -61,7 +64,7 @@ function together(place: Place, memory: Memory, ref: string): Found | undefined 
   const parts = same?.parts ?? Object.fromEntries(known.map(({ key, fact }) => [key, fact.value]));
   if (!same) sets.set(first.fact.value, [...before, { values, parts }]);
   const seq = Math.max(...known.map(({ fact }) => fact.seq));
-  return { seq, by: first.fact.by, parts, source: parts };
+  return { seq, by: first.fact.by, parts, source: parts, at: null };
 }
 
 export const isTaken = (v: Value | undefined): v is Value => v !== undefined && v.kind !== 'untaken';
@@ -158,10 +161,12 @@ function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
   const { settings, equipment, alarm } = memory;
   let { truck } = memory;
   const sources: (object | null)[] = [settings, equipment];
+  const at: Record<string, string> = {};
   let meter: Meter = ASSUMED_METER;
   for (const [name, ref] of Object.entries(what.of)) {
     const found = ref === null ? undefined : factAt(place, memory, ref);
     given[name] = found?.parts;
+    if (found?.at) at[name] = found.at;
     sources.push(found?.source ?? null);
     if (name === 'part' && found) truck = memory.trucks.findLast((t) => t.seq < found.seq)?.truck ?? null;
     if (METERED.includes(name) && found) meter = memory.meters[found.by] ?? ASSUMED_METER;
@@ -175,7 +180,7 @@ function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
   const done = known.find((run) => run.beside === beside && run.sources.every((x, i) => x === sources[i]));
   if (done) return done.result;
   const result = judgementOf(what.judgement).run(given, what.limits, {
-    ...{ settings, meter, truck, equipment },
+    ...{ settings, meter, truck, equipment, at },
     ...(beside === null ? {} : { cabinet: beside }),
     ...(alarm ? { alarm: alarm.hazard } : {}),
   });

@@ -77,6 +77,8 @@ export interface Memory {
   readonly signed: boolean;
   readonly settings: Settings;
   readonly meters: Readonly<Record<string, Meter>>;
+  /** Who may work on the refrigerant. */
+  readonly certified: readonly string[];
   /** What the truck carries, as last put on the record, and as it was before: a part that was picked is judged by the list it was picked from. */
   readonly truck: Truck | null;
   readonly trucks: readonly { readonly seq: number; readonly truck: Truck }[];
@@ -126,6 +128,7 @@ export const BLANK: Memory = {
   signed: false,
   settings: DEFAULT_SETTINGS,
   meters: {},
+  certified: [],
   truck: null,
   trucks: [],
   equipment: null,

@@ -93,6 +93,7 @@ export function promptAgain(standing: Standing, placeId: string, seq: number, no
     ...asked,
     place: placeId,
     kind: 'step',
+    class: place.class,
     amends: seq,
     notices: [],
     holder: holderFor(place, memoryOf(s)),
@@ -114,7 +115,7 @@ function frame(s: Standing): Prompt {
     title: '',
     body: [],
     callouts: [],
-    notices: noticesOf(plan, memory, passed),
+    notices: noticesOf(plan, memory, passed, plan.places.get(here)?.cabinet),
     parts: [],
     recalls: [],
     line: null,
@@ -262,13 +263,19 @@ const VOIDS: Readonly<Record<string, string>> = {
   withdrawn: 'Taken back. What rested on it is asked again.',
 };
 
-function noticesOf(plan: Plan, memory: Memory, passed: readonly Place[]): Notice[] {
+/** Why make-dead was left, in the words of the page that was left: the one at hand comes first. */
+function leavingOf(plan: Plan, cabinet: string | undefined, exit: string): string | undefined {
+  const regions = Object.entries(plan.regions).sort(([a], [b]) => Number(b === cabinet) - Number(a === cabinet));
+  return regions.flatMap(([, { rules }]) => rules.leaving[exit]?.notice ?? [])[0];
+}
+
+function noticesOf(plan: Plan, memory: Memory, passed: readonly Place[], cabinet: string | undefined): Notice[] {
   // Once the isolation has ended, or the job is held, it no longer matters how the last line was to be taken again.
   const over = memory.notices.some((code) => code.startsWith('void:') && code !== 'void:amended');
   const held = spentTries(plan, memory) !== null;
   const notices: Notice[] = memory.notices.flatMap((code) => {
     if (code.startsWith('leaving:') && (over || held)) return [];
-    const leaving = code.startsWith('leaving:') ? plan.manual.isolation.leaving[code.slice(8)]?.notice : undefined;
+    const leaving = code.startsWith('leaving:') ? leavingOf(plan, cabinet, code.slice(8)) : undefined;
     const text = leaving ?? VOIDS[code];
     return text === undefined ? [] : [{ code, text }];
   });
@@ -314,7 +321,9 @@ function cabinetsInView(plan: Plan, memory: Memory, here: string): string[] {
 }
 function isolationLine(plan: Plan, memory: Memory, here: string, cabinet: string): IsolationLine {
   const isolation = memory.isolations[cabinet];
-  const prompts = (plan.manual.isolation.prompts as readonly string[]).map((p) => `dead:${cabinet}/${p}`);
+  const prompts = ((plan.regions[cabinet]?.rules.prompts ?? []) as readonly string[]).map(
+    (p) => `dead:${cabinet}/${p}`,
+  );
   const done = prompts.filter((p) => memory.facts[p] !== undefined).length;
   const at = plan.places.get(here);
   const halted = here === '!emergency' || here === '!taking-over';

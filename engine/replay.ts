@@ -74,7 +74,7 @@ export function deadlineOf(plan: Plan, memory: Memory, cabinet: string): string 
   if (isolation.again && !isBegun(plan, memory, cabinet, 'age')) return null;
   // A shop may want it sooner; nobody gets it later.
   const minutes = Math.min(
-    Number(plan.manual.isolation.minutes.value),
+    Number(plan.regions[cabinet]?.rules.minutes.value),
     memory.settings.minutes ?? Number.POSITIVE_INFINITY,
   );
   return new Date(Date.parse(isolation.lastAt) + minutes * 60_000).toISOString();

@@ -224,6 +224,8 @@ const bodies = {
   set: z.discriminatedUnion('what', [
     z.strictObject({ what: z.literal('settings'), settings: Settings }),
     z.strictObject({ what: z.literal('meter'), person: id, meter: Meter }),
+    /** EPA 608: a step on the refrigerant is answered by a certified person alone. */
+    z.strictObject({ what: z.literal('certified'), person: id, certified: z.boolean() }),
     z.strictObject({ what: z.literal('truck'), truck: Truck }),
     z.strictObject({ what: z.literal('equipment'), equipment: Equipment }),
     z.strictObject({ what: z.literal('call'), call: Call }),
@@ -503,6 +505,7 @@ export type Reply = z.infer<typeof Reply>;
 /** Why a reply changed nothing. A value, never thrown. */
 export const Refusal = z.strictObject({
   code: z.enum([
+    'not-certified',
     'stale',
     'not-a-number',
     'out-of-range',

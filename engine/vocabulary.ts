@@ -47,6 +47,8 @@ export interface FieldPart<R extends string = string> extends PartBase<R> {
   readonly over: boolean;
   readonly unitNeeded: boolean;
   readonly signed: boolean;
+  /** While the control circuit is live: above this the isolation ends. Unsaid, what holds for the cabinet. */
+  readonly most?: Limit;
 }
 export interface OptionSpec {
   readonly label: string;
@@ -395,6 +397,7 @@ type FieldOptions<R extends string> = {
   readonly over?: boolean;
   readonly unitNeeded?: boolean;
   readonly signed?: boolean;
+  readonly most?: Limit;
 };
 const field =
   (quantity: Quantity) =>
@@ -410,6 +413,7 @@ const field =
     ...(o.unless ? { unless: o.unless } : {}),
     ...(o.when ? { when: o.when } : {}),
     ...(o.as ? { as: o.as } : {}),
+    ...(o.most ? { most: o.most } : {}),
   });
 export const microfarads = field('capacitance');
 export const volts = field('voltage');
@@ -417,15 +421,15 @@ export const amps = field('current');
 export const ohms = field('resistance');
 export const megohms = field('insulation');
 export const count = field('count');
-/** Above the atmosphere, psig. */
-export const psig = field('pressure');
-/** Between two temperatures, °F. */
-export const degreesApart = field('difference');
+export const hours = field('hours');
 /** A temperature, °F; °C is taken too. */
 export const degrees = field('temperature');
+/** Above the atmosphere, psig. */
+export const psig = field('pressure');
 /** Relative humidity, %. */
 export const humidity = field('humidity');
-export const hours = field('hours');
+/** Between two temperatures, °F. */
+export const degreesApart = field('difference');
 
 type ChooseOptions<R extends string> = { readonly optional?: boolean; readonly when?: When<R>; readonly as?: string };
 type NoteOptions<R extends string> = ChooseOptions<R> & { readonly finds?: Finds };
@@ -483,7 +487,9 @@ export interface IsolationRules<X extends string = string, S extends string = st
   /** The prompts that a straight way asks, for "being proved, n of m". */
   readonly prompts: readonly NoInfer<S>[];
   /** A fact of the job whose rise ends the isolation: one more capacitor than was proved discharged. */
-  readonly grows: { readonly step: NoInfer<S>; readonly part: string };
+  readonly grows?: { readonly step: NoInfer<S>; readonly part: string };
+  /** Above this a reading while the control circuit is live ends the isolation: that is no control circuit. */
+  readonly controlMost: Limit;
 }
 export const isolation = <const X extends string, const S extends string>(
   rules: IsolationRules<X, S>,
@@ -497,6 +503,9 @@ export interface Manual {
   readonly root: Flow<any, never, any>;
   // biome-ignore lint/suspicious/noExplicitAny: as above.
   readonly isolation: IsolationRules<any, any>;
+  /** Cabinets whose make-dead is another page: what holds a charge there is no capacitor with terminals. */
+  // biome-ignore lint/suspicious/noExplicitAny: as above.
+  readonly isolations?: Readonly<Record<string, IsolationRules<any, any>>>;
   readonly cabinets: Readonly<Record<string, string>>;
   /** Facts of the job that the unit's own record may bring, by name; other facts of it only fill the chips. */
   readonly fromRecord: readonly string[];

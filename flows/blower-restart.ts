@@ -47,7 +47,7 @@ export const blowerRestart = flow({
   id: 'blower-restart',
   version: 1,
   title: 'Blower, restart and prove',
-  exits: ['done', 'again', 'raised', 'left'],
+  exits: ['done', 'again', 'live', 'raised', 'left'],
   examples: BLOWER_RESTART,
   steps: {
     plate: form({
@@ -176,7 +176,7 @@ export const blowerRestart = flow({
       among: { repaired: { verdicts: REPAIRED, to: 'proven' } },
       none: 'nothing-found',
     }),
-    still: found({ among: { repaired: { verdicts: REPAIRED, to: 'off' } }, none: 'no-start' }),
+    still: found({ among: { repaired: { verdicts: REPAIRED, to: 'off' } }, none: '!live' }),
     off: confirm({
       say: 'Turn both units off. The next round begins from the observation.',
       body: ['At most three rounds, then a senior.'],
@@ -209,20 +209,6 @@ export const blowerRestart = flow({
       judged: ['judged'],
       evidence: ['figures', 'plate', 'later'],
       then: '!done',
-    }),
-    'no-start': verdict({
-      verdict: 'blower-does-not-start',
-      title: 'No part found at fault, and the blower doesn’t start',
-      says: ['The call at the board, the board’s relay or the motor on volts: the dead tests don’t tell which.'],
-      next: [
-        'Volts at the blower’s leads under a fan call would decide it. A senior leads on.',
-        'Both units stay off: without air the coil ices.',
-      ],
-      who: 'senior',
-      judged: ['judged'],
-      evidence: ['figures'],
-      raises: 'not-covered',
-      then: '!raised',
     }),
     supply: verdict({
       verdict: 'blower-supply-out',

@@ -1,4 +1,5 @@
 import { choose, confirm, flow, include, note, verdict } from '../engine/vocabulary.ts';
+import { blowerLive } from './blower-live.ts';
 import { blowerRepair } from './blower-repair.ts';
 import { blowerRestart } from './blower-restart.ts';
 import { blowerTests } from './blower-tests.ts';
@@ -72,7 +73,7 @@ export const blower = flow({
         ecm: {
           label: 'Electronically commutated',
           words: ['ecm', 'ecm motor', 'electronic', 'variable speed'],
-          to: 'electronics',
+          to: 'live',
         },
         inverter: {
           label: 'Indoor part of a mini-split or inverter',
@@ -88,9 +89,10 @@ export const blower = flow({
     }),
     repair: include(blowerRepair, { exits: { fitted: 'restart', left: '!left' }, needs: {} }),
     restart: include(blowerRestart, {
-      exits: { done: '!done', again: '!again', raised: '!raised', left: '!left' },
+      exits: { done: '!done', again: '!again', live: 'live', raised: '!raised', left: '!left' },
       needs: {},
     }),
+    live: include(blowerLive, { exits: { left: '!left', raised: '!raised' }, needs: {} }),
     electronics: note({
       say: 'The blower’s electronics are not measured here. Note what a senior needs.',
       body: [

@@ -1,4 +1,4 @@
-import { flow, found, include, judge, measure, ohms, verdict } from '../engine/vocabulary.ts';
+import { choose, flow, found, include, judge, measure, ohms, verdict } from '../engine/vocabulary.ts';
 import { anotherCapacitor } from './another-capacitor.ts';
 import { OPEN_QUESTIONS, REPLACED } from './capacitor-verdicts.ts';
 import { DEAD_BLOCK } from './examples/block.ts';
@@ -9,14 +9,24 @@ import { START_GEAR } from './start-gear.ts';
 
 /** Verdicts of the fan motor that end in another motor. */
 export const MOTOR = ['fan-bearings', 'fan-winding-open', 'fan-to-frame'] as const;
-export const CONTACTOR = ['contactor-coil-open', 'contactor-coil-shorted', 'contactor-contacts'] as const;
+export const CONTACTOR = [
+  'contactor-coil-open',
+  'contactor-coil-shorted',
+  'contactor-contacts',
+  'contactor-jammed',
+  'contactor-welded',
+] as const;
+/** A protector outside the shell. */
+export const OUTSIDE = ['external-overload-open'] as const;
+const THREE = { fact: '@class', part: 'choice', is: ['three-phase'] } as const;
+const BOXED = { fact: '@class', part: 'choice', is: ['refrigeration'] } as const;
 
 /** All dead tests of an outdoor unit in one isolation, finished even when the first fault is found. */
 export const deadBlock = flow({
   id: 'dead-block',
   version: 1,
   title: 'Dead tests',
-  exits: ['repair', 'clean', 'under-load', 'raised'],
+  exits: ['repair', 'clean', 'under-load', 'ground', 'cause', 'terminals', 'raised'],
   examples: DEAD_BLOCK,
   steps: {
     line: measure({
@@ -24,7 +34,7 @@ export const deadBlock = flow({
       body: [
         'Fuses out of their holder. No fuses: leave them out.',
         'Contactor: each contact with the armature pressed in; its coil with one coil wire off.',
-        'Load side to ground, all loads at once: T1, T2. OL is usual. Type ol for over range.',
+        'Load side to ground, all loads at once: T1, T2, and T3 where it is three-phase. OL is usual. Type ol for over range.',
         'The block is finished even when something is found: a second fault is usual.',
       ],
       why: 'A blown fuse, a dead coil or a ground explains the call before any part is condemned.',
@@ -33,14 +43,26 @@ export const deadBlock = flow({
       fields: {
         fuse1: ohms('First fuse', { optional: true, words: ['fuses', 'fuse'] }),
         fuse2: ohms('Second fuse', { optional: true, words: ['fuses', 'fuse'] }),
+        fuse3: ohms('Third fuse', { optional: true, words: ['fuses', 'fuse'], when: THREE }),
         pole1: ohms('First contact, pressed in', { words: ['contacts', 'contact', 'poles', 'points'] }),
         pole2: ohms('Second contact, pressed in', {
           optional: true,
           words: ['contacts', 'contact', 'poles', 'points'],
         }),
+        pole3: ohms('Third contact, pressed in', {
+          optional: true,
+          words: ['contacts', 'contact', 'poles', 'points'],
+          when: THREE,
+        }),
         coil: ohms('Contactor coil', { optional: true }),
         t1g: ohms('T1 to ground', { words: ['t1-g', 't1 g', 't1', 'grounds', 'to ground', 'gnd'] }),
         t2g: ohms('T2 to ground', { optional: true, words: ['t2-g', 't2 g', 't2', 'grounds', 'to ground', 'gnd'] }),
+        t3g: ohms('T3 to ground', {
+          optional: true,
+          words: ['t3-g', 't3 g', 't3', 'grounds', 'to ground'],
+          when: THREE,
+        }),
+        overload: ohms('External overload, cold', { optional: true, words: ['overload', 'ol cold'], when: BOXED }),
       },
       cant: 'line-not-taken',
       next: 'fuses',
@@ -137,7 +159,7 @@ export const deadBlock = flow({
       of: { readings: 'line', plate: null },
       limits: LIMITS.loadsToGround,
       quiet: ['none-found'],
-      then: { 'none-found': 'any', low: 'low', undecided: 'any' },
+      then: { 'none-found': 'outside', low: 'low', undecided: 'outside' },
     }),
     low: verdict({
       verdict: 'low-to-ground',
@@ -147,13 +169,75 @@ export const deadBlock = flow({
       who: 'junior',
       judged: ['ground'],
       evidence: ['line'],
+      then: 'outside',
+    }),
+    outside: judge('closed-ohms', {
+      of: { readings: 'line' },
+      limits: LIMITS.closedOhms,
+      quiet: ['closed', 'undecided'],
+      then: { closed: 'any', open: 'overload-outside', between: 'any', undecided: 'any' },
+    }),
+    'overload-outside': verdict({
+      verdict: 'external-overload-open',
+      title: 'The external overload is open, cold: replace it',
+      says: ['OL across it with its wires off and the shell cold. It stands in the compressor’s common lead.'],
+      next: [
+        'By its number, never by its looks.',
+        'Why it opened: amps, volts, dirt. Finish the dead tests.',
+        'Not proven until the restart numbers are in.',
+      ],
+      who: 'junior',
+      judged: ['outside'],
+      evidence: ['line'],
       then: 'any',
     }),
     any: judge('capacitors', {
       of: { look: '@cabinet:count' },
       limits: {},
       quiet: ['none', 'some', 'undecided'],
-      then: { none: 'no-capacitor', some: 'run', undecided: 'run' },
+      then: { none: 'without', some: 'kind', undecided: 'kind' },
+    }),
+    without: judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: ['psc', 'ecm', 'three-phase', 'refrigeration', 'closed', 'undecided'],
+      then: {
+        psc: 'no-capacitor',
+        ecm: 'no-capacitor',
+        'three-phase': 'motors',
+        refrigeration: 'motors',
+        closed: 'no-capacitor',
+        undecided: 'no-capacitor',
+      },
+    }),
+    kind: judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: ['psc', 'ecm', 'three-phase', 'refrigeration', 'closed', 'undecided'],
+      then: {
+        psc: 'run',
+        ecm: 'run',
+        'three-phase': 'run',
+        refrigeration: 'gear',
+        closed: 'no-capacitor',
+        undecided: 'run',
+      },
+    }),
+    gear: choose({
+      say: 'Which capacitors does this condensing unit have?',
+      body: [
+        'A start part prints a range and is usually black plastic. A compressor with a current relay may have no run capacitor.',
+      ],
+      why: 'A unit without a run capacitor is not asked for one.',
+      options: {
+        both: {
+          label: 'Start and run capacitor',
+          words: ['start and run', 'start run', 'both', 'cscr', 'csr', '2 caps start run', 'start, run'],
+          to: 'run',
+        },
+        start: { label: 'Start capacitor alone', words: ['start only', 'start alone', 'csir'], to: 'another' },
+        run: { label: 'Run capacitor alone', words: ['run only', 'run alone', 'psc'], to: 'run' },
+      },
     }),
     'no-capacitor': verdict({
       verdict: 'no-capacitor',
@@ -184,40 +268,16 @@ export const deadBlock = flow({
     motors: include(motors, { exits: { done: 'sort' }, needs: {} }),
     sort: found({
       among: {
-        compressor: {
-          verdicts: ['compressor-grounded', 'winding-open-at-harness', 'all-windings-open', 'common-lead-open'],
-          to: '!raised',
-        },
+        grounded: { verdicts: ['compressor-grounded'], to: '!raised' },
+        open: { verdicts: ['winding-open-at-harness', 'all-windings-open', 'common-lead-open'], to: '!terminals' },
         frame: { verdicts: ['fan-to-frame'], to: '!repair' },
-        ground: { verdicts: ['low-to-ground'], to: 'ground-open' },
+        ground: { verdicts: ['low-to-ground'], to: '!ground' },
         question: { verdicts: [...OPEN_QUESTIONS, 'fan-section-undecided'], to: '!raised' },
-        part: { verdicts: [...REPLACED, ...MOTOR, ...CONTACTOR, ...START_GEAR], to: '!repair' },
+        part: { verdicts: [...REPLACED, ...MOTOR, ...CONTACTOR, ...START_GEAR, ...OUTSIDE], to: '!repair' },
         value: { verdicts: ['value-undecided'], to: '!under-load' },
-        fuse: { verdicts: ['fuse-blown'], to: 'fuse-alone' },
+        fuse: { verdicts: ['fuse-blown'], to: '!cause' },
       },
       none: '!clean',
-    }),
-    'ground-open': verdict({
-      verdict: 'ground-not-located',
-      title: 'A ground that no motor explains: it stays off',
-      says: ['Low to ground behind the contactor, and the motors read clear. A heater, a wire or a harness is left.'],
-      next: ['A senior splits the branches: leads off one by one until the low one is found.', 'Nothing is energised.'],
-      who: 'senior',
-      judged: ['ground'],
-      evidence: ['line'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
-    'fuse-alone': verdict({
-      verdict: 'fuse-without-cause',
-      title: 'A blown fuse without a cause found: no new fuse yet',
-      says: ['No ground was found at meter voltage. After a fuse opened, the insulation test decides.'],
-      next: ['A senior decides about the insulation test.', 'It stays off.'],
-      who: 'senior',
-      judged: ['fuses'],
-      evidence: ['line'],
-      raises: 'verdict',
-      then: '!raised',
     }),
   },
 });

@@ -310,6 +310,42 @@ export const LIMITS = {
     absent: limit('5', 'V', `${OURS}: below this a control circuit counts as without volts`),
     loaded: limit('21.6', 'V', `R–C under load: ${PRACTICE}`),
   },
+  controlThere: {
+    from: limit('20.4', 'V', 'pull-in of a 24\u2009V contactor, IEC 60947-4-1 (value from memory) and common practice'),
+    none: limit('5', 'V', `${OURS}: below this a control circuit counts as without volts`),
+  },
+  lineThere: {
+    from: limit('100', 'V', `${OURS}: from here a motor counts as fed`),
+    none: limit('10', 'V', `${OURS}: below this a motor counts as not fed`),
+  },
+  during: {
+    from: limit(
+      '197',
+      'V',
+      'lower limit of a 208/230\u2009V single-phase hermetic, a compressor maker’s nameplate-voltage bulletin (secondary source)',
+    ),
+    none: limit('10', 'V', `${OURS}: below this a motor counts as not fed`),
+  },
+  callPath: {
+    open: limit('20', 'V', `across an open switch at least this: ${PRACTICE}`),
+    none: limit('5', 'V', `${OURS}: below this a control circuit counts as without volts`),
+  },
+  breaker: { drop: limit('0.2', 'V', `across a closed breaker under load: ${PRACTICE}`) },
+  outward: { shorted: limit('4', 'Ω', `Y to C outward, less is a short: ${PRACTICE}`) },
+  closedOhms: { closed: limit('1', 'Ω', `an external overload, cold, near zero: ${PRACTICE}`) },
+  groundBranches: { ...toGround },
+  restartThree: {
+    low: limit('187', 'V', `three-phase 208/230\u2009V, ${bulletin}`),
+    high: limit('253', 'V', `208/230\u2009V, ${bulletin}`),
+    ratedWithin: limit('10', '%', 'NEMA MG 1-12.44.1: rated voltage ±10 %'),
+    nearLocked: limit('0.8', 'share of LRA', `${OURS}: from here a compressor counts as not starting`),
+    idle: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
+    dropAsk: limit('3', 'V', `L1–L2 less T1–T2: from here each pole is read, ${PRACTICE}`),
+    sag: limit('10', '%', `fall of the volts while starting, ${PRACTICE}`),
+    splitLow: limit('14', 'Δ°F', `split at a restart, ${PRACTICE}; sources differ: 14–23, 16–22, 18–22`),
+    splitHigh: limit('23', 'Δ°F', `split at a restart, ${PRACTICE}; sources differ: 14–23, 16–22, 18–22`),
+  },
+  delay: { least: limit('5', 'min', `anti-short-cycle delay after a change of call: ${PRACTICE}`) },
   hop: {
     closed: limit('0.5', 'V', `across a closed switch less than this: ${PRACTICE}`),
     open: limit('20', 'V', `across an open switch at least this: ${PRACTICE}`),
@@ -352,5 +388,8 @@ export const LIMITS = {
     low: limit('3', 'Ω', 'cold; value from memory, it only advises'),
     high: limit('20', 'Ω', 'cold; value from memory, it only advises'),
   },
-  isolation: { minutes: limit('30', 'min', `${OURS}: without an answer of the holder`) },
+  isolation: {
+    minutes: limit('30', 'min', `${OURS}: without an answer of the holder`),
+    control: limit('30', 'V', `${OURS}: above it a control terminal carries another circuit`),
+  },
 } as const;

@@ -1,5 +1,6 @@
 import { act, flow, include, judge, verdict } from '../engine/vocabulary.ts';
 import { MOTORS_EXAMPLES } from './examples/start.ts';
+import { threeWindings } from './motors/three-windings.ts';
 import { compressorWindings, fanWindings } from './windings.ts';
 
 /** Fan spin and the windings that the observation asks for, from the harness ends. */
@@ -92,8 +93,22 @@ export const motors = flow({
       of: { seen: '@round:observation' },
       limits: {},
       quiet: ['compressor', 'fan', 'both', 'undecided'],
-      then: { compressor: 'compressor', fan: 'fan', both: 'compressor', undecided: 'compressor' },
+      then: { compressor: 'lines', fan: 'fan', both: 'lines', undecided: 'lines' },
     }),
+    lines: judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: ['psc', 'ecm', 'three-phase', 'refrigeration', 'closed', 'undecided'],
+      then: {
+        psc: 'compressor',
+        ecm: 'compressor',
+        'three-phase': 'three',
+        refrigeration: 'compressor',
+        closed: 'compressor',
+        undecided: 'compressor',
+      },
+    }),
+    three: include(threeWindings, { exits: { done: 'and-fan' }, needs: {}, again: { times: 2, spent: 'and-fan' } }),
     compressor: include(compressorWindings, {
       exits: { done: 'and-fan' },
       needs: {},

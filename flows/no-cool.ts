@@ -1,5 +1,11 @@
-import { choose, flow, include, judge, manual, note, verdict } from '../engine/vocabulary.ts';
+import { choose, flow, found, include, judge, manual, note, verdict } from '../engine/vocabulary.ts';
 import { blower } from './blower.ts';
+import { chatter } from './control/chatter.ts';
+import { control } from './control/control.ts';
+import { cycling } from './control/cycling.ts';
+import { indoorSource } from './control/indoor-source.ts';
+import { runsOn } from './control/runs-on.ts';
+import { silent } from './control/silent.ts';
 import { alarm } from './cooling/alarm.ts';
 import { code } from './cooling/code.ts';
 import { ice } from './cooling/ice.ts';
@@ -9,15 +15,59 @@ import { warm } from './cooling/warm.ts';
 import { water } from './cooling/water.ts';
 import { deadBlock } from './dead-block.ts';
 import { ROOT, ROUND } from './examples/start.ts';
+import { busDead } from './inverter/bus-dead.ts';
+import { inverter } from './inverter/inverter.ts';
 import { LIMITS } from './limits.ts';
 import { dead } from './make-dead.ts';
+import { ecmFan } from './motors/ecm-fan.ts';
+import { motorAfter } from './motors/motor-after.ts';
+import { stillAfter } from './motors/still-after.ts';
+import { compressorTerminals } from './motors/terminals.ts';
+import { refrigeration } from './refrigeration.ts';
 import { repair } from './repair.ts';
 import { restart } from './restart.ts';
+import { breaker } from './supply/breaker.ts';
+import { supply } from './supply/supply.ts';
+import { ground } from './trips/ground.ts';
+import { insulation } from './trips/insulation.ts';
+import { trips } from './trips/trips.ts';
 import { underLoad } from './under-load.ts';
 
-const NOT_COVERED = [
-  'This version leads the dead tests, the repair and the restart of single-phase units and of PSC blowers with a run capacitor. Nothing is guessed beyond it.',
-];
+const QUIET = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j', 'k', 'l', 'm', 'n', 'o', 'p', 'undecided'] as const;
+const KINDS = ['psc', 'ecm', 'three-phase', 'refrigeration', 'closed', 'undecided'] as const;
+const CLASSES = {
+  psc: {
+    label: 'PSC with a run capacitor of two or three terminals',
+    words: ['psc', 'dual', 'dual cap', 'dual run cap', 'dual capacitor', 'single', 'single cap', 'single run cap'],
+    to: 'by-observation',
+  },
+  ecm: {
+    label: 'Single-section capacitor, electronically commutated fan',
+    words: ['ecm', 'ecm fan', 'ecm motor', 'electronic fan'],
+    to: 'by-observation',
+  },
+  inverter: {
+    label: 'Inverter, communicating or mini-split',
+    words: ['mini-split', 'mini split', 'minisplit', 'ductless', 'communicating'],
+    to: 'inverter',
+  },
+  'three-phase': {
+    label: 'Three-phase',
+    words: ['3-phase', '3 phase', 'three phase', '3ph', '3 ph', 'trifasico'],
+    to: 'by-observation',
+  },
+  refrigeration: {
+    label: 'Condensing unit of a walk-in or reach-in',
+    words: ['walk-in', 'reach-in', 'walk in', 'walk in cooler', 'walk in freezer', 'reach in cooler'],
+    to: 'box',
+  },
+  'out-of-scope': {
+    label: 'VRF, chiller, ammonia, CO₂, above 600 V, gas side',
+    words: ['vrf', 'chiller'],
+    to: 'out-of-scope',
+  },
+  unsure: { label: 'Not sure', words: ['dont know', 'don’t know', 'unsure', 'not sure'], to: 'inverter' },
+} as const;
 
 /** One round: observe, classify, test, verdict, fit, restart. A failed restart begins the next. */
 const round = flow({
@@ -62,7 +112,7 @@ const round = flow({
             'no enciende',
             'no prende',
           ],
-          to: 'what-you-see',
+          to: 'class',
         },
         b: {
           label: 'Hum, nothing turns',
@@ -195,7 +245,7 @@ const round = flow({
             'buzzing contactor',
             'contactor chatter',
           ],
-          to: 'what-you-see',
+          to: 'class',
         },
         h: {
           label: 'Breaker trips or fuse opens',
@@ -290,7 +340,7 @@ const round = flow({
         m: {
           label: 'Outdoor runs with the thermostat OFF',
           words: ['runs with stat off', 'wont shut off', 'wont turn off', 'runs all the time', 'never shuts off'],
-          to: 'what-you-see',
+          to: 'class',
         },
         n: {
           label: 'Warm air in cooling',
@@ -330,7 +380,7 @@ const round = flow({
         restart: 'restart',
         tests: 'class',
         blower: 'blower',
-        contactor: 'what-you-see',
+        contactor: 'class',
         raised: '!raised',
         left: '!left',
       },
@@ -349,124 +399,54 @@ const round = flow({
       ],
       why: 'Inverter equipment never reaches the capacitor procedure or the discharge tool.',
       as: 'class',
-      options: {
-        psc: {
-          label: 'PSC with a run capacitor of two or three terminals',
-          words: [
-            'psc',
-            'dual',
-            'dual cap',
-            'dual run cap',
-            'dual capacitor',
-            'single',
-            'single cap',
-            'single run cap',
-          ],
-          to: 'by-observation',
-        },
-        ecm: {
-          label: 'Single-section capacitor, electronically commutated fan',
-          words: ['ecm', 'ecm fan', 'ecm motor', 'electronic fan'],
-          to: 'ecm-by-observation',
-        },
-        inverter: {
-          label: 'Inverter, communicating or mini-split',
-          words: ['mini-split', 'mini split', 'minisplit', 'ductless', 'communicating'],
-          to: 'bus',
-        },
-        'three-phase': {
-          label: 'Three-phase',
-          words: ['3-phase', '3 phase', 'three phase', '3ph', '3 ph', 'trifasico'],
-          to: 'what-you-see',
-        },
-        refrigeration: {
-          label: 'Condensing unit of a walk-in or reach-in',
-          words: ['walk-in', 'reach-in', 'walk in', 'walk in cooler', 'walk in freezer', 'reach in cooler'],
-          to: 'what-you-see',
-        },
-        'out-of-scope': {
-          label: 'VRF, chiller, ammonia, CO₂, above 600 V, gas side',
-          words: ['vrf', 'chiller'],
-          to: 'what-you-see',
-        },
-        unsure: { label: 'Not sure', words: ['dont know', 'don’t know', 'unsure', 'not sure'], to: 'bus' },
-      },
+      options: CLASSES,
+    }),
+    box: include(refrigeration, {
+      exits: { 'go-on': 'by-observation', settled: 'restart', raised: '!raised' },
+      needs: {},
     }),
     'by-observation': judge('observed', {
       of: { seen: '@round:observation' },
       limits: {},
-      quiet: ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j', 'k', 'l', 'm', 'n', 'o', 'p', 'undecided'],
+      quiet: QUIET,
       then: {
-        a: 'block',
+        a: 'silent',
         b: 'block',
-        c: 'block',
+        c: 'fan-kind',
         d: 'block',
         e: 'not-cold',
-        f: 'block',
-        g: 'block',
-        h: 'block',
+        f: 'cycling',
+        g: 'chatter',
+        h: 'trips',
         i: 'block',
         j: 'not-cold',
         k: 'block',
-        l: 'block',
-        m: 'block',
+        l: 'heard',
+        m: 'runs-on',
         n: 'warm',
         o: 'block',
         p: 'block',
         undecided: 'block',
       },
     }),
-    'ecm-by-observation': judge('observed', {
-      of: { seen: '@round:observation' },
+    'fan-kind': judge('unit-class', {
+      of: { unit: '@class' },
       limits: {},
-      quiet: ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j', 'k', 'l', 'm', 'n', 'o', 'p', 'undecided'],
+      quiet: KINDS,
       then: {
-        a: 'ecm-fan',
-        b: 'ecm-fan',
-        c: 'ecm-fan',
-        d: 'ecm-fan',
-        e: 'not-cold',
-        f: 'ecm-fan',
-        g: 'ecm-fan',
-        h: 'ecm-fan',
-        i: 'ecm-fan',
-        j: 'not-cold',
-        k: 'ecm-fan',
-        l: 'ecm-fan',
-        m: 'ecm-fan',
-        n: 'warm',
-        o: 'ecm-fan',
-        p: 'ecm-fan',
-        undecided: 'ecm-fan',
+        psc: 'block',
+        ecm: 'ecm-fan',
+        'three-phase': 'block',
+        refrigeration: 'block',
+        closed: 'inverter',
+        undecided: 'block',
       },
     }),
-    'ecm-fan': judge('motors', {
-      of: { seen: '@round:observation' },
-      limits: {},
-      quiet: ['compressor', 'fan', 'both', 'undecided'],
-      then: { compressor: 'block', fan: 'fan-electronics', both: 'block', undecided: 'block' },
-    }),
-    'fan-electronics': note({
-      say: 'The fan’s electronics are not measured here. Note what a senior needs.',
-      body: [
-        'Stop here with the cover on. Off at the means; its own bus holds for five minutes and more.',
-        'Code or light, connector dry or wet, does the blade turn freely by hand with the power locked off?',
-      ],
-      callouts: [{ level: 'danger', text: 'No discharge tool and no capacitor procedure on an electronic fan.' }],
-      why: 'A fan with electronics has no run capacitor. Volts and command at its plug decide, by the maker’s test.',
-      next: 'electronics-raised',
-      cant: 'electronics-raised',
-    }),
-    'electronics-raised': verdict({
-      verdict: 'electronic-fan-handed-over',
-      title: 'The electronic fan stands still: over to a senior',
-      says: ['“No capacitor” condemns no electronic fan. Line volts, command, a free blade and a dry connector do.'],
-      next: ['A senior takes it from here, with the maker’s test.'],
-      who: 'senior',
-      judged: [],
-      evidence: ['observation', 'class', 'fan-electronics'],
-      raises: 'not-covered',
-      then: '!raised',
+    'ecm-fan': include(ecmFan, { exits: { raised: '!raised' }, needs: {} }),
+    heard: found({ among: { contactor: { verdicts: ['contactor-noise'], to: 'chatter' } }, none: 'block' }),
+    cycling: include(cycling, {
+      exits: { 'dead-tests': 'block', airflow: 'not-cold', left: '!left', done: '!done' },
+      needs: {},
     }),
     warm: include(warm, {
       exits: { restart: 'restart', 'not-cold': 'not-cold', again: '!again', raised: '!raised', left: '!left' },
@@ -476,17 +456,176 @@ const round = flow({
       exits: { restart: 'restart', block: 'block', raised: '!raised', left: '!left' },
       needs: {},
     }),
-    block: include(deadBlock, {
-      exits: { repair: 'repair', clean: 'restart', 'under-load': 'under-load', raised: '!raised' },
+    silent: include(silent, {
+      exits: {
+        control: 'control',
+        indoor: 'source',
+        'dead-tests': 'block',
+        blower: 'blower',
+        water: 'float-water',
+        trips: 'trips',
+        settled: 'restart',
+        raised: '!raised',
+        done: '!done',
+      },
       needs: {},
     }),
+    control: include(control, {
+      exits: {
+        replace: 'repair',
+        'dead-tests': 'block',
+        settled: 'restart',
+        indoor: 'source',
+        chatter: 'chatter',
+        raised: '!raised',
+      },
+      needs: {},
+      again: { times: 2, spent: 'block' },
+    }),
+    chatter: include(chatter, {
+      exits: { replace: 'repair', 'dead-tests': 'block', indoor: 'source', raised: '!raised' },
+      needs: {},
+    }),
+    'runs-on': include(runsOn, {
+      exits: { replace: 'repair', raised: '!raised', left: '!left' },
+      needs: {},
+    }),
+    trips: include(trips, { exits: { 'dead-tests': 'block', raised: '!raised' }, needs: {} }),
+    block: include(deadBlock, {
+      exits: {
+        repair: 'repair',
+        clean: 'clean',
+        'under-load': 'under-load',
+        ground: 'ground',
+        cause: 'insulation',
+        terminals: 'terminals',
+        raised: '!raised',
+      },
+      needs: {},
+    }),
+    ground: include(ground, {
+      exits: { replace: 'repair', settled: 'restart', compressor: 'insulation', raised: '!raised' },
+      needs: {},
+    }),
+    clean: judge('observed', {
+      of: { seen: '@round:observation' },
+      limits: {},
+      quiet: QUIET,
+      then: {
+        a: 'supply',
+        b: 'supply',
+        c: 'lines',
+        d: 'lines',
+        e: 'restart',
+        f: 'who-drops',
+        g: 'restart',
+        h: 'insulation',
+        i: 'restart',
+        j: 'restart',
+        k: 'restart',
+        l: 'restart',
+        m: 'restart',
+        n: 'restart',
+        o: 'restart',
+        p: 'restart',
+        undecided: 'restart',
+      },
+    }),
+    lines: judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: KINDS,
+      then: {
+        psc: 'restart',
+        ecm: 'restart',
+        'three-phase': 'supply',
+        refrigeration: 'restart',
+        closed: 'restart',
+        undecided: 'restart',
+      },
+    }),
+    insulation: include(insulation, {
+      exits: { good: 'fused', left: '!left', raised: '!raised' },
+      needs: {},
+      again: { times: 2, spent: 'insulation-open' },
+    }),
+    'insulation-open': verdict({
+      verdict: 'insulation-not-settled',
+      title: 'The insulation reads low, and not in one state twice',
+      says: ['Nothing is condemned, and nothing is energised.'],
+      next: ['A senior repeats it: leads off, heater off, not cold.', 'It stays off.'],
+      who: 'senior',
+      judged: [],
+      evidence: ['observation'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    fused: found({ among: { fuse: { verdicts: ['fuse-blown'], to: 'fuse-alone' } }, none: 'breaker' }),
+    'fuse-alone': verdict({
+      verdict: 'fuse-without-cause',
+      title: 'A blown fuse without a cause found: one new fuse, once, with a senior’s word',
+      says: ['No ground at meter voltage, and the insulation holds. A hot clip or age opens a fuse too.'],
+      next: [
+        'A senior decides about one fuse of the printed size, at most the MOP, and one controlled start.',
+        'It stays off until then.',
+      ],
+      who: 'senior',
+      judged: [],
+      evidence: ['observation'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    breaker: include(breaker, { exits: { holds: 'restart', raised: '!raised', left: '!left' }, needs: {} }),
     'under-load': include(underLoad, {
       exits: { replace: 'repair', good: 'restart', raised: '!raised' },
       needs: {},
     }),
+    'who-drops': include(control, {
+      exits: {
+        replace: 'repair',
+        'dead-tests': 'restart',
+        settled: 'restart',
+        indoor: 'source',
+        chatter: 'chatters',
+        raised: '!raised',
+      },
+      needs: {},
+      again: { times: 2, spent: 'restart' },
+    }),
+    chatters: verdict({
+      verdict: 'chatters-while-cycling',
+      title: 'It chatters where it cycles: the volts at its coil come first',
+      says: ['Chatter welds contacts and breaks compressors.'],
+      next: ['The lowest volts at pull-in, and R to C beside it, decide it. A senior leads on.', 'It stays off.'],
+      who: 'senior',
+      judged: [],
+      evidence: ['observation'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    source: include(indoorSource, {
+      cabinet: 'indoor',
+      exits: { settled: 'restart', water: 'float-water', raised: '!raised', left: '!left' },
+      needs: {},
+    }),
+    'float-water': include(water, { exits: { restart: 'restart', raised: '!raised', left: '!left' }, needs: {} }),
+    supply: include(supply, { exits: { good: 'restart', raised: '!raised', left: '!left' }, needs: {} }),
+    terminals: include(compressorTerminals, {
+      exits: { settled: 'restart', left: '!left', raised: '!raised' },
+      needs: {},
+    }),
     repair: include(repair, { exits: { fitted: 'restart', left: '!left' }, needs: {} }),
     restart: include(restart, {
-      exits: { done: '!done', again: '!again', raised: '!raised', left: '!left' },
+      exits: { done: '!done', again: '!again', still: 'still', raised: '!raised', left: '!left' },
+      needs: {},
+    }),
+    still: include(stillAfter, {
+      exits: { again: '!again', replace: 'motor', left: '!left', raised: '!raised' },
+      needs: {},
+    }),
+    motor: include(motorAfter, { exits: { fitted: 'restarted', left: '!left' }, needs: {} }),
+    restarted: include(restart, {
+      exits: { done: '!done', again: '!again', still: '!again', raised: '!raised', left: '!left' },
       needs: {},
     }),
     blower: include(blower, {
@@ -494,51 +633,25 @@ const round = flow({
       exits: { done: '!done', again: '!again', raised: '!raised', left: '!left' },
       needs: {},
     }),
-    bus: note({
-      say: 'Leave it closed. Note what a senior needs.',
+    inverter: include(inverter, { cabinet: 'inverter', exits: { raised: '!raised' }, needs: {} }),
+    'out-of-scope': note({
+      say: 'This equipment is out of scope here. Note what whoever takes it needs.',
       body: [
-        'Unit off at its means, locked if you can. Photo of the nameplate and of any code or blinking light.',
-        'Name of the indoor and outdoor unit, how many wires run between them, what the label says about waiting.',
+        'What you see and hear, since when, codes. Nameplate: kind, volts, refrigerant.',
+        'VRF, chiller: a technician trained by its maker. Ammonia, CO₂: a refrigeration contractor. Above 600 V: an electrician for it. Gas side: a gas technician.',
       ],
-      callouts: [
-        {
-          level: 'danger',
-          text: 'Treat it as an inverter until the nameplate or an open cabinet shows otherwise. No discharge tool, no capacitor procedure.',
-        },
-      ],
-      why: 'A DC bus holds about ten times a run capacitor’s energy and stays charged for minutes.',
-      next: 'bus-raised',
-      cant: 'bus-raised',
+      callouts: [{ level: 'warning', text: 'Leave it off and closed. Gas smell, ammonia: get away and type it.' }],
+      next: 'not-ours',
+      cant: 'not-ours',
     }),
-    'bus-raised': verdict({
-      verdict: 'inverter-handed-over',
-      title: 'Inverter or not sure: over to a senior',
-      says: NOT_COVERED,
-      next: ['A senior takes it from here, with the maker’s instructions.'],
+    'not-ours': verdict({
+      verdict: 'out-of-scope',
+      title: 'Out of scope: over to a senior, who calls whom it belongs to',
+      says: ['Nothing is guessed beyond what this leads.'],
+      next: ['A senior calls whoever is trained for it.', 'Tell the customer who comes.'],
       who: 'senior',
       judged: [],
-      evidence: ['observation', 'class', 'bus'],
-      raises: 'not-covered',
-      then: '!raised',
-    }),
-    'what-you-see': note({
-      say: 'This version does not lead this call. Note what a senior needs.',
-      body: [
-        'What you see and hear, since when, thermostat display, blower, breaker position.',
-        'Nameplate: volts, phase, RLA, LRA, fan FLA, refrigerant. Filter, coil, ice, water.',
-      ],
-      callouts: [{ level: 'notice', text: 'Leave it off and closed. The call goes to a senior with your note.' }],
-      next: 'raised',
-      cant: 'raised',
-    }),
-    raised: verdict({
-      verdict: 'not-covered',
-      title: 'Noted and raised to a senior',
-      says: NOT_COVERED,
-      next: ['A senior takes it from here.'],
-      who: 'senior',
-      judged: [],
-      evidence: ['observation', 'class', 'what-you-see'],
+      evidence: ['observation', 'class', 'out-of-scope'],
       raises: 'not-covered',
       then: '!raised',
     }),
@@ -578,7 +691,8 @@ export const noCool = manual({
   title: 'No-cool call',
   root,
   isolation: dead,
-  cabinets: { outdoor: 'Outdoor unit', indoor: 'Indoor unit' },
+  isolations: { inverter: busDead },
+  cabinets: { outdoor: 'Outdoor unit', indoor: 'Indoor unit', inverter: 'Inverter unit' },
   fromRecord: ['rla', 'lra', 'fla'],
   labelTolerance: LIMITS.label.tolerance,
   endings: {

@@ -1,6 +1,6 @@
 import { act, flow, form, found, include, judge, printed, several, verdict } from '../engine/vocabulary.ts';
 import { REPLACED } from './capacitor-verdicts.ts';
-import { CONTACTOR, MOTOR } from './dead-block.ts';
+import { CONTACTOR, MOTOR, OUTSIDE } from './dead-block.ts';
 import { REPAIR } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
 import { newPart } from './new-part.ts';
@@ -203,7 +203,7 @@ export const repair = flow({
       cant: { label: 'No such contactor on the truck', words: ['no contactor'], to: 'no-part' },
       next: 'gear',
     }),
-    gear: found({ among: { start: { verdicts: START_GEAR, to: 'start' } }, none: 'rewire' }),
+    gear: found({ among: { start: { verdicts: START_GEAR, to: 'start' } }, none: 'protector' }),
     start: act('fit', {
       say: 'Fit the start capacitor and its relay.',
       body: [
@@ -222,6 +222,15 @@ export const repair = flow({
         'installed and strapped',
       ],
       cant: { label: 'No such parts on the truck', words: ['no relay'], to: 'no-part' },
+      next: 'protector',
+    }),
+    protector: found({ among: { overload: { verdicts: OUTSIDE, to: 'overload' } }, none: 'rewire' }),
+    overload: act('fit', {
+      say: 'Fit the new external overload.',
+      body: ['By its number, never by its looks. Flat on the shell, its clip tight.'],
+      yes: 'Overload fitted',
+      words: ['fitted', 'installed', 'put in', 'its in', 'new one in'],
+      cant: { label: 'No such overload on the truck', words: ['no overload'], to: 'no-part' },
       next: 'rewire',
     }),
     rewire: act('rewire', {

@@ -1,5 +1,6 @@
 import {
   amps,
+  choose,
   confirm,
   degreesApart,
   flow,
@@ -12,11 +13,15 @@ import {
   volts,
 } from '../engine/vocabulary.ts';
 import { REPLACED } from './capacitor-verdicts.ts';
+import { CONTROL_SETTLED } from './control/control.ts';
+import { SOURCE_SETTLED } from './control/indoor-source.ts';
 import { SETTLED } from './cooling/settled.ts';
-import { CONTACTOR, MOTOR } from './dead-block.ts';
+import { CONTACTOR, MOTOR, OUTSIDE } from './dead-block.ts';
 import { RESTART } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
+import { TERMINALS_SETTLED } from './motors/terminals.ts';
 import { START_GEAR } from './start-gear.ts';
+import { GROUND_SETTLED } from './trips/ground.ts';
 import { UNDER_LOAD } from './under-load.ts';
 
 const sound = {
@@ -52,12 +57,23 @@ const sound = {
   },
 };
 
+/** What was put right without a part: a restart in its figures proves it too. */
+const RIGHTED = [
+  ...CONTROL_SETTLED,
+  ...SOURCE_SETTLED,
+  ...GROUND_SETTLED,
+  ...TERMINALS_SETTLED,
+  'thermostat-was-set-wrong',
+  'stood-in-defrost',
+  'new-part-right',
+] as const;
+
 /** Power on, and the figures that prove the repair. */
 export const restart = flow({
   id: 'restart',
   version: 1,
   title: 'Restart and prove',
-  exits: ['done', 'again', 'raised', 'left'],
+  exits: ['done', 'again', 'still', 'raised', 'left'],
   examples: RESTART,
   steps: {
     plate: form({
@@ -180,7 +196,7 @@ export const restart = flow({
         wait: 'later',
         supply: 'supply',
         drop: 'poles',
-        'not-starting': 'off',
+        'not-starting': 'stands',
         'fan-high': 'off',
         sound: 'off',
         'split-out': 'off',
@@ -252,11 +268,37 @@ export const restart = flow({
     outcome: found({
       among: {
         repaired: {
-          verdicts: [...REPLACED, ...UNDER_LOAD, ...MOTOR, ...CONTACTOR, ...START_GEAR, ...SETTLED],
+          verdicts: [
+            ...REPLACED,
+            ...UNDER_LOAD,
+            ...MOTOR,
+            ...CONTACTOR,
+            ...START_GEAR,
+            ...OUTSIDE,
+            ...SETTLED,
+            ...RIGHTED,
+          ],
           to: 'proven',
         },
       },
       none: 'nothing-found',
+    }),
+    stands: choose({
+      say: 'Off, now. A motor stands still or stalls: what next?',
+      body: ['Wait five minutes before another start.'],
+      why: 'Where every dead test was good, volts where the motor is fed decide. Else the next round begins.',
+      options: {
+        again: {
+          label: 'Next round: something is new or was left out',
+          words: ['off', 'next round', 'again', 'off now'],
+          to: '!again',
+        },
+        still: {
+          label: 'All dead tests were good: read its volts',
+          words: ['all good', 'read its volts', 'still', 'everything good', 'dead tests good'],
+          to: '!still',
+        },
+      },
     }),
     off: confirm({
       say: 'Turn it off. The next round begins from the observation.',

@@ -71,6 +71,8 @@ export class Conversation {
     options: {
       settings?: Partial<Settings>;
       meter?: Meter | null;
+      /** EPA 608 on file for whoever is assigned. */
+      certified?: boolean;
       assigned?: readonly PersonId[];
       /** What the unit’s own record says, and what the truck carries. */
       equipment?: Partial<Equipment>;
@@ -107,6 +109,7 @@ export class Conversation {
       opened.push({ kind: 'assigned', body: { to } });
       const meter = options.meter === undefined ? METER : options.meter;
       if (meter) opened.push({ kind: 'set', body: { what: 'meter', person: to, meter } });
+      if (options.certified) opened.push({ kind: 'set', body: { what: 'certified', person: to, certified: true } });
     }
     this.keep(opened, 'dana', 'c0');
   }

@@ -4,7 +4,7 @@ import { prompt, promptAgain } from '../prompt.ts';
 import { memoryOf, planOf, type Standing } from '../replay.ts';
 import type { Given, GivenParts, Part, Parts, TextRef, Value } from '../schema.ts';
 import { readLine } from '../understand/index.ts';
-import { readParts } from './answer.ts';
+import { endsByVolts, readParts } from './answer.ts';
 import { type Context, type Relation, refuse, type Scribe, type Wish } from './types.ts';
 
 const SIGNED = 'This record is signed. A senior sends it back before anything is changed; notes are still taken.';
@@ -80,6 +80,7 @@ export function decideAmend(
   return {
     drafts: [
       { kind: 'amended', body: { of: how.of, parts: Object.fromEntries(changed), ...(reason ? { reason } : {}) } },
+      ...endsByVolts(planOf(s), place, Object.fromEntries(changed), c.at),
     ],
   };
 }

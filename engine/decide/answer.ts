@@ -1,6 +1,7 @@
 /** An answer to the question that stands: read part by part, refused with a reason, or put on the record. */
+import { Decimal } from 'decimal.js';
 import { isHalt } from '../compile.ts';
-import type { Place } from '../flatten.ts';
+import type { Place, Plan } from '../flatten.ts';
 import { isBegun } from '../forget.ts';
 import { haltCard } from '../halts.ts';
 import { asAsked, isAsked } from '../known.ts';
@@ -134,6 +135,20 @@ export function mayAnswer(place: Place, memory: Memory, c: Context): Wish | null
     : refuse('no-right', 'Only a technician, a senior or the owner who takes part in this job answers here.');
 }
 
+const isRefrigerant = ({ step }: Place): boolean => 'circuit' in step && step.circuit === 'refrigerant';
+
+/** What was read on a control circuit is too much for one: line voltage is there, and the isolation ends. */
+export function endsByVolts(plan: Plan, place: Place, parts: Parts, at: string): Draft[] {
+  const most = plan.regions[place.cabinet]?.rules.controlMost;
+  if (place.class !== 'control live' || most === undefined || !('parts' in place.step)) return [];
+  const over = Object.entries(place.step.parts).some(([key, spec]) => {
+    const value = parts[key];
+    if (spec.part !== 'field' || value?.kind !== 'figure' || value.unit !== 'V') return false;
+    return new Decimal(value.value).abs().gt((spec.most ?? most).value);
+  });
+  return over ? [{ kind: 'voided', body: { reason: 'line-voltage', since: at } }] : [];
+}
+
 export function decideAnswer(s: Standing, given: GivenParts, offline: boolean, c: Context, keep: Scribe): Wish {
   const [memory, here] = [memoryOf(s), placeIdOf(s)];
   if (isHalt(here)) return haltAnswer(s, given);
@@ -143,6 +158,13 @@ export function decideAnswer(s: Standing, given: GivenParts, offline: boolean, c
     return refuse('held', 'This waits for a senior. Type stop to leave it off and come back.');
   const barred = mayAnswer(place, memory, c);
   if (barred) return barred;
+  // Leaving it out is open to everybody: that is how it gets to a certified person.
+  if (isRefrigerant(place) && !memory.certified.includes(c.by)) {
+    return refuse(
+      'not-certified',
+      'Refrigerant takes a certified person, EPA 608 on file with the shop. Type can’t, and it goes to one.',
+    );
+  }
   if (offline && place.gate) {
     return refuse('gate', 'A gate answered without contact authorises nothing. Answer it again now.');
   }
@@ -156,6 +178,7 @@ export function decideAnswer(s: Standing, given: GivenParts, offline: boolean, c
         body: { place: place.id, parts: read.parts, ...(offline ? { offline: true as const } : {}) },
       },
       ...read.idle.map((text): Draft => ({ kind: 'noted', body: { as: 'note', text: keep.keep(text) } })),
+      ...endsByVolts(planOf(s), place, read.parts, c.at),
       ...(offline && begun ? [{ kind: 'voided' as const, body: { reason: 'offline' as const, since: c.at } }] : []),
     ],
   };

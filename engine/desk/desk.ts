@@ -101,16 +101,18 @@ export function createDesk(parts: DeskParts): Desk {
     people: crew.filter((p) => p.active).map((p) => ({ id: p.id, name: p.name })),
   });
 
-  /** The person's meter and their truck's stock are on the record before an answer rests on them. */
+  /** The person's meter, their certification and their truck's stock are on the record before an answer rests on them. */
   const withForce = async (
     file: File,
     person: Person,
     context: Context,
   ): Promise<{ standing: Standing; before: Draft[] }> => {
-    const { meters, truck: carried } = memoryOf(file.standing);
+    const { meters, certified, truck: carried } = memoryOf(file.standing);
     const before: Draft[] = [];
     if (person.meter && JSON.stringify(meters[person.id]) !== JSON.stringify(person.meter))
       before.push({ kind: 'set', body: { what: 'meter', person: person.id, meter: person.meter } });
+    if (person.certified !== certified.includes(person.id))
+      before.push({ kind: 'set', body: { what: 'certified', person: person.id, certified: person.certified } });
     const truck = person.truck === undefined ? null : await sheets.truck(person.truck);
     if (truck && (truck.id !== carried?.id || truck.version !== carried.version))
       before.push({ kind: 'set', body: { what: 'truck', truck } });

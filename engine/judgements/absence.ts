@@ -4,34 +4,52 @@ import { judgement, type Limit } from './judgement.ts';
 import { PAIRS, type PairKey, pairName, pairVolts } from './line-pairs.ts';
 import { chose, past, untaken, volts } from './probing.ts';
 import { PROVING_LIMITS, type ProvingLimits, prove } from './proving.ts';
-import { leftOpen } from './read.ts';
+import { chosenOf, leftOpen } from './read.ts';
 import { finding, say } from './say.ts';
 
 type AbsenceLimits = ProvingLimits & Readonly<Record<'dead' | 'live', Limit>>;
-const OUTCOMES = ['live', 'lost-leg', 'first-proving', 'second-proving', 'ghost', 'dead', 'undecided'] as const;
+const OUTCOMES = [
+  'live',
+  'lost-leg',
+  'lines',
+  'first-proving',
+  'second-proving',
+  'ghost',
+  'dead',
+  'undecided',
+] as const;
 
 /**
  * Live-dead-live: whether a proving line shows the absence of voltage. V AC, signs dropped.
- * A pair at or over `live` is live whatever the provings say: no meter trouble makes that safe to doubt.
+ * A pair at or over `live` is live whatever the provings say: no meter trouble makes that safe to doubt. A three-phase
+ * unit (`unit`) has three lines: two that read nothing prove nothing of the third.
  */
 export const absence = judgement({
   id: 'absence',
-  semantics: 1,
-  takes: ['line', 'means'],
+  semantics: 2,
+  takes: ['line', 'means', 'unit'],
   limits: ['dead', 'live', ...PROVING_LIMITS],
   outcomes: OUTCOMES,
-  run({ line, means }, limits) {
+  run({ line, means, unit }, limits, { cabinet }) {
     const pairs = pairVolts(line);
     const before = prove('Known source, before', line, 'before', means, limits);
     const after = prove('Known source, after', line, 'after', means, limits);
     const middle = [...pairs].map(([key, value]) => pairFinding(key, value, limits));
     return {
-      outcome: outcomeOf(line, pairs, before.is, after.is, limits),
+      outcome: outcomeOf(line, pairs, before.is, after.is, limits, cabinet === undefined && isThree(unit)),
       findings: [before.finding, ...middle, after.finding],
     };
   },
   probe: (limits) => probeLines(limits),
 });
+
+/** A pair without volts between two legs that have them: fed back through a winding. */
+const LEGS: readonly (readonly [PairKey, PairKey, PairKey])[] = [
+  ['l1l2', 'l1g', 'l2g'],
+  ['l1l3', 'l1g', 'l3g'],
+  ['l2l3', 'l2g', 'l3g'],
+];
+const isThree = (unit: Parts | undefined): boolean => chosenOf(unit, 'choice').includes('three-phase');
 
 function outcomeOf(
   line: Parts | undefined,
@@ -39,10 +57,12 @@ function outcomeOf(
   before: 'good' | 'bad' | 'missing',
   after: 'good' | 'bad' | 'missing',
   limits: AbsenceLimits,
+  three: boolean,
 ): (typeof OUTCOMES)[number] {
   const isLive = (key: PairKey): boolean => pairs.get(key)?.gte(limits.live.value) ?? false;
-  if (pairs.has('l1l2') && !isLive('l1l2') && isLive('l1g') && isLive('l2g')) return 'lost-leg';
+  if (LEGS.some(([pair, a, b]) => pairs.has(pair) && !isLive(pair) && isLive(a) && isLive(b))) return 'lost-leg';
   if (PAIRS.some(isLive)) return 'live';
+  if (three && !pairs.has('l3g')) return 'lines';
   if (before === 'bad') return 'first-proving';
   if (after === 'bad') return 'second-proving';
   if (before === 'missing' || after === 'missing' || !isComplete(line, pairs)) return 'undecided';
@@ -74,7 +94,7 @@ function pairFinding(key: PairKey, value: Exact, limits: AbsenceLimits): Finding
   });
 }
 
-function probeLines(limits: AbsenceLimits): { line?: Parts; means?: Parts }[] {
+function probeLines(limits: AbsenceLimits): { line?: Parts; means?: Parts; unit?: Parts }[] {
   const { dead, live, sourceMin, sourceWithin, outlet } = limits;
   const means: Parts = { source: chose('outlet') };
   const good = { before: outlet.value, l1l2: 0, l1g: 0, l2g: 0, t1g: 0, t2g: 0, after: outlet.value };
@@ -103,6 +123,10 @@ function probeLines(limits: AbsenceLimits): { line?: Parts; means?: Parts }[] {
     { line: least, means: other },
     { line: less, means: other },
     { line: { ...volts(good), t1g: untaken }, means },
+    ...[{}, { l1l3: 0, l2l3: 0, l3g: 0, t3g: 0 }, { l1l3: 0, l2l3: 120, l3g: live.value, t3g: 0 }].map((third) => ({
+      line: volts({ ...good, ...third }),
+      ...{ means, unit: { choice: chose('three-phase') } },
+    })),
     {},
   ];
 }

@@ -17,10 +17,12 @@ import { drier } from './charge/drier.ts';
 import { leakSearch } from './charge/leak-search.ts';
 import { burns } from './charge/may-burn.ts';
 import { notPumping } from './charge/not-pumping.ts';
+import { callPath } from './control/call-path.ts';
 import { coilVolts } from './control/coil-volts.ts';
 import { contactor } from './control/contactor.ts';
 import { fuses } from './control/fuses.ts';
 import { hopping } from './control/hop.ts';
+import { outward } from './control/outward.ts';
 import { transformer } from './control/transformer.ts';
 import { airflow } from './cooling/airflow.ts';
 import { condenser } from './cooling/condenser.ts';
@@ -34,6 +36,7 @@ import { reversingCommand } from './heat-pump/reversing-command.ts';
 import { valveLines } from './heat-pump/valve-lines.ts';
 import { hold } from './hold.ts';
 import { known } from './known.ts';
+import { minutesSince } from './minutes-since.ts';
 import { more } from './more.ts';
 import { motors } from './motors.ts';
 import { observed } from './observed.ts';
@@ -55,15 +58,20 @@ import { startCapacitor } from './start/capacitor.ts';
 import { currentRelay } from './start/current-relay.ts';
 import { potentialRelay } from './start/potential-relay.ts';
 import { ptc } from './start/ptc.ts';
+import { breaker } from './supply/breaker.ts';
 import { nameplate } from './supply/nameplate.ts';
 import { runningAmps } from './supply/running-amps.ts';
 import { supply } from './supply/supply.ts';
+import { voltsThere } from './supply/volts-there.ts';
 import { tabs } from './tabs.ts';
 import { threeTerminals } from './three-terminals.ts';
 import { underLoadValues } from './under-load.ts';
+import { unitClass } from './unit-class.ts';
 import { blowerWindings } from './windings/blower.ts';
+import { closedOhms } from './windings/closed-ohms.ts';
 import { compressorWindings } from './windings/compressor.ts';
 import { fanWindings } from './windings/fan.ts';
+import { groundBranches } from './windings/ground-branches.ts';
 import { insulation } from './windings/insulation.ts';
 import { leadsToGround, loadsToGround } from './windings/loads-to-ground.ts';
 import { threeWindings } from './windings/three.ts';
@@ -75,6 +83,14 @@ export const judgements = {
   hold,
   capacitors,
   more,
+  'minutes-since': minutesSince,
+  'unit-class': unitClass,
+  'volts-there': voltsThere,
+  breaker,
+  'call-path': callPath,
+  outward,
+  'closed-ohms': closedOhms,
+  'ground-branches': groundBranches,
   'print-sections': printSections,
   motors,
   substitutes,

@@ -24,6 +24,8 @@ export interface Force {
   readonly equipment: (Equipment & { readonly asOf: string }) | null;
   /** The cabinet that is judged, where it is another than the manual's first. */
   readonly cabinet?: string;
+  /** When each fact was answered, by the names that were asked for; the older of the server's and the device's time. */
+  readonly at?: Readonly<Record<string, string | undefined>>;
   /** An alarm that nobody has released yet. */
   readonly alarm?: Hazard;
 }

@@ -23,20 +23,30 @@ export function answers(state: State): Turn[] {
   const seq = prompt(state.standing, instant(state.minute + 1)).seq;
   const by = memory.handover?.to ?? Object.values(memory.isolations)[0]?.holder ?? TECH;
   const tap = (parts: GivenParts): Turn => ({
-    by,
+    by: whoAnswers(),
     after: 1,
-    label: `${by}: ${Object.entries(parts)
+    label: `${whoAnswers()}: ${Object.entries(parts)
       .map(([k, v]) => `${k} ${String(v)}`)
       .join(', ')}`,
     reply: { kind: 'answer', client: client(), seq, parts },
   });
+  // Refrigerant takes a certified person; the walk's senior is one.
+  const whoAnswers = (): string => {
+    const step = plan.places.get(here)?.step;
+    return step && 'circuit' in step && step.circuit === 'refrigerant' ? SENIOR : by;
+  };
   if (isHalt(here)) return here === '!held' ? [say('approve seen on video', SENIOR)] : [];
   const place = plan.places.get(here);
   if (!place) return [];
   if (place.step.verb === 'approval') return [say('approve seen on photo', SENIOR)];
   if (!('parts' in place.step)) return [];
   const skip = say('skip no tool for it', by, seq);
-  return [...answerSets(plan, place, (spec, answer) => isAsked(place, spec, memory, answer)).map(tap), skip];
+  const sets = answerSets(plan, place, (spec, answer) => isAsked(place, spec, memory, answer));
+  const barred =
+    whoAnswers() === by
+      ? []
+      : sets.slice(0, 1).map((parts) => ({ ...tap(parts), by, label: `${by}, not certified: a line` }));
+  return [...sets.map(tap), ...barred, skip];
 }
 
 /**
@@ -86,7 +96,12 @@ export function detours(state: State): Turn[][] {
 export const LOOKS = 5;
 export function plainAnswer(state: State, look: number): Turn | null {
   const all = answers(state);
-  if (!placeIdOf(state.standing).endsWith('/look')) return all[0] ?? null;
+  const here = placeIdOf(state.standing);
+  const unit = memoryOf(state.standing).job.class?.value;
+  const three = unit?.kind === 'choice' && unit.chosen.includes('three-phase');
+  if (here.endsWith('/means') && three)
+    return all.find((t) => t.reply.kind === 'answer' && String(t.reply.parts.supply) === 'three') ?? null;
+  if (!here.endsWith('/look')) return all[0] ?? null;
   const is = (p: GivenParts, condition: string, count: string): boolean =>
     String(p.condition) === condition && p.count === count;
   const [dual, single] = labelsOf(planOf(state.standing));
@@ -100,6 +115,9 @@ export function plainAnswer(state: State, look: number): Turn | null {
   return all.find((t) => t.reply.kind === 'answer' && (wanted?.(t.reply.parts) ?? true)) ?? all[0] ?? null;
 }
 
+const hasFields = (step: Place['step']): boolean =>
+  'parts' in step && !step.by && Object.values(step.parts).every((p: PartSpec) => p.part === 'field');
+
 type Asks = (spec: PartSpec, answer: Parts) => boolean;
 const sets = new WeakMap<Place, GivenParts[]>();
 
@@ -107,7 +125,8 @@ const sets = new WeakMap<Place, GivenParts[]>();
 function answerSets(plan: Plan, place: Place, asks: Asks): GivenParts[] {
   // The first one is what a sound technician sends: a probe's good line, or the first option of each part.
   const both = [probed(plan, place), varied(plan, place)];
-  const all = sets.get(place) ?? (place.step.verb === 'measure' ? both : both.reverse()).flat();
+  const all =
+    sets.get(place) ?? (place.step.verb === 'measure' || hasFields(place.step) ? both : both.reverse()).flat();
   sets.set(place, all);
   const step = place.step as AskStep;
   const seen = new Set<string>();
@@ -215,13 +234,11 @@ function probed(plan: Plan, place: Place): GivenParts[] {
     if (judge.step.verb !== 'judge') continue;
     const { of, limits, judgement } = judge.step;
     const names = Object.keys(of).filter((n) => of[n] != null && (judge.refs[of[n] ?? ''] ?? []).includes(place.id));
-    for (const name of names) {
-      for (const probe of judgementOf(judgement).probe(limits)) {
-        const parts = probe[name];
-        // A page with one section reads what the probe of two says of it.
-        const own = Object.entries(parts ?? {}).filter(([k]) => keys.includes(k));
-        if (own.length > 0) out.push(Object.fromEntries(own.flatMap(([k, v]) => asGiven(k, v))));
-      }
+    if (names.length === 0) continue;
+    for (const probe of judgementOf(judgement).probe(limits)) {
+      // A page with one section reads what the probe of two says of it; one line may answer several names at once.
+      const own = names.flatMap((name) => Object.entries(probe[name] ?? {}).filter(([k]) => keys.includes(k)));
+      if (own.length > 0) out.push(Object.fromEntries(own.flatMap(([k, v]) => asGiven(k, v))));
     }
   }
   return out;

@@ -59,6 +59,7 @@ export function open(subject: Subject): State {
     { kind: 'set', body: { what: 'settings', settings: DEFAULT_SETTINGS } },
     { kind: 'assigned', body: { to: TECH } },
     { kind: 'set', body: { what: 'meter', person: TECH, meter: METER } },
+    { kind: 'set', body: { what: 'certified', person: SENIOR, certified: true } },
   ];
   return append(subject, { standing: begin(subject.machine, 'walk'), minute: 0, entries: [] }, drafts, SENIOR, 'open')
     .state;

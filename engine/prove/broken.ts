@@ -209,4 +209,31 @@ export const BROKEN: readonly Variant[] = [
     const { print: _, ...parts } = e.body.parts;
     return { ...e, body: { ...e.body, parts } };
   }),
+  page('two lines of three are enough', 'R1', MAKE_DEAD, 'make-dead', outcome('absence', 'lines', 'capacitors')),
+  page(
+    'the 24 V circuit is read with the line on',
+    'R1',
+    PAGES,
+    'chatter',
+    step('pull-24', (s) => ({ ...(s as AskStep), verb: 'form', circuit: 'none' }) as Step),
+  ),
+  page(
+    'an inverter is opened without its bus',
+    'R13',
+    PAGES,
+    'round',
+    step('inverter', (s) => ({ ...(s as IncludeStep), cabinet: 'indoor' }) as Step),
+  ),
+  page(
+    'pressures are read by anybody',
+    'R9',
+    PAGES,
+    'circuit',
+    step('readings', (s) => ({ ...(s as AskStep), circuit: 'none' }) as Step),
+  ),
+  page('0 V decides within five minutes', 'R7', PAGES, 'control', outcome('elapsed', 'wait', '!indoor')),
+  page('an open wire condemns the pressure switch', 'R7', PAGES, 'control', outcome('open', 'wire', 'high-pressure')),
+  page('a fan motor is condemned without volts', 'R7', PAGES, 'still-after', outcome('fed', 'none', 'cleared')),
+  page('seized on sagging volts', 'R7', PAGES, 'still-after', outcome('held', 'between', 'dead-good')),
+  page('the terminals are read hot', 'R7', PAGES, 'compressor-terminals', option('shell', 'hot', 'pairs')),
 ];

@@ -7,7 +7,9 @@ import type { Answer } from './verdicts.ts';
 export function unprovenCooling(c: Conclusion, answers: readonly Answer[]): string | null {
   const round = /^round~\d+/.exec(c.place)?.[0] ?? '';
   const at = (place: string): Parts =>
-    answers.findLast((a) => a.place.startsWith(round) && a.place.endsWith(`/${place}`))?.parts ?? {};
+    answers.findLast(
+      (a) => a.place.startsWith(round) && (a.place.endsWith(`/${place}`) || a.place.endsWith(`/float-${place}`)),
+    )?.parts ?? {};
   const said = (place: string): readonly string[] => {
     const parts = at(place);
     return chosen(parts.choice ?? parts.ok);

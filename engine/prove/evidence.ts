@@ -22,6 +22,10 @@ export interface Evidence {
   readonly stated: number;
   readonly secondFeed: boolean;
   readonly neutral: boolean;
+  /** Three lines were named at the means. */
+  readonly three: boolean;
+  /** An inverter's bus read within its limit, between two proofs of the meter on DC. */
+  readonly bus: boolean;
   /** Pairs of the last line that read between 5 and 50 V. */
   readonly between: readonly string[];
   readonly unitClass: string | null;
@@ -43,6 +47,8 @@ export const NOTHING: Evidence = {
   stated: 0,
   secondFeed: false,
   neutral: false,
+  three: false,
+  bus: false,
   between: [],
   unitClass: null,
   seqs: {},
@@ -58,16 +64,18 @@ const STATED: Readonly<Record<string, number>> = {
 };
 export const chosen = (v: Value | undefined): readonly string[] => (v?.kind === 'choice' ? v.chosen : []);
 export const figure = (v: Value | undefined): number | null => (v?.kind === 'figure' ? Number(v.value) : null);
-const PAIRS = ['l1l2', 'l1g', 'l2g', 'hn', 'hg', 'ng', 't1g', 't2g', 'x12', 'x1g', 'x2g'];
+const LINES = ['l1l2', 'l1l3', 'l2l3', 'l1g', 'l2g', 'l3g'];
+const PAIRS = [...LINES, 'hn', 'hg', 'ng', 't1g', 't2g', 't3g', 'x12', 'x1g', 'x2g'];
 
 /** All that R1 asks for, of this person, at this minute of this record. */
-export function isDead(e: Evidence, by: string, at: number): string | null {
+export function isDead(e: Evidence, by: string, at: number, cabinet: Cabinet = 'outdoor'): string | null {
   if (!e.fit) return 'nobody said they and the meter are fit';
   if (!e.means) return 'the means are not named';
   if (!e.locked) return 'nothing is locked';
-  if (e.look === null) return 'nobody counted the capacitors';
   if (!e.line) return 'no line of readings between two good provings';
-  if (e.look > 0 && !e.residual) return 'no residual line within its limit';
+  if (cabinet === 'inverter' && !e.bus) return 'no reading of the bus within its limit';
+  if (cabinet !== 'inverter' && e.look === null) return 'nobody counted the capacitors';
+  if ((e.look ?? 0) > 0 && !e.residual) return 'no residual line within its limit';
   if (e.holder !== by) return `the lock is ${e.holder ?? 'nobody'}’s`;
   if (at - e.lastAt > 30 * 60_000) return 'the isolation is older than 30 minutes';
   return null;
@@ -75,18 +83,24 @@ export function isDead(e: Evidence, by: string, at: number): string | null {
 
 /** The evidence of each cabinet. Hands in one are never covered by what was proved of the other. */
 export type Watched = Readonly<Record<Cabinet, Evidence>>;
-export type Cabinet = 'outdoor' | 'indoor';
-export const UNWATCHED: Watched = { outdoor: NOTHING, indoor: NOTHING };
+export type Cabinet = 'outdoor' | 'indoor' | 'inverter';
+export const UNWATCHED: Watched = { outdoor: NOTHING, indoor: NOTHING, inverter: NOTHING };
 
-/** By the page, not by the compiler: the blower's page has its hands in the indoor unit, every other in the outdoor one. */
+/**
+ * By the page, not by the compiler: the blower's page has its hands in the indoor unit, the inverter's in a unit with a
+ * bus, every other in the outdoor one.
+ */
 export function cabinetOf(place: string): Cabinet {
-  if (place.startsWith('dead:')) return place.startsWith('dead:indoor/') ? 'indoor' : 'outdoor';
-  return /(^|\/)blower\//.test(place) ? 'indoor' : 'outdoor';
+  if (place.startsWith('dead:'))
+    return (/^dead:(indoor|inverter)\//.exec(place)?.[1] as Cabinet | undefined) ?? 'outdoor';
+  if (/(^|\/)inverter\//.test(place)) return 'inverter';
+  return /(^|\/)(blower|source)\//.test(place) ? 'indoor' : 'outdoor';
 }
 
 export const followAll = (all: Watched, entry: Entry): Watched => ({
   outdoor: follow(all.outdoor, entry, 'outdoor'),
   indoor: follow(all.indoor, entry, 'indoor'),
+  inverter: follow(all.inverter, entry, 'inverter'),
 });
 
 function follow(e: Evidence, entry: Entry, cabinet: Cabinet): Evidence {
@@ -94,7 +108,7 @@ function follow(e: Evidence, entry: Entry, cabinet: Cabinet): Evidence {
     case 'answered':
       return answered(e, entry, cabinet);
     case 'voided':
-      return entry.body.reason === 'age' ? { ...e, line: false, residual: false, again: true } : undone(e);
+      return entry.body.reason === 'age' ? { ...e, line: false, residual: false, bus: false, again: true } : undone(e);
     case 'alarmed':
       return undone(e);
     case 'handed-over':
@@ -126,6 +140,7 @@ const undone = (e: Evidence): Evidence => ({
   look: null,
   line: false,
   residual: false,
+  bus: false,
   again: false,
 });
 
@@ -140,9 +155,11 @@ function withdrawn(e: Evidence, of: number): Evidence {
     case 'look':
       return { ...e, look: null, line: false, residual: false };
     case 'line':
-      return { ...e, line: false, residual: false };
+      return { ...e, line: false, residual: false, bus: false };
     case 'residual':
       return { ...e, residual: false };
+    case 'bus':
+      return { ...e, bus: false };
     default:
       return e;
   }
@@ -159,7 +176,8 @@ function answered(e: Evidence, entry: Entry & { kind: 'answered' }, cabinet: Cab
   const lasting = { ...e, holder: by, lastAt: by === entry.by ? at : e.lastAt };
   const known = (gate: string): Evidence['seqs'] => ({ ...lasting.seqs, [entry.seq]: gate });
   if (isLive(place, parts)) return undone(lasting);
-  if (own && name === (cabinet === 'indoor' ? 'drive' : 'class'))
+  if (isTooMuchForControl(place, parts)) return undone(lasting);
+  if (cabinet === 'indoor' ? own && /(^|-)drive$/.test(name) : name === 'class')
     return { ...lasting, unitClass: chosen(parts.choice)[0] ?? null };
   if (own && OWN_PRINT.test(place)) return { ...secondSection(lasting, parts), seqs: known('label') };
   if (!gate) return lasting;
@@ -173,6 +191,7 @@ function answered(e: Evidence, entry: Entry & { kind: 'answered' }, cabinet: Cab
       stated: STATED[source] ?? figure(parts.stated) ?? 0,
       secondFeed: !chosen(parts.feeds).includes('none'),
       neutral: chosen(parts.supply)[0] === 'neutral',
+      three: chosen(parts.supply)[0] === 'three',
       seqs: known('means'),
     };
   }
@@ -182,13 +201,14 @@ function answered(e: Evidence, entry: Entry & { kind: 'answered' }, cabinet: Cab
     return { ...lasting, locked: answer === 'yes', seqs: known('locked') };
   }
   if (name === 'look') return { ...lasting, look: figure(parts.count), ...sections(parts), seqs: known('look') };
+  if (parts.pn) return { ...lasting, bus: busIn(parts), seqs: known('bus') };
   if (parts.batteryBefore)
     return { ...lasting, residual: residualIn(parts, e.look ?? 0, isOne(e)), seqs: known('residual') };
-  if (parts.before) return line(lasting, parts, name === 'bridge', entry.seq);
+  if (parts.before) return line(lasting, parts, name === 'bridge', entry.seq, cabinet);
   return lasting;
 }
 
-function line(e: Evidence, parts: Parts, bridged: boolean, seq: number): Evidence {
+function line(e: Evidence, parts: Parts, bridged: boolean, seq: number, cabinet: Cabinet): Evidence {
   const proves = (v: Value | undefined): boolean => {
     const volts = Math.abs(figure(v) ?? 0);
     return volts >= 100 && Math.abs(volts - e.stated) <= e.stated * 0.1 + 1e-9;
@@ -197,7 +217,7 @@ function line(e: Evidence, parts: Parts, bridged: boolean, seq: number): Evidenc
   const read = PAIRS.filter((p) => figure(parts[p]) !== null);
   const size = (p: string): number => Math.abs(figure(parts[p]) ?? 0);
   const confirmed = !e.again || bridged || chosen(parts.still)[0] === 'yes';
-  const none = { ...e, line: false, residual: false };
+  const none = { ...e, line: false, residual: false, bus: false };
   if (bridged) {
     const all = e.between.length > 0 && e.between.every((p) => figure(parts[p]) !== null && size(p) <= 5);
     if (!proved) return none;
@@ -207,13 +227,25 @@ function line(e: Evidence, parts: Parts, bridged: boolean, seq: number): Evidenc
   }
   if (read.some((p) => size(p) >= 50)) return { ...undone(none), means: false };
   const due = [
-    ...(e.neutral ? ['hn', 'hg', 'ng', 't1g'] : ['l1l2', 'l1g', 'l2g', 't1g', 't2g']),
+    ...(e.three || (cabinet === 'outdoor' && e.unitClass === 'three-phase')
+      ? [...LINES, 't1g', 't2g', 't3g']
+      : e.neutral
+        ? ['hn', 'hg', 'ng', 't1g']
+        : ['l1l2', 'l1g', 'l2g', 't1g', 't2g']),
     ...(e.secondFeed ? ['x12', 'x1g', 'x2g'] : []),
   ];
   if (!proved || !confirmed || due.some((p) => figure(parts[p]) === null)) return none;
   const between = read.filter((p) => size(p) > 5);
   if (between.length > 0) return { ...none, between, seqs: { ...e.seqs, [seq]: 'line' } };
-  return { ...e, line: true, again: false, residual: false, between: [], seqs: { ...e.seqs, [seq]: 'line' } };
+  return {
+    ...e,
+    line: true,
+    again: false,
+    residual: false,
+    bus: false,
+    between: [],
+    seqs: { ...e.seqs, [seq]: 'line' },
+  };
 }
 
 /** Questions for the print of the run capacitor itself, not of a second one, a new one or the diagram's. */
@@ -231,11 +263,16 @@ const sections = ({ print, terminals }: Parts): Pick<Evidence, 'print' | 'termin
 export const isOne = ({ print, terminals }: Pick<Evidence, 'print' | 'terminals'>): boolean =>
   terminals !== 'three' && (print === null ? terminals === 'two' : print === 'one');
 
-function residualIn(parts: Parts, count: number, one: boolean): boolean {
-  const battery = [parts.batteryBefore, parts.batteryAfter].every((v) => {
+const proves9V = (parts: Parts): boolean =>
+  [parts.batteryBefore, parts.batteryAfter].every((v) => {
     const volts = Math.abs(figure(v) ?? 0);
     return volts >= 7 && volts <= 10;
   });
+const busIn = (parts: Parts): boolean =>
+  proves9V(parts) && figure(parts.pn) !== null && Math.abs(figure(parts.pn) ?? 99) <= 5;
+
+function residualIn(parts: Parts, count: number, one: boolean): boolean {
+  const battery = proves9V(parts);
   const due = [...(one ? ['hc'] : ['hc', 'fc', 'hf']), ...['c2', 'c3', 'c4'].slice(0, Math.max(0, count - 1))];
   const low = due.every((k) => figure(parts[k]) !== null && Math.abs(figure(parts[k]) ?? 99) <= 5);
   const [hc, fc, hf] = ['hc', 'fc', 'hf'].map((k) => figure(parts[k]) ?? 0) as [number, number, number];
@@ -250,10 +287,19 @@ export const isInside = (place: string, parts: Parts): boolean =>
     chosen(parts.ok).includes('done'));
 /** By its name: a reading on the 24 V circuit stands at a step that says so. */
 const isOn24 = (place: string): boolean => /24$/.test(place);
+export const isControl = (place: string, parts: Parts): boolean =>
+  isOn24(place) && Object.values(parts).some((v) => v.kind === 'figure' && v.unit === 'V');
+/** More than 30 V on a control terminal, or more than 5 V on a line terminal that was read beside it. */
+const isTooMuchForControl = (place: string, parts: Parts): boolean =>
+  isOn24(place) &&
+  Object.entries(parts).some(
+    ([k, v]) => v.kind === 'figure' && v.unit === 'V' && Math.abs(Number(v.value)) > (k === 'l1l2' ? 5 : 30),
+  );
 /** Volts or amps read outside make-dead, the nameplate's own figures and those of the 24 V circuit apart. */
 export const isLive = (place: string, parts: Parts): boolean =>
   !place.startsWith('dead:') &&
   !isOn24(place) &&
   Object.entries(parts).some(
-    ([k, v]) => v.kind === 'figure' && ['V', 'A'].includes(v.unit) && !['rla', 'lra', 'fla'].includes(k),
+    ([k, v]) =>
+      v.kind === 'figure' && ['V', 'A'].includes(v.unit) && !['rla', 'lra', 'fla', 'mca', 'mop', 'rating'].includes(k),
   );

@@ -8,7 +8,7 @@ import { type Breach, MAKE_DEAD, PAGES, walk } from './walk.ts';
 import { bypasses } from './wording.ts';
 
 export { BROKEN, type Breach, type Subject, type Variant };
-export const RULES = ['R1', 'R2', 'R3', 'R4', 'R5', 'R6', 'R7', 'R8', 'R10', 'R12', 'R13'] as const;
+export const RULES = ['R1', 'R2', 'R3', 'R4', 'R5', 'R6', 'R7', 'R8', 'R9', 'R10', 'R12', 'R13'] as const;
 
 export interface Proof {
   readonly walks: readonly { readonly name: string; readonly states: number; readonly edges: number }[];
@@ -33,8 +33,14 @@ export function prove(manual: Manual, may: Subject['may']): Proof {
     unreached: [...new Set(asked.map((p) => stepOf(p) ?? ''))].filter((s) => !reached.has(s)),
   };
 }
-/** A step whatever copy of its page it stands in. */
-const stepOf = (place: Place | undefined): string | undefined => place && `${place.page}/${place.name}`;
+/**
+ * A step whatever copy of its page it stands in. The gates up to the line are the same in every cabinet (`flows/gates.ts`)
+ * and are walked in full with the first; what an inverter has of its own is walked with the pages.
+ */
+function stepOf(place: Place | undefined): string | undefined {
+  if (!place) return undefined;
+  return `${place.gate && place.name !== 'waited' && place.name !== 'bus' ? 'gates' : place.page}/${place.name}`;
+}
 
 export interface Caught {
   readonly variant: Variant;

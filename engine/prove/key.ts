@@ -2,8 +2,7 @@
 
 import { jobName, type Place, type Plan } from '../flatten.ts';
 import { showsOneSection } from '../judgements/read.ts';
-import { judged, judgementOf } from '../known.ts';
-import { ASSUMED_METER, DEFAULT_SETTINGS } from '../memory.ts';
+import { judged } from '../known.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
 import type { Parts } from '../schema.ts';
@@ -29,9 +28,11 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
   const here = placeIdOf(standing);
   const { passed } = route(plan, { ...memory, alarm: null, hazard: null, stop: null, handover: null });
   const at = plan.places.get(here);
-  const page = pageOf(at && !at.gate ? here : (passed.at(-1)?.id ?? here));
+  // Gates that are still known have been passed as well: where make-dead leads back to is told by what came before them.
+  const last = composed ? passed.findLast((p) => !p.gate) : passed.at(-1);
+  const page = pageOf(at && !at.gate ? here : (last?.id ?? here));
   const onPage = passed.filter((p) => pageOf(p.id) === page);
-  const current = folderOf(at && !at.gate ? here : (passed.at(-1)?.id ?? here));
+  const current = folderOf(at && !at.gate ? here : (last?.id ?? here));
   const folders = [...new Set([...onPage.map((p) => folderOf(p.id)), current])];
   const tries = folders.slice(-2);
   const trail = onPage.flatMap((p) => {
@@ -47,20 +48,17 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
   const held = lock && [lock.holder === null, lock.holder === e.holder, lock.again];
   const halts = [memory.stop, memory.alarm !== null, memory.hazard !== null, memory.handover !== null, memory.signed];
   // What is seen under the cover decides only later; within make-dead's own walk the gates hold it.
-  const kept = composed ? memory.job : { class: memory.job.class };
+  const kept = composed ? memory.job : {};
   const read = readAhead(plan, at, passed);
-  const sorted = composed && letterAhead(plan, at, passed);
   const job = Object.entries(kept).flatMap(([k, f]) =>
-    f && !isWords(f.value) && (!composed || read.has(k) || k === 'class')
-      ? [`${k} ${sorted ? valueKey(f.value) : factKey(k, f.value)}`]
-      : [],
+    f && !isWords(f.value) && (!composed || read.has(k) || k === 'class') ? [`${k} ${valueKey(f.value)}`] : [],
   );
   if (planOf(standing).endings.includes(here)) return JSON.stringify([here]);
-  const classes = [evidence.outdoor.unitClass, evidence.indoor.unitClass];
+  const classes = [kindOf(evidence.outdoor.unitClass), evidence.indoor.unitClass, isHolding(evidence)];
   if (composed && at?.gate)
     return JSON.stringify(['make-dead', trail, wires, job, passed.at(-1)?.round ?? 1, ahead, classes]);
   if (composed) {
-    const dead = Object.values(evidence).map((e) => isDead(e, e.holder ?? '', e.lastAt));
+    const dead = CABINETS.map((c) => isDead(evidence[c], evidence[c].holder ?? '', evidence[c].lastAt, c));
     const proved = Object.keys(memory.isolations).filter((c) => memory.isolations[c]?.proved != null);
     return JSON.stringify([here, trail, wires, proved, isProved(standing) && dead, halts, job, ahead, classes]);
   }
@@ -79,6 +77,13 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
     monitored(e, here),
   ]);
 }
+const CABINETS = ['outdoor', 'indoor', 'inverter'] as const;
+const isHolding = (all: Watched): boolean => all.inverter.bus;
+/** Make-dead looks at the class for two things alone: whether it may be there, and how many lines there are. */
+function kindOf(unitClass: string | null): string | null {
+  if (unitClass === null || unitClass === 'three-phase') return unitClass;
+  return ['psc', 'ecm', 'refrigeration'].includes(unitClass) ? 'opened' : 'closed';
+}
 /** The last judge that reads an answer; 0 where none does. Until then the choices in it tell two states apart. */
 function judgedAt(plan: Plan, place: Place): number {
   const known = readers.get(plan) ?? new Map<string, number>();
@@ -94,7 +99,7 @@ const choicesOf = (place: Place, parts: Parts | undefined): string[] => {
   return chosen.length > 0 ? [`${place.id} ${chosen.join('+')}`] : [];
 };
 function monitored(e: Evidence, here: string): unknown[] {
-  if (!e.means) return [e.fit, e.again, e.holder === null, e.unitClass];
+  if (!e.means) return [e.fit, e.again, e.holder === null, kindOf(e.unitClass)];
   const between = here.endsWith('bridge') ? e.between : [];
   return [
     e.fit,
@@ -103,25 +108,27 @@ function monitored(e: Evidence, here: string): unknown[] {
     e.look !== null && isOne(e),
     e.line,
     e.residual,
+    e.bus,
     e.again,
     e.holder === null,
     e.stated,
     e.secondFeed,
     e.neutral,
+    e.three,
     between,
-    e.unitClass,
+    kindOf(e.unitClass),
   ];
 }
 
 /** What was found in this round and a step further down sorts by. */
-export function sortedAhead(plan: Plan, at: Place | undefined, passed: readonly Place[]): string[] {
+export function sortedAhead(plan: Plan, at: Place | undefined, passed: readonly Place[], only?: string): string[] {
   const round = at && !at.gate ? at.round : (passed.at(-1)?.round ?? 1);
   const order = at && !at.gate ? at.order : (passed.at(-1)?.order ?? 0);
   const verdicts = new Set(
     passed.flatMap((p) => (p.step.verb === 'verdict' && p.round === round ? p.step.verdict : [])),
   );
   const groups = sortsOf(plan).flatMap((p) =>
-    p.round === round && p.order > order
+    p.round === round && p.order > order && (only === undefined || p.id === only)
       ? Object.entries(p.among).flatMap(([g, ids]) => (ids.some((id) => verdicts.has(id)) ? g : []))
       : [],
   );
@@ -147,18 +154,6 @@ function readAhead(plan: Plan, at: Place | undefined, passed: readonly Place[]):
   known.set(key, names);
   return names;
 }
-/** Whether a place further down in this round still goes on by the letter of what was seen. */
-function letterAhead(plan: Plan, at: Place | undefined, passed: readonly Place[]): boolean {
-  const last = passed.at(-1);
-  const [round, order] = at && !at.gate ? [at.round, at.order] : [last?.round ?? 1, last?.order ?? 0];
-  const known = letters.get(plan) ?? new Map<number, number>();
-  letters.set(plan, known);
-  if (known.size === 0)
-    for (const p of plan.places.values())
-      if (p.step.verb === 'judge' && p.step.judgement === 'observed') known.set(p.round, p.order);
-  return order < (known.get(round) ?? 0);
-}
-const letters = new WeakMap<Plan, Map<number, number>>();
 const reading = new WeakMap<Plan, Map<string, ReadonlySet<string>>>();
 /** `@name`, or `@+part:name+part:name`. */
 const namesIn = (ref: string): string[] =>
@@ -170,6 +165,7 @@ const namesIn = (ref: string): string[] =>
     : [ref.slice(1)];
 
 interface Sorting {
+  readonly id: string;
   readonly round: number;
   readonly order: number;
   readonly among: Readonly<Record<string, readonly string[]>>;
@@ -178,8 +174,8 @@ const sorts = new WeakMap<Plan, Sorting[]>();
 function sortsOf(plan: Plan): Sorting[] {
   const known = sorts.get(plan);
   if (known) return known;
-  const all = [...plan.places.values()].flatMap(({ round, order, step }) =>
-    step.verb === 'found' ? [{ round, order, among: step.among }] : [],
+  const all = [...plan.places.values()].flatMap(({ id, round, order, step }) =>
+    step.verb === 'found' ? [{ id, round, order, among: step.among }] : [],
   );
   sorts.set(plan, all);
   return all;
@@ -189,13 +185,6 @@ function sortsOf(plan: Plan): Sorting[] {
 const folderOf = (id: string): string => id.slice(0, id.lastIndexOf('/') + 1);
 /** All tries of a page are one page. */
 const pageOf = (id: string): string => folderOf(id).replace(/(\/[^/]*)~\d+\/$/, '$1/');
-/** Of what was seen at first only one thing counts further down: whose windings are measured. */
-export function factKey(name: string, value: Kept | undefined): string {
-  if (value === undefined) return '';
-  if (!name.startsWith('round:observation')) return valueKey(value);
-  const force = { settings: DEFAULT_SETTINGS, meter: ASSUMED_METER, truck: null, equipment: null };
-  return judgementOf('motors').run({ seen: { choice: value } }, {}, force).outcome;
-}
 type Kept = Parts[string];
 /** A note or a photo is shown again and decides nothing. */
 const isWords = ({ kind }: Kept): boolean => kind === 'text' || kind === 'photo';

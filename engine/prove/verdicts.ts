@@ -1,5 +1,6 @@
 /** R7 and R8: a verdict against the figures on the record, recomputed here by the rule with plain arithmetic. */
 import type { CapacitorLabel, Conclusion, Entry, Parts, Value } from '../schema.ts';
+import { unprovenControl } from './control-verdicts.ts';
 import { unprovenCooling } from './cooling-verdicts.ts';
 import { cabinetOf, chosen, figure } from './evidence.ts';
 
@@ -79,14 +80,17 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
     case 'fan-bearings':
       return chosen(spin(answers, c)).includes('no') ? null : 'bearings called without a spin by hand';
     case 'overload-open':
-      return said(answers, c, 'shell').includes('hot') ? null : 'an overload called open on a shell that is not hot';
+      return [...said(answers, c, 'shell'), ...said(answers, c, 'warm')].includes('hot')
+        ? null
+        : 'an overload called open on a shell that is not hot';
     case 'blower-winding-open':
     case 'fan-winding-open':
       return said(answers, c, 'warm').includes('cool') ? null : 'a winding called open on a motor that is not cool';
     case 'board-fuse-blown':
+    case 'inverter-fuse-blown':
     case 'fuse-blown': {
-      const line = answers.findLast((a) => a.place.endsWith('/line') && sameRound(a.place, c.place))?.parts ?? {};
-      return ['fuse1', 'fuse2'].some((k) => line[k]?.kind === 'over')
+      const read = answers.filter((a) => sameRound(a.place, c.place) && cabinetOf(a.place) === cabinetOf(c.place));
+      return read.some((a) => ['fuse1', 'fuse2', 'fuse3'].some((k) => a.parts[k]?.kind === 'over'))
         ? null
         : 'a fuse called blown that did not read OL';
     }
@@ -95,12 +99,13 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
       return (figure(part.herm) ?? 0) > 0 ? null : 'a new part called right without a reading';
     }
     default:
-      return unprovenCooling(c, answers);
+      return unprovenCooling(c, answers) ?? unprovenControl(c, answers);
   }
 }
 
 export interface Answer {
   readonly seq: number;
+  readonly at: string;
   readonly place: string;
   readonly parts: Parts;
 }
@@ -109,7 +114,7 @@ function standing(record: readonly Entry[]): Answer[] {
   const answers: Answer[] = [];
   for (const e of record) {
     if (e.kind === 'answered' && e.body.skipped === undefined)
-      answers.push({ seq: e.seq, place: e.body.place, parts: e.body.parts });
+      answers.push({ seq: e.seq, at: e.at, place: e.body.place, parts: e.body.parts });
     if (e.kind === 'amended' || e.kind === 'withdrawn') {
       const at = answers.findIndex((a) => a.seq === e.body.of);
       const old = answers[at];

@@ -9,12 +9,23 @@ import { asOf, memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
 import type { Entry } from '../schema.ts';
 import { answers, detours, LOOKS, plainAnswer } from './alphabet.ts';
-import { instant, open, type State, type Subject, type Turn, turn } from './bench.ts';
-import { cabinetOf, type Evidence, followAll, isDead, isInside, isOne, UNWATCHED, type Watched } from './evidence.ts';
-import { factKey, isProved, keyOf, type Node, sortedAhead, valueKey } from './key.ts';
+import { instant, open, SENIOR, type State, type Subject, type Turn, turn } from './bench.ts';
+import {
+  type Cabinet,
+  cabinetOf,
+  type Evidence,
+  followAll,
+  isControl,
+  isDead,
+  isInside,
+  isOne,
+  UNWATCHED,
+  type Watched,
+} from './evidence.ts';
+import { isProved, keyOf, type Node, sortedAhead, valueKey } from './key.ts';
 import { unproven } from './verdicts.ts';
 
-export type Rule = 'R1' | 'R2' | 'R3' | 'R4' | 'R5' | 'R6' | 'R7' | 'R8' | 'R10' | 'R12' | 'R13' | 'opinion';
+export type Rule = 'R1' | 'R2' | 'R3' | 'R4' | 'R5' | 'R6' | 'R7' | 'R8' | 'R9' | 'R10' | 'R12' | 'R13' | 'opinion';
 export interface Breach {
   readonly rule: Rule;
   readonly what: string;
@@ -36,7 +47,11 @@ export interface Scope {
 const DEAD = 'dead:';
 export const MAKE_DEAD: Scope = {
   // The gates of another cabinet are a copy of the same page, and what leads there is walked with the pages.
-  inside: (place, proved) => (!proved || place.startsWith(DEAD)) && cabinetOf(place) === 'outdoor',
+  // Of the pages before it only the two questions that lead there are walked on from: what they say is walked with the pages.
+  inside: (place, proved) =>
+    place.startsWith(DEAD)
+      ? cabinetOf(place) === 'outdoor'
+      : !proved && (place.startsWith('!') || /^round~1\/(observation|class)$/.test(place)),
   composed: false,
   stopAt: 3,
 };
@@ -72,7 +87,7 @@ export function walk(subject: Subject, scope: Scope): Walked {
     let accepted = false;
     const own = answersAt(subject, node, scope);
     for (const [i, steps] of [...own, ...(isTriedHere(scope, node, tried) ? detours(node.state) : [])].entries()) {
-      const next = run(subject, node, steps, report);
+      const next = run(subject, node, steps, report, places);
       edges++;
       if (i < own.length && next.changed) accepted = true;
       const nextKey = keyOf(next.node, scope.composed);
@@ -101,9 +116,8 @@ const isCountedElsewhere = (scope: Scope, { state, evidence }: Node): boolean =>
  * The rounds after it are copies of the same pages.
  */
 function isTriedHere(scope: Scope, { state, evidence }: Node, tried: Set<string>): boolean {
-  const e = evidence.outdoor;
   const here = placeIdOf(state.standing);
-  if (!scope.composed) return isUsual(e);
+  if (!scope.composed) return isUsual(evidence.outdoor);
   if (here.startsWith(DEAD) || (planOf(state.standing).places.get(here)?.round ?? 1) !== 1) return false;
   const step = `${here.replace(/~\d+/g, '')} ${isProved(state.standing)}`;
   if (tried.has(step)) return false;
@@ -116,6 +130,7 @@ function isTriedHere(scope: Scope, { state, evidence }: Node, tried: Set<string>
  * they are walked plainly to the step that sorts. So they are on other observations and classes than the usual ones, which
  * go fewer of the same pages; and a later round, a copy of the first, is walked plainly to its restart.
  */
+const OF_A_CLASS = /\/(class|box|ecm-fan|block|supply|inverter|restart|motors)(\/|$)/;
 function isPlain(node: Node): boolean {
   const { standing } = node.state;
   const plan = planOf(standing);
@@ -123,26 +138,46 @@ function isPlain(node: Node): boolean {
   if (!at || at.gate) return false;
   if (at.round > 1) return at.class !== 'live';
   const { passed } = route(plan, memoryOf(standing));
-  if (cabinetOf(at.id) === 'indoor') return at.id.includes('/tests/') && sortedAhead(plan, at, passed).length > 0;
+  // Other classes go the same pages but for the few that ask for them by name.
+  const unit = valueKey(memoryOf(standing).job.class?.value);
+  if (unit !== '' && unit !== 'psc' && at.class !== 'inside' && !OF_A_CLASS.test(at.id)) return true;
+  const own = (page: string): string | undefined =>
+    [...plan.places.values()].find((p) => p.round === 1 && p.name === 'sort' && p.id.includes(page))?.id;
+  if (cabinetOf(at.id) === 'indoor')
+    return at.id.includes('/tests/') && sortedAhead(plan, at, passed, own('/blower/tests/')).length > 0;
   const sort = [...plan.places.values()].find((p) => p.round === 1 && p.name === 'sort' && p.order > at.order);
   if (sort === undefined || !at.id.startsWith(sort.id.slice(0, -sort.name.length))) return false;
   const { job } = memoryOf(standing);
-  const seen = job[`round:observation~${at.round}`]?.value;
   // Both motors are measured in full on one observation and one class; the others go the same pages.
-  const usual = factKey('round:observation', seen) === 'both' && valueKey(job.class?.value) === 'psc';
+  // What only another class has is measured in full on that class.
+  if (at.name === 'line' || at.id.includes('/three~')) return false;
+  const usual = isUsualCall(node);
   // With a second capacitor only the second one is new.
   const second = valueKey(job['count@outdoor']?.value) === '2' && !at.id.includes('another/');
-  return !usual || second || sortedAhead(plan, at, passed).length > 0;
+  return !usual || second || sortedAhead(plan, at, passed, sort.id).length > 0;
+}
+
+/** The call on which the dead tests are walked in full: both motors are measured, on a unit with a run capacitor. */
+function isUsualCall(node: Node): boolean {
+  const { job } = memoryOf(node.state.standing);
+  return valueKey(job['round:observation~1']?.value) === 'b' && valueKey(job.class?.value) === 'psc';
 }
 
 /** Own answers; composed, the whole of make-dead as one step. */
 function answersAt(subject: Subject, node: Node, scope: Scope): Turn[][] {
   const here = placeIdOf(node.state.standing);
   if (!scope.composed || !here.startsWith(DEAD)) {
-    const all = answers(node.state).map((t) => [t]);
+    const all = answers(node.state)
+      .filter((t) => scope.composed || here !== 'round~1/observation' || leadsToDeadTests(t))
+      .map((t) => [t]);
     return scope.composed && isPlain(node) ? all.slice(0, 1) : all;
   }
-  const looks = memoryOf(node.state.standing).job[`condition@${cabinetOf(here)}`] === undefined ? LOOKS : 1;
+  const { job } = memoryOf(node.state.standing);
+  // What is seen under the cover decides in the dead tests, which are walked in full on the usual observation and class.
+  const looks =
+    job[`condition@${cabinetOf(here)}`] === undefined && (cabinetOf(here) !== 'outdoor' || isUsualCall(node))
+      ? LOOKS
+      : 1;
   return Array.from({ length: looks }, (_, look) => {
     const steps: Turn[] = [];
     let state = node.state;
@@ -156,15 +191,26 @@ function answersAt(subject: Subject, node: Node, scope: Scope): Turn[][] {
   });
 }
 
+/** Make-dead is the same whatever was seen: it is walked from one observation whose dead tests come at once. */
+const leadsToDeadTests = ({ reply }: Turn): boolean => reply.kind !== 'answer' || reply.parts.choice === 'd';
+
 type Report = (rule: Rule, what: string, history: readonly string[]) => void;
 
-function run(subject: Subject, from: Node, steps: readonly Turn[], report: Report): { node: Node; changed: boolean } {
+function run(
+  subject: Subject,
+  from: Node,
+  steps: readonly Turn[],
+  report: Report,
+  places: Set<string>,
+): { node: Node; changed: boolean } {
   let node = from;
   let changed = false;
   for (const t of steps) {
     const next = one(subject, node, t, report);
     changed ||= memoryOf(next.state.standing).since !== memoryOf(node.state.standing).since;
     node = next;
+    // Where several turns are one step, each question on the way was asked and answered under every rule.
+    places.add(placeIdOf(node.state.standing));
   }
   return { node, changed };
 }
@@ -189,19 +235,28 @@ function one(subject: Subject, node: Node, t: Turn, report: Report): Node {
   return { state, evidence, history };
 }
 
+/** R13: what each cabinet's hands may touch. A unit with a bus, or one that nobody is sure of, has its own procedure. */
+const OPENED: Readonly<Record<Cabinet, readonly string[]>> = {
+  outdoor: ['psc', 'ecm', 'three-phase', 'refrigeration'],
+  indoor: ['psc', 'ecm'],
+  inverter: ['inverter', 'unsure'],
+};
+
 /** Rules about an entry as it comes. */
 function watch(entry: Entry, all: Watched, record: readonly Entry[], say: (rule: Rule, what: string) => void): void {
   if (entry.kind === 'answered' && entry.body.skipped === undefined) {
     const { place, parts } = entry.body;
     const e = all[cabinetOf(place)];
-    const inside = isInside(place, parts);
+    const inside = isInside(place, parts) || isControl(place, parts);
     if (inside) {
-      const lacks = isDead(e, entry.by, Date.parse(entry.at));
+      const lacks = isDead(e, entry.by, Date.parse(entry.at), cabinetOf(place));
       if (lacks !== null) say(ruleOf(lacks, record), `hands inside at ${place}: ${lacks}`);
     }
-    if ((inside || place.startsWith(DEAD)) && e.unitClass !== 'psc' && e.unitClass !== 'ecm') {
+    if ((inside || place.startsWith(DEAD)) && !OPENED[cabinetOf(place)].includes(e.unitClass ?? '')) {
       say('R13', `${place} on a unit of class ${e.unitClass ?? 'unknown'}`);
     }
+    if (Object.values(parts).some((v) => v.kind === 'figure' && v.unit === 'psig') && entry.by !== SENIOR)
+      say('R9', `a pressure at ${place} by somebody who is not certified`);
   }
   if (entry.kind === 'concluded') {
     const lacks = unproven(entry.body, record);
@@ -229,14 +284,19 @@ function standing(state: State, all: Watched, say: (rule: Rule, what: string) =>
   const now = instant(state.minute);
   for (const line of strip(asOf(state.standing, now))) {
     if (line.state !== 'proved' && line.state !== 'control-live') continue;
-    const e = all[line.cabinet === planOf(state.standing).manual.cabinets.indoor ? 'indoor' : 'outdoor'];
-    const lacks = isDead(e, e.holder ?? '', Date.parse(now));
+    const cabinet = cabinetNamed(state.standing, line.cabinet);
+    const e = all[cabinet];
+    const lacks = isDead(e, e.holder ?? '', Date.parse(now), cabinet);
     if (lacks !== null) say(ruleOf(lacks, state.entries), `${line.cabinet}: PROVED DEAD is shown while ${lacks}`);
   }
   const opinion = route(planOf(state.standing), memoryOf(state.standing));
   if (opinion.place !== placeIdOf(state.standing))
     say('opinion', `the machine stands at ${placeIdOf(state.standing)}, the second opinion at ${opinion.place}`);
 }
+
+const CABINETS = ['outdoor', 'indoor', 'inverter'] as const satisfies readonly Cabinet[];
+const cabinetNamed = (s: Standing, words: string): Cabinet =>
+  CABINETS.find((c) => planOf(s).manual.cabinets[c] === words) ?? 'outdoor';
 
 /** R4, R5, R6: what must hold for a kind of message at any state. */
 function always(

@@ -129,7 +129,7 @@ function leftOut(job: Closed): string[] {
 function tries(job: Closed): string[] {
   const refused = job.memory.failed.flatMap(({ cabinet, exit, seq }) => {
     const e = job.entries.find((x) => x.seq === seq);
-    const why = job.manual.isolation.leaving[exit]?.notice ?? exit;
+    const why = (job.manual.isolations?.[cabinet] ?? job.manual.isolation).leaving[exit]?.notice ?? exit;
     return e ? [`Not accepted, ${job.manual.cabinets[cabinet] ?? cabinet}: ${answer(job, e)} ${why}`] : [];
   });
   const again = of(job.entries, 'answered').flatMap((e) => {

@@ -41,7 +41,7 @@ export const noise = flow({
           words: ['whine', 'whining', 'loud buzz', 'roars', 'loud whine', 'very loud'],
           to: 'backwards',
         },
-        buzz: { label: 'Contactor buzzes', words: ['buzz', 'contactor buzz', 'chatter', 'chatters'], to: '!contactor' },
+        buzz: { label: 'Contactor buzzes', words: ['buzz', 'contactor buzz', 'chatter', 'chatters'], to: 'buzzes' },
         clatter: {
           label: 'Clatter at start and stop',
           words: ['clatter', 'clunk', 'bang at start', 'bang at stop', 'thump'],
@@ -298,6 +298,16 @@ export const noise = flow({
       evidence: ['what', 'else'],
       raises: 'verdict',
       then: '!raised',
+    }),
+    buzzes: verdict({
+      verdict: 'contactor-noise',
+      title: 'The contactor buzzes: the volts at its coil come next',
+      says: ['A buzz is dirt, a broken shading ring, or too few volts.'],
+      next: ['Thermostat off first: chatter welds contacts.'],
+      who: 'junior',
+      judged: [],
+      evidence: ['what'],
+      then: '!contactor',
     }),
   },
 });

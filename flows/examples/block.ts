@@ -28,14 +28,17 @@ export const DEAD_BLOCK: readonly Example[] = [
   ),
   {
     title: 'A blown fuse without a cause: it stays off',
-    lines: block('fuses 0.1 ol contacts .1 .1 coil 12.6 t1g ol t2g ol'),
+    lines: [
+      ...block('fuses 0.1 ol contacts .1 .1 coil 12.6 t1g ol t2g ol'),
+      ...['ready, reciprocating, 500', '120', '0.4'],
+    ],
     then: ['fuse-blown', 'capacitor-good', 'fuse-without-cause'],
     ends: 'raised',
   },
   {
     title: 'Low to ground, and no motor explains it',
-    lines: block('fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g 8000 t2g ol'),
-    then: ['low-to-ground', 'capacitor-good', 'ground-not-located'],
+    lines: [...block('fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g 8000 t2g ol'), 'comp ol fan ol heater ol cable ol'],
+    then: ['low-to-ground', 'capacitor-good', 'ground-gone'],
     ends: 'raised',
   },
   {

@@ -33,7 +33,7 @@ export const BLOWER: readonly Example[] = [
   },
   {
     title: 'An electronic blower stands still: over to a senior',
-    lines: ['i', 'outdoor off', 'nothing', 'ecm', 'no code, plug dry'],
+    lines: ['i', 'outdoor off', 'nothing', 'ecm', 'qualified', '25.8', 'variable'],
     then: ['electronic-blower-handed-over'],
     ends: 'raised',
   },
@@ -197,8 +197,55 @@ const restarted = (title: string, lines: readonly string[], verdict: string, end
   ends,
 });
 export const BLOWER_RESTART: readonly Example[] = [
-  restarted('It does not start', [...CLOSED, 'volts 240 blower 0'], 'blower-does-not-start', 'raised'),
+  restarted('It does not start', [...CLOSED, 'volts 240 blower 0', 'not now'], 'blower-no-start-undecided', 'raised'),
   restarted('The supply is out', [...CLOSED, 'volts 190 blower 3.6'], 'blower-supply-out', 'raised'),
   restarted('No live figures', [...CLOSED, 'skip nobody qualified'], 'blower-not-proven', 'raised'),
   restarted('It stays off', ['208/230 fla 4.2', 'stays off'], 'blower-left-off', 'left'),
+];
+
+const STANDS = ['i', 'outdoor off', 'nothing'];
+const ELECTRONIC = [...STANDS, 'ecm', 'qualified', '25.8', 'ecm'];
+export const BLOWER_LIVE: readonly Example[] = [
+  {
+    title: 'No fan call at the board',
+    lines: [...STANDS, 'ecm', 'qualified', '0'],
+    then: ['no-fan-call'],
+    ends: 'left',
+  },
+  {
+    title: 'Constant torque: line and tap there, dry and free: motor or module',
+    lines: [...ELECTRONIC, '119', '25.1', 'dry'],
+    then: ['electronic-blower-suspect'],
+    ends: 'raised',
+  },
+  {
+    title: 'No line at its plug',
+    lines: [...ELECTRONIC, '0'],
+    then: ['electronic-blower-not-fed'],
+    ends: 'raised',
+  },
+  {
+    title: 'Line and no tap: the board',
+    lines: [...ELECTRONIC, '119', '0'],
+    then: ['board-blower-relay'],
+    ends: 'left',
+  },
+  {
+    title: 'Variable speed: over to a senior with its code',
+    lines: [...STANDS, 'ecm', 'qualified', '25.8', 'variable'],
+    then: ['electronic-blower-handed-over'],
+    ends: 'raised',
+  },
+  {
+    title: 'Not qualified: undecided',
+    lines: [...STANDS, 'ecm', 'not qualified'],
+    then: ['blower-no-start-undecided'],
+    ends: 'raised',
+  },
+  {
+    title: 'A call, volts at the leads, capacitor good, free: the motor',
+    lines: [...wiresOff(), GOOD, ...MOTOR, ...CLOSED, 'volts 240 blower 0', 'qualified', '25.8', 'psc', '238'],
+    then: ['capacitor-good', 'blower-motor-electric'],
+    ends: 'left',
+  },
 ];

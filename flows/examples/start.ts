@@ -4,21 +4,9 @@ import { again, CLOSED, COMPRESSOR, GOOD, LINE, MEANS, MOTORS, RESIDUAL, RUNS, w
 
 export const ROUND: readonly Example[] = [
   {
-    title: 'The outdoor unit is silent: noted for a senior',
-    lines: ['a', 'thermostat blank, breaker on, blower off'],
-    then: ['not-covered'],
-    ends: 'raised',
-  },
-  {
-    title: 'An electronic fan stands still: over to a senior',
-    lines: ['c', 'ecm', 'no code, connector dry, blade turns freely'],
-    then: ['electronic-fan-handed-over'],
-    ends: 'raised',
-  },
-  {
-    title: 'A mini-split is handed over closed',
-    lines: ['d', 'mini-split', 'no code, label asks for a wait'],
-    then: ['inverter-handed-over'],
+    title: 'Out of scope: noted, and whom it belongs to',
+    lines: ['d', 'vrf', 'code 12, nothing opened'],
+    then: ['out-of-scope'],
     ends: 'raised',
   },
 ];

@@ -8,6 +8,7 @@ const compressor = (title: string, lines: readonly string[], then: readonly stri
   then: ['capacitor-good', ...then],
   ends,
 });
+const WAITS = 'terminals-wait-for-a-senior';
 export const COMPRESSOR_WINDINGS: readonly Example[] = [
   compressor('Low to ground: it stays off', ['cr .9 cs 2.7 sr 3.6 g 900'], ['compressor-grounded'], 'raised'),
   compressor(
@@ -18,12 +19,17 @@ export const COMPRESSOR_WINDINGS: readonly Example[] = [
   ),
   compressor(
     'C open on a cold shell: lead or plug',
-    ['cr ol cs ol sr 3.6 g ol', 'cold'],
-    ['common-lead-open'],
+    ['cr ol cs ol sr 3.6 g ol', 'cold', 'no senior'],
+    ['common-lead-open', WAITS],
     'raised',
   ),
-  compressor('The start winding open', ['cr .9 cs ol sr ol g ol'], ['winding-open-at-harness'], 'raised'),
-  compressor('All three pairs open', ['cr ol cs ol sr ol g ol'], ['all-windings-open'], 'raised'),
+  compressor(
+    'The start winding open',
+    ['cr .9 cs ol sr ol g ol', 'no senior'],
+    ['winding-open-at-harness', WAITS],
+    'raised',
+  ),
+  compressor('All three pairs open', ['cr ol cs ol sr ol g ol', 'no senior'], ['all-windings-open', WAITS], 'raised'),
   compressor(
     'A sum that does not fit, twice',
     ['cr .9 cs 2.7 sr 9 g ol', 'cr .9 cs 2.7 sr 9 g ol', ...RUNS],

@@ -275,6 +275,7 @@ const closed = isolation({
   reentry: { age: 'closed', void: 'closed', holder: 'closed' },
   minutes: LIMITS.isolation.minutes,
   prompts: [],
+  controlMost: LIMITS.isolation.control,
   grows: { step: 'closed', part: 'count' },
 });
 

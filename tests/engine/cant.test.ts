@@ -23,5 +23,5 @@ test('a gate without another way is not left out', () => {
 });
 test('a question that decides the way asks for one of its answers', () => {
   expect(at().type('not sure').refusal?.code).toBe('unknown-option');
-  expect(at('d').type('not sure').place).toContain('bus');
+  expect(at('d').type('not sure').place).toContain('inverter/closed');
 });

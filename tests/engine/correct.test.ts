@@ -68,8 +68,8 @@ describe('given a verdict, when an answer behind it is changed, then later answe
     expect(c.entries.at(-1)?.body).toMatchObject({ evidence: expect.arrayContaining([seq]) });
   });
   test('an earlier choice: what is no longer on the way is set aside and shown so, and comes back with the choice', () => {
-    const c = amend(judgedBad(), '/class', { choice: 'three-phase' });
-    expect([here(c), stands(c).sections]).toEqual(['what-you-see', 'set-aside']);
+    const c = amend(judgedBad(), '/class', { choice: 'out-of-scope' });
+    expect([here(c), stands(c).sections]).toEqual(['out-of-scope', 'set-aside']);
     amend(c, '/class', { choice: 'psc' });
     expect([here(c), stands(c).sections]).toEqual(['spin', 'kept']);
   });

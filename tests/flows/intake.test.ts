@@ -188,7 +188,7 @@ describe('what the job will know', () => {
     const c = of({});
     expect(Object.keys(learntBy(c).words).sort()).toEqual(['address', 'name', 'phone']);
     const record = JSON.stringify(c.entries);
-    for (const words of ['Orchard', '555', 'Brook Terrace']) expect(record).not.toContain(words);
+    for (const words of ['Orchard', '555 0142', '5550142', 'Brook Terrace']) expect(record).not.toContain(words);
     expect(c.texts.map(({ text }) => text)).toEqual(expect.arrayContaining(['Lena Orchard', '555 0142']));
   });
 });

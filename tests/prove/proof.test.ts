@@ -9,7 +9,7 @@ const OPENED = SHELF.filter((m) => Object.keys(m.cabinets).length > 0);
 const rights = may as Subject['may'];
 
 describe.each(OPENED.map((m) => [m.id, m] as const))('the proof of %s', (_, manual) => {
-  it('finds no breach in any reachable state, and every step is reached', { timeout: 300_000 }, () => {
+  it('finds no breach in any reachable state, and every step is reached', { timeout: 600_000 }, () => {
     const proof = prove(manual, rights);
     expect(proof.breaches).toEqual([]);
     expect(proof.unreached).toEqual([]);
@@ -19,6 +19,6 @@ describe.each(OPENED.map((m) => [m.id, m] as const))('the proof of %s', (_, manu
 
   it('has a broken variant for every rule it speaks for', () => {
     expect(RULES.filter((rule) => !BROKEN.some((v) => v.rule === rule))).toEqual([]);
-    expect(BROKEN.length).toBeGreaterThanOrEqual(15);
+    expect(BROKEN.length).toBeGreaterThanOrEqual(40);
   });
 });

@@ -52,7 +52,7 @@ const motor = (): Conversation =>
   ]);
 const nothingFound = (): Conversation =>
   typed(at('readings'), [GOOD, ...MOTORS, PLATE, 'closed', '240 239 comp 13.1 fan .9 split 19']);
-const raised = (): Conversation => new Conversation().types('a', 'skip the caller has to leave');
+const raised = (): Conversation => new Conversation().types('a', 'vrf', 'skip the caller has to leave');
 const leftOff = (): Conversation => typed(at('readings'), [WEAK_HERM, ...MOTORS, 'coil dirty', 'skip no part like it']);
 const notRun = (): Conversation => atFigures().types('skip no clamp with me');
 
@@ -115,23 +115,24 @@ test('given a call that is raised unseen, then it says so and claims nothing', (
     customer: [
       'Visit of 2026-07-14, by Ines Vale.',
       'Nothing was fitted.',
-      'At the end: Noted and raised to a senior.',
+      'At the end: Out of scope: over to a senior, who calls whom it belongs to.',
       'Not proven: the visit ended without readings that prove that it runs as it should.',
       'How it was left: With a senior.',
-      'Not yet confirmed by a senior: Noted and raised to a senior.',
+      'Not yet confirmed by a senior: Out of scope: over to a senior, who calls whom it belongs to.',
       'Not signed yet: a senior reads the record first.',
     ],
     shop: [
       'Call: Warm air. Ended: With a senior. Not proven.',
       expect.stringMatching(/^Pages: /),
-      'Opened 2026-07-14 15:00 UTC by Dana Quill; last entry #8, 2026-07-14 15:00 UTC.',
+      'Opened 2026-07-14 15:00 UTC by Dana Quill; last entry #9, 2026-07-14 15:00 UTC.',
       'Crew: Ines Vale.',
       'Lock: none was put on.',
-      'Verdict #7, 2026-07-14 15:00 UTC: Noted and raised to a senior. (not-covered) A senior confirms it.',
+      'Verdict #8, 2026-07-14 15:00 UTC: Out of scope: over to a senior, who calls whom it belongs to. (out-of-scope) A senior confirms it.',
       'Rests on #5, 2026-07-14 15:00 UTC, Ines Vale: What does the unit do? Outdoor unit silent.',
-      'Rests on #6, 2026-07-14 15:00 UTC, Ines Vale: This version does not lead this call. Note what a senior needs. no answer.',
-      'Skipped #6, Ines Vale: This version does not lead this call. Note what a senior needs. Reason: the caller has to leave.',
-      'Raised to a senior, these pages do not lead it (#8, 2026-07-14 15:00 UTC, Ines Vale).',
+      'Rests on #6, 2026-07-14 15:00 UTC, Ines Vale: What kind of unit is it? VRF, chiller, ammonia, CO₂, above 600 V, gas side.',
+      'Rests on #7, 2026-07-14 15:00 UTC, Ines Vale: This equipment is out of scope here. Note what whoever takes it needs. no answer.',
+      'Skipped #7, Ines Vale: This equipment is out of scope here. Note what whoever takes it needs. Reason: the caller has to leave.',
+      'Raised to a senior, these pages do not lead it (#9, 2026-07-14 15:00 UTC, Ines Vale).',
       'Not signed.',
     ],
   });

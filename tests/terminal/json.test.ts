@@ -222,7 +222,7 @@ describe('a database that stays', () => {
     expect(await idOf()).toBe(one);
     const terminal = new Program(...db);
     await terminal.next();
-    expect((await terminal.types('a', 'all quiet since noon')).prompt.kind).toBe('finished');
+    expect((await terminal.types('a', 'vrf', 'all quiet since noon')).prompt.kind).toBe('finished');
     await terminal.end();
     expect(await idOf()).toBe(two);
     expect([one, two]).not.toContain(await idOf('--as', 'idris'));

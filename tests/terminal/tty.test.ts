@@ -79,7 +79,7 @@ describe('at a tty', () => {
     await tty.type('1 3').sees('Kept of what you typed: What opens it');
     await tty.type('back').sees('AN EARLIER ANSWER');
     await tty.type('').sees(/Thermostat OFF[\s\S]*Kept of what you typed: What opens it/);
-    await tty.type('6 12 14').sees('Open it, lock it');
+    await tty.type('6 12 15').sees('Open it, lock it');
     tty.press('\u0004');
     expect(await tty.ended()).toBe(0);
   });

@@ -110,7 +110,7 @@ describe('what must not pass for dead', () => {
 });
 
 test('the word summary tells a finished call for the customer and the shop, and nothing before its end', async () => {
-  const { stdout, code } = await run([], 'summary\na\nbreaker on, nothing runs\nsummary\nquit\n');
+  const { stdout, code } = await run([], 'summary\na\nvrf\nbreaker on, nothing runs\nsummary\nquit\n');
   expect(code).toBe(0);
   expect(stdout).toContain('The summary is there once the call has ended.');
   expect(stdout).toMatch(/For the customer:[\s\S]*Nothing was fitted\.[\s\S]*For the shop:[\s\S]*Not signed\./);

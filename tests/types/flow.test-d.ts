@@ -122,7 +122,8 @@ test('data and measures', () => {
 
 test('make-dead', () => {
   const dead = flow({ ...page, exits: ['proved', 'live'], steps: { ask: confirm({ say: 'Sure?', yes: 'Yes', next: '!proved' }) } });
-  const rules = { reentry: { age: 'ask', void: 'ask', holder: 'ask' }, minutes: limit, prompts: ['ask'], grows: { step: 'ask', part: 'ok' } } as const;
+  const rules = { reentry: { age: 'ask', void: 'ask', holder: 'ask' }, minutes: limit, prompts: ['ask'], controlMost: { value: '30', unit: 'V', source: 'our setting' },
+    grows: { step: 'ask', part: 'ok' } } as const;
   isolation({ page: dead, ...rules, leaving: { live: { forget: 'ask', notice: 'Live.' } } });
   // @ts-expect-error: an exit without a meaning
   isolation({ page: dead, ...rules, leaving: {} });

@@ -16,6 +16,7 @@ export function pagesOf(manual: Manual): Page[] {
   };
   add(manual.root, false);
   if (Object.keys(manual.cabinets).length > 0) add(manual.isolation.page, true);
+  for (const rules of Object.values(manual.isolations ?? {})) add(rules.page, true);
   return [...pages.values()];
 }
 

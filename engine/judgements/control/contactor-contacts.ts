@@ -12,11 +12,13 @@ export interface ContactLine {
 const POLES = [
   ['pole1', 'First contact'],
   ['pole2', 'Second contact'],
+  ['pole3', 'Third contact'],
 ] as const;
 
 /** Pressed in. A single-pole contactor's second pole is a bar and reads closed as well. */
 export const contactFindings = (readings: Parts | undefined, limit: Limit): ContactLine[] =>
-  POLES.map(([key, name]) => {
+  // Only a three-phase unit has a third pole: it counts where it was read.
+  POLES.filter(([key]) => key !== 'pole3' || readingOf(readings, key, 'Ω').kind !== 'none').map(([key, name]) => {
     const reading = readingOf(readings, key, 'Ω');
     const most = `${say(limit.value, 'Ω')} or less`;
     const line = (is: ContactLine['is'], word: string, text: string): ContactLine => ({

@@ -8,7 +8,7 @@ import type { Seen } from './range.ts';
 import { sayBeside } from './say-beside.ts';
 
 export interface StartJudged {
-  readonly outcome: 'good' | 'sag' | 'contacts' | 'undecided';
+  readonly outcome: 'good' | 'sag' | 'contacts';
   readonly findings: readonly Finding[];
 }
 
@@ -21,8 +21,10 @@ export function judgeStart(seen: Seen, restVolts: Exact): StartJudged {
   const { line, limits } = seen;
   const min = figureOf(line, 'min', 'V')?.abs() ?? null;
   const load = figureOf(line, 't1t2', 'V')?.abs() ?? null;
-  if (leftOpen(line, 'min', 'V') || leftOpen(line, 't1t2', 'V')) return { outcome: 'undecided', findings: [unread] };
+  // What was left out was not watched: the rest of the line still counts, and the record says so.
+  const open = (['min', 't1t2'] as const).every((key) => leftOpen(line, key, 'V'));
   const findings = [
+    ...(open ? [unread] : []),
     ...(min ? [fall('Line during the start', restVolts, min, seen)] : []),
     ...(load ? [fall('T1–T2 during the start', restVolts, load, seen)] : []),
   ];

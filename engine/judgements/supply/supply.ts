@@ -26,7 +26,7 @@ const OUTCOMES = [
  */
 export const supply = judgement({
   id: 'supply',
-  semantics: 1,
+  semantics: 2,
   takes: ['line', 'plate', 'machine'],
   limits: SUPPLY_LIMITS,
   outcomes: OUTCOMES,

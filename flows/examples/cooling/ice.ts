@@ -14,7 +14,7 @@ export const ICE: readonly Example[] = [
   },
   {
     title: 'Iced because no air passes: on to the blower',
-    lines: ['iced up', 'no air', 'outdoor off', 'nothing', 'ecm', 'no code, plug dry'],
+    lines: ['iced up', 'no air', 'outdoor off', 'nothing', 'ecm', 'qualified', '25.8', 'variable'],
     then: ['ice-without-air', 'electronic-blower-handed-over'],
     ends: 'raised',
   },

@@ -28,8 +28,14 @@ export const NOISE: readonly Example[] = [
   },
   {
     title: 'The blower screeches: to its own page',
-    lines: ['noise', 'blower screech', 'outdoor off', 'nothing', 'ecm', 'plug dry'],
+    lines: ['noise', 'blower screech', 'outdoor off', 'nothing', 'ecm', 'qualified', '25.8', 'variable'],
     then: ['blower-screech', 'electronic-blower-handed-over'],
+    ends: 'raised',
+  },
+  {
+    title: 'The contactor buzzes: the volts at its coil',
+    lines: ['noise', 'contactor buzz', 'psc', 'blinks'],
+    then: ['contactor-noise', 'thermostat-without-common'],
     ends: 'raised',
   },
   proven('A loose guard rattled', ['rattling', 'tightened'], 'rattle-put-right'),

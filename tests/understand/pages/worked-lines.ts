@@ -80,12 +80,13 @@ const CALLS: Readonly<Record<string, readonly Row[]>> = {
   'no volts at the coil': [['a', { choice: ['a'] }]],
   'a coil full of cottonwood': [
     'h',
-    ...dead('55+5 6% 440'),
+    ...[...dead('55+5 6% 440').slice(0, 1), 'at once', ...dead('55+5 6% 440').slice(1)],
     ['fuses 0.1 0.2', { fuse1: '0.1', fuse2: '0.2' }, [], NEEDS],
     BLOCK,
     'wires off',
     ['coil matted, cottonwood ; herm 54.6 fan 4.97', { herm: '54.6', fan: '4.97' }, ['coil matted', 'cottonwood']],
-    ...['case ol', 'spin free', COMPRESSOR, 'fan 15 33 48 frame ol', '21.2 118 1.4', 'closed'],
+    ...['case ol', 'spin free', COMPRESSOR, 'fan 15 33 48 frame ol'],
+    ...['ready, scroll, 500', '120', '0.4', 'holds', '21.2 118 1.4', 'closed'],
     ['239 238 comp 17.6 fan 1.2', { l1l2: '239', t1t2: '238', comp: '17.6', fan: '1.2' }],
   ],
   'on the edge of the label': [

@@ -1,0 +1,54 @@
+import { Exact } from '../calc/exact.ts';
+import { judgement } from './judgement.ts';
+import { chose, volts } from './probing.ts';
+import { chosenOf } from './read.ts';
+import { finding, say } from './say.ts';
+
+/**
+ * Whether the delay after a change of call is over, by the times of the record: `since` is the answer that says that the
+ * call was changed (`now`), or that it has been left alone for longer (`earlier`); `reading` is what was read after it, and
+ * `waited` a later answer that somebody waited. A judgement knows no clock: the record dates each answer.
+ */
+export const minutesSince = judgement({
+  id: 'minutes-since',
+  semantics: 1,
+  takes: ['since', 'reading', 'waited'],
+  limits: ['least'],
+  outcomes: ['over', 'wait', 'undecided'],
+  run({ since, reading, waited }, { least }, { at }) {
+    const said = chosenOf(since, 'choice')[0];
+    const of = (outcome: 'over' | 'wait' | 'undecided', shown: string, text: string) => ({
+      outcome,
+      findings: [
+        finding({
+          ...{ name: 'Since the last change of call', reading: shown, limits: `${say(least.value, 'min')} or more` },
+          ...{ word: outcome, text, source: least.source },
+        }),
+      ],
+    });
+    if (said === undefined) return of('undecided', 'not said', 'Nobody said when the call was last changed.');
+    if (said === 'earlier') return of('over', 'longer', 'The call has been left alone for longer than the delay runs.');
+    const begun = at?.since;
+    const later = [at?.reading, at?.waited].filter(
+      (t): t is string => t !== undefined && begun !== undefined && t >= begun,
+    );
+    const last = later.sort().at(-1);
+    if (begun === undefined || last === undefined || (reading === undefined && waited === undefined))
+      return of('wait', 'not known', `A delay may still run. It is over ${say(least.value, 'min')} after the change.`);
+    const minutes = new Exact(Date.parse(last) - Date.parse(begun)).div(60_000);
+    const shown = say(minutes, 'min', 1);
+    if (minutes.gte(least.value)) return of('over', shown, `${shown} since the call was changed: the delay is over.`);
+    const left = say(new Exact(least.value).minus(minutes), 'min', 1);
+    return of(
+      'wait',
+      shown,
+      `${shown} since the call was changed. A delay may still run for ${left}: no volts decide nothing yet.`,
+    );
+  },
+  probe: () => [
+    { since: { choice: chose('earlier') }, reading: volts({ yc: 0 }) },
+    { since: { choice: chose('now') }, reading: volts({ yc: 0 }) },
+    { since: { choice: chose('now') }, waited: { ok: chose('yes') } },
+    {},
+  ],
+});

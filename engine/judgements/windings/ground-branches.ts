@@ -1,0 +1,54 @@
+import { judgement } from '../judgement.ts';
+import { finding } from '../say.ts';
+import { FRAME_LIMITS, frameBand, frameEdges, frameFinding } from './frame.ts';
+import { ohmsOf } from './look.ts';
+import { type Cell, ohmParts } from './probing.ts';
+
+const BRANCHES = [
+  ['cable', 'Cable alone'],
+  ['heater', 'Heater'],
+  ['fan', 'Fan, at its own leads'],
+  ['comp', 'Compressor, at its own harness'],
+] as const;
+const OUTCOMES = [...BRANCHES.map(([key]) => key), 'several', 'none', 'undecided'] as const;
+
+/**
+ * Which branch reads low to ground, Ω, each alone: `comp`, `fan`, `heater`, `cable`. Only the branch that reads low is
+ * guilty; a wire comes before its motor, because it costs less and is more often chafed.
+ */
+export const groundBranches = judgement({
+  id: 'ground-branches',
+  semantics: 1,
+  takes: ['readings'],
+  limits: FRAME_LIMITS,
+  outcomes: OUTCOMES,
+  run({ readings }, limits) {
+    const all = BRANCHES.map(([key, name]) => ({ key, name, reading: ohmsOf(readings, key) })).filter(
+      ({ key, reading }) => reading.kind !== 'none' || key === 'comp' || key === 'fan',
+    );
+    const bands = all.map((b) => ({ ...b, band: frameBand(b.reading, limits) }));
+    const low = bands.filter(({ band }) => band === 'low');
+    const findings = bands.map(({ name, reading }) => frameFinding(name, reading, limits));
+    const word = (text: string) => finding({ name: 'Branches', reading: `${low.length}`, word: 'low', text });
+    const [only] = low;
+    if (only && low.length === 1) return { outcome: only.key, findings };
+    if (low.length > 1)
+      return {
+        outcome: 'several',
+        findings: [...findings, word('More than one branch reads low. Split them again, one at a time.')],
+      };
+    return { outcome: bands.every(({ band }) => band === 'clear') ? 'none' : 'undecided', findings };
+  },
+  probe(limits) {
+    const at = (of: Readonly<Record<string, Cell>>) => ({ readings: ohmParts({ comp: 'OL', fan: 'OL', ...of }) });
+    return [
+      at({}),
+      at({ heater: 'OL', cable: 'OL' }),
+      ...BRANCHES.map(([key]) => at({ [key]: 0 })),
+      at({ comp: 0, fan: 0 }),
+      ...frameEdges(limits).map((edge) => at({ comp: edge })),
+      at({ fan: '_' }),
+      {},
+    ];
+  },
+});

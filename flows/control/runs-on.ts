@@ -1,0 +1,164 @@
+import { choose, flow, judge, measure, ohms, verdict, volts } from '../../engine/vocabulary.ts';
+import { RUNS_ON } from '../examples/control.ts';
+import { LIMITS } from '../limits.ts';
+import { CONTROL_LIVE, stillDead } from './words.ts';
+
+/** The outdoor unit runs with the thermostat OFF: welded contacts, or a call that nobody gave. */
+export const runsOn = flow({
+  id: 'runs-on',
+  version: 1,
+  title: 'Runs with the thermostat OFF',
+  exits: ['replace', 'raised', 'left'],
+  examples: RUNS_ON,
+  steps: {
+    indoor: choose({
+      say: 'Thermostat OFF, outdoor unit running. What does the indoor unit do?',
+      body: ['Open the outdoor means under load only where it is rated for it: else the breaker.'],
+      why: 'Outdoor on and indoor off ices the coil.',
+      options: {
+        still: { label: 'Blower off', words: ['blower off', 'off', 'indoor off'], to: 'coil' },
+        runs: { label: 'Blower runs', words: ['blower on', 'runs', 'indoor runs'], to: 'coil' },
+        ice: { label: 'Ice on coil or lines', words: ['ice', 'iced'], to: 'iced' },
+      },
+    }),
+    iced: verdict({
+      verdict: 'ice-comes-first',
+      title: 'Ice comes first: thaw it, then go on',
+      says: ['On ice no cycle, no charge and no compressor is judged.'],
+      next: [
+        'COOL off, fan at ON, one to four hours. Watch the water, chip nothing.',
+        'Then the call goes on from the ice. Tell the customer to leave it so.',
+      ],
+      who: 'junior',
+      judged: [],
+      evidence: ['indoor'],
+      then: '!left',
+    }),
+    coil: choose({
+      say: 'What does the contactor’s coil print, and where does its call come from?',
+      callouts: [
+        { level: 'danger', text: 'A coil of 120 to 240 V is line voltage: it is never tested as a control circuit.' },
+      ],
+      options: {
+        '24': { label: '24 V, from the indoor unit', words: ['24', '24v', '24 volt', 'split'], to: 'off-24' },
+        other: {
+          label: 'Line voltage, package unit, or not sure',
+          words: ['120', '240', 'package', 'not sure', 'line voltage'],
+          to: 'contacts',
+        },
+      },
+    }),
+    'off-24': measure({
+      say: 'Thermostat OFF, line locked: volts across the coil.',
+      callouts: [CONTROL_LIVE],
+      why: 'No volts and pulled in: the contacts are welded. Volts: somebody calls.',
+      circuit: 'control',
+      fields: { v: volts('Across the coil', { over: false, words: ['coil'] }), l1l2: stillDead() },
+      cant: 'contacts',
+      next: 'called',
+    }),
+    called: judge('volts-there', {
+      of: { readings: 'off-24' },
+      limits: LIMITS.controlThere,
+      then: { there: 'pulled', none: 'contacts', between: 'contacts', undecided: 'contacts' },
+    }),
+    pulled: choose({
+      say: 'A call is there that the thermostat doesn’t give. Pull Y off the indoor board: does it drop out?',
+      body: ['A qualified person, at the board, with its power off while the wire is pulled; then on again.'],
+      callouts: [{ level: 'danger', text: 'Line voltage is present beside the board.' }],
+      options: {
+        drops: { label: 'It drops out', words: ['drops', 'drops out', 'goes off'], to: 'cable' },
+        stays: { label: 'It stays in', words: ['stays', 'stays in', 'still runs'], to: 'board' },
+        unknown: { label: 'Could not try', words: ['cant', 'not tried', 'could not try'], to: 'open' },
+      },
+    }),
+    cable: verdict({
+      verdict: 'thermostat-cable-shorted',
+      title: 'The thermostat or its cable calls by itself',
+      says: ['With Y off the board the call is gone: what gives it hangs on that wire.'],
+      next: [
+        'Y off at the thermostat too: gone, the thermostat; still there, the cable.',
+        'It stays off until one of them is replaced. Tell the customer.',
+      ],
+      who: 'junior',
+      judged: ['called'],
+      evidence: ['off-24', 'pulled'],
+      then: '!left',
+    }),
+    board: verdict({
+      verdict: 'board-holds-the-call',
+      title: 'The board holds the call with Y off',
+      says: ['The volts come from the board itself, without a call from the thermostat.'],
+      next: ['A senior confirms before a board is replaced. It stays off.'],
+      who: 'senior',
+      judged: ['called'],
+      evidence: ['off-24', 'pulled'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    open: verdict({
+      verdict: 'call-not-located',
+      title: 'A call is there with the thermostat OFF, and where it comes from is open',
+      says: ['Y off at the board would tell thermostat and cable from board.'],
+      next: ['It stays off. A senior leads on.'],
+      who: 'senior',
+      judged: ['called'],
+      evidence: ['off-24', 'pulled'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    contacts: measure({
+      say: 'No call, armature up: each contact in ohms.',
+      body: [
+        'Line to load, the armature not pressed. A bar instead of a contact reads zero by design: leave it out with _.',
+      ],
+      why: 'Closed with the armature up is welded.',
+      source: ['Welded under 1 Ω with the armature up: common practice, no single source'],
+      circuit: 'part',
+      fields: {
+        pole1: ohms('First contact, armature up', { words: ['contacts', 'contact', 'poles'] }),
+        pole2: ohms('Second contact, armature up', { optional: true, words: ['contacts', 'contact', 'poles'] }),
+      },
+      cant: 'not-read',
+      next: 'welded',
+    }),
+    welded: judge('contactor', {
+      of: { readings: null, released: 'contacts', rated: null },
+      limits: LIMITS.contactor,
+      then: {
+        good: 'not-read',
+        'coil-open': 'not-read',
+        'coil-shorted': 'not-read',
+        contacts: 'not-read',
+        welded: 'weld',
+        between: 'not-read',
+        undecided: 'not-read',
+      },
+    }),
+    weld: verdict({
+      verdict: 'contactor-welded',
+      title: 'The contactor is welded: replace it',
+      says: ['Its contacts are closed with the armature up.'],
+      next: [
+        'Find why: chatter, low control volts, a short.',
+        'Same coil volts, poles and amps.',
+        'Not proven until the restart numbers are in.',
+      ],
+      who: 'junior',
+      judged: ['welded'],
+      evidence: ['off-24', 'contacts'],
+      then: '!replace',
+    }),
+    'not-read': verdict({
+      verdict: 'runs-on-undecided',
+      title: 'Why it runs with the thermostat OFF is undecided',
+      says: ['The contacts let go and no call was found, or nobody could read them.'],
+      next: ['Volts at the coil with the thermostat OFF would decide it.', 'It stays off. A senior sees this call.'],
+      who: 'senior',
+      judged: ['called', 'welded'],
+      evidence: ['off-24', 'contacts'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+  },
+});

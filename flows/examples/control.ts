@@ -1,0 +1,354 @@
+/** Worked calls of the 24 V circuit: silent, chattering, cycling, running on. */
+import type { Example } from '../../engine/vocabulary.ts';
+import { COMPRESSOR, GOOD, LINE, MEANS, PROVING, RESIDUAL, RUNS } from './lines.ts';
+
+const LOOK = 'clean, 1 cap, 45+5 6% 440';
+/** The six prompts of make-dead. */
+export const GATES = ['yes', MEANS, 'yes', LOOK, PROVING, RESIDUAL];
+const FAN = 'fan 14 31 45 frame ol';
+/** The dead block with nothing found, both motors measured. */
+export const BLOCK = [LINE, 'wires off', GOOD, 'spin free', COMPRESSOR, FAN];
+const INDOOR_GATES = [
+  ...['yes', 'breaker, no other feed, two legs, outlet', 'yes', 'clean, 1 cap, 7.5 6% 440', PROVING, '9.3 / 0.4 / 9.3'],
+];
+const fused = (then = '24'): string[] => ['a', 'psc', 'calling', ...GATES, 'fuses 0.1 0.1', then];
+const FIT = ['nothing', 'contactor fitted', 'wires back', ...RUNS];
+const SUPPLY_GOOD = ['clear', 'l1l2 240 l1g 120 l2g 120 min 229'];
+const OUT = ['left alone', 'y-c 25.6 coil 0'];
+
+export const SILENT: readonly Example[] = [
+  {
+    title: 'The thermostat was on heat: set right, its figures read',
+    lines: ['a', 'psc', 'on heat', 'runs', ...RUNS],
+    then: ['thermostat-was-set-wrong', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'A utility’s box holds it off',
+    lines: ['a', 'psc', 'load control'],
+    then: ['held-by-load-control'],
+    ends: 'done',
+  },
+  {
+    title: 'A leak alarm is left alone',
+    lines: ['a', 'psc', 'leak alarm'],
+    then: ['alarm-or-lockout'],
+    ends: 'raised',
+  },
+  {
+    title: 'A blown fuse: the dead tests go first, then a senior decides',
+    lines: [
+      ...['a', 'psc', 'calling', ...GATES, 'fuses ol 0.1'],
+      ...[...BLOCK, 'ready, reciprocating, 500', '120', '0.4'],
+    ],
+    then: ['fuse-blown', 'capacitor-good', 'fuse-without-cause'],
+    ends: 'raised',
+  },
+  {
+    title: 'A package unit: dead tests first, then the supply, then a restart',
+    lines: [...fused('package'), ...BLOCK, ...SUPPLY_GOOD, ...RUNS],
+    then: ['control-not-apart', 'capacitor-good', 'runs-nothing-found'],
+    ends: 'done',
+  },
+];
+
+export const CONTROL: readonly Example[] = [
+  {
+    title: '0 V within five minutes decides nothing; then the high-pressure switch, tripped on a matted coil',
+    lines: [
+      ...[...fused(), 'changed just now', 'y-c 0 coil 0', 'waited', ...OUT],
+      ...['delay .1 lp .1 hp 25.6', 'coil matted, cottonwood', 'cleaned', ...BLOCK, ...SUPPLY_GOOD, ...RUNS],
+    ],
+    then: ['high-pressure-open', 'capacitor-good', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The high-pressure switch behind a weak fan: the dead tests find its section',
+    lines: [...fused(), ...OUT, 'delay .1 lp .1 hp 25.6', 'fan slow', LINE, 'wires off'],
+    then: ['high-pressure-fan'],
+  },
+  {
+    title: 'The high-pressure switch with a clean coil: certified',
+    lines: [...fused(), ...OUT, 'delay .1 lp .1 hp 25.6', 'coil clean'],
+    then: ['high-pressure-unexplained'],
+    ends: 'raised',
+  },
+  {
+    title: 'The low-pressure switch: certified',
+    lines: [...fused(), ...OUT, 'delay .1 lp 25.5'],
+    then: ['low-pressure-open'],
+    ends: 'raised',
+  },
+  {
+    title: 'The discharge thermostat: it ran too hot',
+    lines: [...fused(), ...OUT, 'delay .1 lp .1 hp .1 discharge 25.6'],
+    then: ['discharge-thermostat-open'],
+    ends: 'raised',
+  },
+  {
+    title: 'The delay stays open long past its time',
+    lines: [...fused(), ...OUT, 'delay 25.6'],
+    then: ['delay-stays-open'],
+    ends: 'raised',
+  },
+  {
+    title: 'Every switch closed, no volts at the coil: a wire, mended',
+    lines: [...fused(), ...OUT, 'delay .1 lp .1 hp .1', 'mended', ...RUNS],
+    then: ['control-wire-open', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Volts lost on the way to the coil',
+    lines: [...fused(), 'left alone', 'y-c 25.6 coil 19'],
+    then: ['control-volts-dropped'],
+    ends: 'raised',
+  },
+  {
+    title: 'Nobody could read along the switches',
+    lines: [...fused(), ...OUT, 'cant reach them'],
+    then: ['control-undecided'],
+    ends: 'raised',
+  },
+  {
+    title: 'It pulls in with the line locked: dead tests, then the supply',
+    lines: [...fused(), 'left alone', 'y-c 25.6 coil 25.4', 'pulls in', ...BLOCK, 'clear', '0 0 0'],
+    then: ['capacitor-good', 'supply-absent'],
+    ends: 'left',
+  },
+];
+
+const NOT_IN = [...fused(), 'left alone', 'y-c 25.6 coil 25.4', 'stays out'];
+export const CONTACTOR_DEAD: readonly Example[] = [
+  {
+    title: 'Volts at the coil, coil right, not in: jammed',
+    lines: [...NOT_IN, 'contacts .1 .1 coil 12.4', ...FIT],
+    then: ['contactor-jammed', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Its coil reads OL',
+    lines: [...NOT_IN, 'contacts .1 .1 coil ol', ...FIT],
+    then: ['contactor-coil-open', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Its coil is shorted',
+    lines: [...NOT_IN, 'contacts .1 .1 coil 2.1', ...FIT],
+    then: ['contactor-coil-shorted', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Its contacts are done',
+    lines: [...NOT_IN, 'contacts 3.4 .1 coil 12.4', ...FIT],
+    then: ['contactor-contacts', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'A coil between its bands condemns nothing',
+    lines: [...NOT_IN, 'contacts .1 .1 coil 6.2'],
+    then: ['contactor-undecided'],
+    ends: 'raised',
+  },
+];
+
+const NONE = [...fused(), 'left alone', 'y-c 0 coil 0'];
+const BOARD = [...NONE, 'doors on', 'qualified'];
+const NO_24 = [...BOARD, 'r-c 0 primary 240', 'psc', ...INDOOR_GATES];
+export const INDOOR_SOURCE: readonly Example[] = [
+  {
+    title: 'A blank thermostat: the door was off its switch',
+    lines: ['a', 'psc', 'blank', 'door off', 'runs', ...RUNS],
+    then: ['indoor-door-off', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Its breaker was off, and holds',
+    lines: ['a', 'psc', 'blank', 'breaker off', 'holds and runs', ...RUNS],
+    then: ['indoor-breaker-was-off', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Its breaker trips again: it stays off',
+    lines: ['a', 'psc', 'blank', 'breaker off', 'trips again'],
+    then: ['indoor-breaker-trips'],
+    ends: 'raised',
+  },
+  {
+    title: 'The call leaves the board and doesn’t arrive: the cable, mended',
+    lines: [...BOARD, 'r-c 26.1 y-c 26', 'splice fixed', ...RUNS],
+    then: ['thermostat-cable-mended', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The cable is open and is not mended today',
+    lines: [...BOARD, 'r-c 26.1 y-c 26', 'not found'],
+    then: ['thermostat-cable-open'],
+    ends: 'left',
+  },
+  {
+    title: 'The call doesn’t leave the thermostat',
+    lines: [...BOARD, 'r-c 26.1 y-c 0 float 0.1'],
+    then: ['thermostat-or-its-cable'],
+    ends: 'left',
+  },
+  {
+    title: 'The float switch holds the call: water first',
+    lines: [...BOARD, 'r-c 26.1 y-c 0 float 25.8'],
+    then: ['float-switch-open'],
+  },
+  {
+    title: 'No volts come into the transformer',
+    lines: [...BOARD, 'r-c 0 primary 0'],
+    then: ['control-primary-absent'],
+    ends: 'raised',
+  },
+  {
+    title: 'More load than its VA',
+    lines: [...BOARD, 'r-c 20 primary 240 load amps 2.5 a, 40 va'],
+    then: ['transformer-overloaded'],
+    ends: 'raised',
+  },
+  {
+    title: 'Low under load, and nobody read why',
+    lines: [...BOARD, 'r-c 20'],
+    then: ['control-volts-low'],
+    ends: 'raised',
+  },
+  {
+    title: '208 V on the 240 V tap: moved, dead',
+    lines: [...BOARD, 'r-c 20 primary 208 tap 240', 'psc', ...INDOOR_GATES, 'moved', ...RUNS],
+    then: ['transformer-tap-moved', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The wrong tap beside an electronic blower: a senior',
+    lines: [...BOARD, 'r-c 20 primary 208 tap 240', 'ecm'],
+    then: ['transformer-tap-wrong'],
+    ends: 'raised',
+  },
+  {
+    title: 'A blown board fuse, the short in the outdoor unit: found before the new one',
+    lines: [...NO_24, 'fuse ol sec 1.2 y-c 1.5', 'ol', 'found it', ...RUNS],
+    then: ['control-short-found', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'A blown board fuse and no short: no new fuse',
+    lines: [...NO_24, 'fuse ol sec 1.2 y-c 12'],
+    then: ['board-fuse-without-cause'],
+    ends: 'raised',
+  },
+  {
+    title: 'An open transformer behind an electronic blower that rested',
+    lines: [...BOARD, 'r-c 0 primary 240', 'ecm', 'waited', ...INDOOR_GATES, 'fuse 0.1 sec ol y-c 12'],
+    then: ['transformer-open'],
+    ends: 'left',
+  },
+  {
+    title: 'Not qualified for live readings: handed on',
+    lines: [...NONE, 'doors on', 'not qualified'],
+    then: ['control-source-undecided'],
+    ends: 'raised',
+  },
+];
+
+const CHATTERS = ['g', 'psc', 'steady', '24', ...GATES];
+export const CHATTER: readonly Example[] = [
+  {
+    title: 'A thermostat without a C wire starves',
+    lines: ['g', 'psc', 'blinks'],
+    then: ['thermostat-without-common'],
+    ends: 'raised',
+  },
+  {
+    title: 'Enough volts and it buzzes: the contactor',
+    lines: [...CHATTERS, 'coil 23.1', 'buzzes', 'contacts .1 .1 coil 12.4', ...FIT],
+    then: ['contactor-jammed', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The source holds and the coil gets too little',
+    lines: [...CHATTERS, 'coil 18.2 rc 24.9', 'chatters'],
+    then: ['coil-volts-dropped'],
+    ends: 'raised',
+  },
+  {
+    title: 'More than a control circuit has: hands out, then undecided',
+    lines: [...CHATTERS, 'coil 29.1', 'chatters'],
+    then: ['chatter-undecided'],
+    ends: 'raised',
+  },
+  {
+    title: 'Quiet with the line locked: the dead tests look at its contacts',
+    lines: [...CHATTERS, 'coil 24.1 rc 25', 'quiet', ...BLOCK, ...RUNS],
+    then: ['capacitor-good', 'runs-nothing-found'],
+    ends: 'done',
+  },
+];
+
+const RAN = ['m', 'psc', 'blower off', '24', ...GATES];
+export const RUNS_ON: readonly Example[] = [
+  {
+    title: 'No volts at the coil and closed: welded',
+    lines: [...RAN, 'coil 0', 'contacts 0.1 0.1', ...FIT],
+    then: ['contactor-welded', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Ice first',
+    lines: ['m', 'psc', 'ice'],
+    then: ['ice-comes-first'],
+    ends: 'left',
+  },
+  {
+    title: 'A call that the thermostat doesn’t give, gone with Y off',
+    lines: [...RAN, 'coil 25.2', 'drops out'],
+    then: ['thermostat-cable-shorted'],
+    ends: 'left',
+  },
+  {
+    title: 'It stays in with Y off: the board',
+    lines: [...RAN, 'coil 25.2', 'stays in'],
+    then: ['board-holds-the-call'],
+    ends: 'raised',
+  },
+  {
+    title: 'Nobody could pull Y',
+    lines: [...RAN, 'coil 25.2', 'not tried'],
+    then: ['call-not-located'],
+    ends: 'raised',
+  },
+  {
+    title: 'No call, and the contacts let go: undecided',
+    lines: [...RAN, 'coil 0', 'contacts ol ol'],
+    then: ['runs-on-undecided'],
+    ends: 'raised',
+  },
+];
+
+export const CYCLING: readonly Example[] = [
+  {
+    title: 'In step with a thermostat in the sun',
+    lines: ['f', 'psc', '20 minutes', 'sun'],
+    then: ['cycles-with-the-thermostat'],
+    ends: 'done',
+  },
+  {
+    title: 'Ice first',
+    lines: ['f', 'psc', 'seconds', 'ice'],
+    then: ['ice-comes-first'],
+    ends: 'left',
+  },
+  {
+    title: 'Dead tests good, then who drops it: the low-pressure switch',
+    lines: ['f', 'psc', '30 seconds', 'clean', ...GATES, ...BLOCK, ...OUT, 'delay .1 lp 25.5'],
+    then: ['capacitor-good', 'low-pressure-open'],
+    ends: 'raised',
+  },
+  {
+    title: 'It chatters where it cycles',
+    lines: ['f', 'psc', 'minutes', 'matted', ...GATES, ...BLOCK, 'left alone', 'y-c 25.6 coil 25.4', 'chatters'],
+    then: ['capacitor-good', 'chatters-while-cycling'],
+    ends: 'raised',
+  },
+];

@@ -1,0 +1,129 @@
+/** Worked calls of a motor that stands still with everything good, and of an electronic fan. */
+import type { Example } from '../../engine/vocabulary.ts';
+import { GATES } from './control.ts';
+import { CLOSED, COMPRESSOR, GOOD, LINE } from './lines.ts';
+
+const FAN = 'fan 14 31 45 frame ol';
+const STILL = [
+  'c',
+  'psc',
+  ...GATES,
+  LINE,
+  'wires off',
+  GOOD,
+  'spin free',
+  FAN,
+  ...CLOSED,
+  '240 239 comp 13.1 fan 0',
+  'all good',
+];
+const STALLS = ['d', 'psc', ...GATES, LINE, 'wires off', GOOD, 'spin free', COMPRESSOR, ...CLOSED];
+const LOCKED = [...STALLS, '240 239 comp 92 fan .9', 'all good', 'compressor'];
+
+export const STILL_AFTER: readonly Example[] = [
+  {
+    title: 'No volts at the fan, line at the board: its relay or the lead',
+    lines: [...STILL, 'heat pump', 'out of defrost', '0', 'line there'],
+    then: ['capacitor-good', 'board-fan-relay'],
+    ends: 'left',
+  },
+  {
+    title: 'Nobody read the volts: no motor is condemned',
+    lines: [...STILL, 'fan', 'cant'],
+    then: ['capacitor-good', 'no-start-undecided'],
+    ends: 'raised',
+  },
+  {
+    title: 'Volts held, capacitor good, an assist tried: seized, and a senior confirms',
+    lines: [...LOCKED, '221', 'still stands'],
+    then: ['capacitor-good', 'compressor-seized'],
+    ends: 'raised',
+  },
+  {
+    title: 'It starts with an assist: not seized',
+    lines: [...LOCKED, '221', 'started'],
+    then: ['capacitor-good', 'starts-with-an-assist'],
+    ends: 'raised',
+  },
+  {
+    title: 'No volts behind the contactor',
+    lines: [...LOCKED, '0'],
+    then: ['capacitor-good', 'no-volts-at-the-compressor'],
+    ends: 'raised',
+  },
+  {
+    title: 'The volts sag during the try: no compressor is judged',
+    lines: [...LOCKED, '171'],
+    then: ['capacitor-good', 'supply-sags'],
+    ends: 'raised',
+  },
+];
+
+export const MOTOR_AFTER: readonly Example[] = [
+  {
+    title: 'Volts at a free fan with a good capacitor: a new motor, proven',
+    lines: [
+      ...[...STILL, 'fan', '239', 'yes', 'clean, 1 cap', '121 / 0.2 0 0.1 / 0 0 / 121', '9.3 / 0.6 0.1 0.5 / 9.3'],
+      ...[
+        'motor fitted',
+        'other 45+5 440 herm 45.2 fan 5.01',
+        'fitted',
+        'wires back',
+        'closed',
+        '240 239 comp 13.1 fan .9 split 19',
+      ],
+    ],
+    then: ['capacitor-good', 'fan-motor-electric', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'No such motor on the truck',
+    lines: [
+      ...[
+        ...STILL,
+        'fan',
+        '239',
+        'yes',
+        'clean, 1 cap',
+        '121 / 0.2 0 0.1 / 0 0 / 121',
+        '9.3 / 0.6 0.1 0.5 / 9.3',
+        'no motor',
+      ],
+    ],
+    then: ['capacitor-good', 'fan-motor-electric', 'no-part'],
+    ends: 'left',
+  },
+];
+
+export const ECM_FAN: readonly Example[] = [
+  {
+    title: 'Blocked or wet: no motor is condemned on that',
+    lines: ['c', 'ecm', 'wet'],
+    then: ['electronic-fan-blocked-or-wet'],
+    ends: 'raised',
+  },
+  {
+    title: 'Line and command there, free and dry: motor or module',
+    lines: ['c', 'ecm', 'free', 'qualified', '239', 'there'],
+    then: ['electronic-motor-suspect'],
+    ends: 'raised',
+  },
+  {
+    title: 'No line at its plug',
+    lines: ['c', 'ecm', 'free', 'qualified', '0'],
+    then: ['electronic-fan-not-fed'],
+    ends: 'raised',
+  },
+  {
+    title: 'Line, and no command',
+    lines: ['c', 'ecm', 'free', 'qualified', '239', 'no command'],
+    then: ['electronic-fan-not-called'],
+    ends: 'raised',
+  },
+  {
+    title: 'Not qualified: handed over',
+    lines: ['c', 'ecm', 'free', 'not qualified'],
+    then: ['electronic-fan-handed-over'],
+    ends: 'raised',
+  },
+];

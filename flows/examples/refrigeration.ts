@@ -1,0 +1,57 @@
+/** Worked calls of walk-ins and reach-ins. */
+import type { Example } from '../../engine/vocabulary.ts';
+import { PROVING, RUNS } from './lines.ts';
+
+const BOX = ['d', 'walk-in'];
+export const REFRIGERATION: readonly Example[] = [
+  {
+    title: 'A start relay open behind a resistor that reads like a leak: the relay, not the capacitor',
+    lines: [
+      ...[...BOX, 'product 47 hours 3 r404a', 'hums trips', 'clean'],
+      ...['yes', 'breaker, heater, two legs, outlet', 'yes', 'clean, 2 caps, 25 6% 440, two terminals'],
+      ...['121 / 0 0 0 / 0 0 / 0 0 0 / 121', '9.3 / 0.2 0.1 / 9.3'],
+      ...['contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1', 'start and run', 'wires off', '24.6 case ol'],
+      ...['potential', 'resistor one end off', '189-227 MFD 330 VAC', 'start 201 bleed 15k 1-2 ol 5-2 5.4k'],
+      ...['spin free', 'cr 1.4 cs 4.6 sr 6.0 g ol', 'nothing', 'start parts fitted', 'wires back'],
+      ...['9.6 56 1.0', 'closed', '239 238 comp 7.1 fan .9 split 15'],
+    ],
+    then: ['capacitor-good', 'start-relay-fails', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Start capacitor alone, the external overload open',
+    lines: [
+      ...[...BOX, 'product 47', 'hums trips', 'clean', 'yes', 'breaker, no other feed, two legs, outlet', 'yes'],
+      ...['clean, 1 cap, two terminals', PROVING, '9.3 / 0.2 / 9.3'],
+      ...['contacts .1 .1 coil 12.6 t1g ol t2g ol overload ol', 'start only', 'current', 'resistor one end off'],
+      ...['189-227 MFD 330 VAC', 'start 201 bleed 15k contacts ol coil 0.6', 'spin free', 'cr 1.4 cs 4.6 sr 6.0 g ol'],
+      ...['nothing', 'overload fitted', 'wires back', '9.6 56 1.0', 'closed', '239 238 comp 7.1 fan .9 split 15'],
+    ],
+    then: ['external-overload-open', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'A refrigerant that burns: over to a senior',
+    lines: [...BOX, 'product 44 r290'],
+    then: ['flammable-refrigerant-handed-over'],
+    ends: 'raised',
+  },
+  {
+    title: 'It stood in defrost',
+    lines: [...BOX, 'product 43 r404a', 'defrost', 'runs', ...RUNS],
+    then: ['stood-in-defrost', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The box holds it off',
+    lines: [...BOX, 'product 43 r404a', 'evap fans'],
+    then: ['held-by-the-box'],
+    ends: 'raised',
+  },
+  {
+    title: 'Oil safety: certified',
+    lines: [...BOX, 'product 43 r404a', 'oil safety'],
+    then: ['pressure-or-oil-safety-open'],
+    ends: 'raised',
+  },
+];

@@ -1,0 +1,81 @@
+/** Worked calls of the supply and the breaker, under power. */
+import type { Example } from '../../engine/vocabulary.ts';
+import { BLOCK, GATES } from './control.ts';
+import { RUNS } from './lines.ts';
+import { THREE_BLOCK, THREE_GATES } from './three.ts';
+import { INSULATED } from './trips.ts';
+
+const HUMS = ['b', 'psc', ...GATES, ...BLOCK];
+const THREE = ['b', '3-phase', ...THREE_GATES, ...THREE_BLOCK];
+export const SUPPLY: readonly Example[] = [
+  {
+    title: 'It hums, nothing turns, and a leg is lost',
+    lines: [...HUMS, 'clear', '4 119 118'],
+    then: ['capacitor-good', 'leg-lost'],
+    ends: 'left',
+  },
+  {
+    title: 'It falls below its limit while it starts',
+    lines: [...HUMS, 'clear', '236 118 118 min 188'],
+    then: ['capacitor-good', 'supply-sags'],
+    ends: 'raised',
+  },
+  {
+    title: 'Out of limits at rest',
+    lines: [...HUMS, 'clear', '262 131 131'],
+    then: ['capacitor-good', 'supply-out'],
+    ends: 'raised',
+  },
+  {
+    title: 'Not read: the restart has to show it',
+    lines: [...HUMS, 'clear', 'cant', ...RUNS],
+    then: ['capacitor-good', 'supply-not-read', 'runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'Not today',
+    lines: [...HUMS, 'not today'],
+    then: ['capacitor-good', 'left-off'],
+    ends: 'left',
+  },
+  {
+    title: 'Three-phase, one line missing: off',
+    lines: [...THREE, 'clear', '208 104 104'],
+    then: ['single-phasing'],
+    ends: 'raised',
+  },
+  {
+    title: 'Three-phase, the lines too far apart',
+    lines: [...THREE, 'clear', '230 206 230'],
+    then: ['supply-unbalanced'],
+    ends: 'raised',
+  },
+  {
+    title: 'Three-phase, more than 2 % apart: reported',
+    lines: [...THREE, 'clear', '230 222 230', '17.9 96 1.2', 'closed', '230 229 comp 13.1 fan .9 split 19'],
+    then: ['supply-unbalance-reported', 'runs-nothing-found'],
+    ends: 'done',
+  },
+];
+
+const LATER = ['h', 'psc', 'after minutes', ...GATES, ...BLOCK, ...INSULATED, 'trips after a while'];
+export const BREAKER: readonly Example[] = [
+  {
+    title: 'Below its rating, and it drops volts: the breaker',
+    lines: [...LATER, 'rating 40 mop 40', 'load 22 drop 0.6'],
+    then: ['capacitor-good', 'breaker-weak'],
+    ends: 'raised',
+  },
+  {
+    title: 'The load is above its rating',
+    lines: [...LATER, 'rating 20 mop 40', 'load 23 drop 0.1'],
+    then: ['capacitor-good', 'load-above-the-breaker'],
+    ends: 'raised',
+  },
+  {
+    title: 'It trips again at once: an electrician',
+    lines: ['h', 'psc', 'at once', ...GATES, ...BLOCK, ...INSULATED, 'trips again'],
+    then: ['capacitor-good', 'breaker-not-measured'],
+    ends: 'raised',
+  },
+];

@@ -1,0 +1,81 @@
+/** Worked calls of three-phase compressors and of terminals. */
+import type { Example } from '../../engine/vocabulary.ts';
+import { GATES } from './control.ts';
+import { GOOD, LINE, RUNS } from './lines.ts';
+
+const PROVED = '121 / 0 0 0 0 0 0 / 0 0 0 / 121';
+/** Make-dead on three lines, no capacitor in reach. */
+export const THREE_GATES = ['yes', 'breaker, no other feed, three lines, outlet', 'yes', 'clean, 0 caps', PROVED];
+const THREE_LINE = 'fuses 0.1 0.1 0.1 contacts .1 .1 .1 coil 12.6 t1g ol t2g ol t3g ol';
+const WHOLE = '1.2 1.2 1.2 ol';
+const FAN = 'fan 14 31 45 frame ol';
+export const THREE_BLOCK = [THREE_LINE, 'spin free', WHOLE, FAN];
+const at = (...pairs: string[]): string[] => ['b', '3-phase', ...THREE_GATES, THREE_LINE, 'spin free', ...pairs];
+
+export const THREE_WINDINGS: readonly Example[] = [
+  {
+    title: 'All three open on a hot shell: its protector',
+    lines: [...at('ol ol ol ol', 'hot'), FAN, 'clear', '230 230 230', '17.9 96 1.2', 'not yet'],
+    then: ['overload-open', 'left-off'],
+    ends: 'left',
+  },
+  {
+    title: 'One winding open at the harness: the terminals wait for a senior',
+    lines: [...at('1.2 ol ol ol'), FAN, 'no senior'],
+    then: ['winding-open-at-harness', 'terminals-wait-for-a-senior'],
+    ends: 'raised',
+  },
+  {
+    title: 'Low to ground: it stays off',
+    lines: [...at('1.2 1.2 1.2 4k'), FAN],
+    then: ['compressor-grounded'],
+    ends: 'raised',
+  },
+  {
+    title: 'Pairs that differ twice condemn nothing',
+    lines: [...at('1.2 1.2 40 ol', '1.2 1.2 40 ol'), FAN, 'clear', '230 230 230', ...RUNS],
+    then: ['compressor-windings-undecided', 'runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'Not measured',
+    lines: [...at('cant reach it'), FAN, 'clear', '230 230 230', ...RUNS],
+    then: ['compressor-windings-not-taken', 'runs-nothing-found'],
+    ends: 'done',
+  },
+];
+
+const OPEN = ['d', 'psc', ...GATES, LINE, 'wires off', GOOD, 'spin free', 'cr ol cs ol sr ol g ol'];
+const COLD = [...OPEN, 'senior agreed', 'cold'];
+export const TERMINALS: readonly Example[] = [
+  {
+    title: 'Whole at the terminals: the plug, mended',
+    lines: [...COLD, 'cr .9 cs 2.7 sr 3.6 g ol', 'mended', ...RUNS],
+    then: ['capacitor-good', 'all-windings-open', 'compressor-plug-or-lead', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Not before it is cold',
+    lines: [...OPEN, 'senior agreed', 'hot'],
+    then: ['capacitor-good', 'all-windings-open', 'compressor-has-to-cool'],
+    ends: 'left',
+  },
+  {
+    title: 'Open at its own terminals, cold: a senior confirms',
+    lines: [...COLD, 'cr .9 cs ol sr ol g ol'],
+    then: ['capacitor-good', 'all-windings-open', 'compressor-winding-open'],
+    ends: 'raised',
+  },
+  {
+    title: 'The overload stays open, cold',
+    lines: [...COLD, 'cr ol cs ol sr 3.6 g ol'],
+    then: ['capacitor-good', 'all-windings-open', 'overload-stays-open'],
+    ends: 'raised',
+  },
+  {
+    title: 'Low to ground at the terminals',
+    lines: [...COLD, 'cr .9 cs 2.7 sr 3.6 g 4k'],
+    then: ['capacitor-good', 'all-windings-open', 'compressor-grounded'],
+    ends: 'raised',
+  },
+];

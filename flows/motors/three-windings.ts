@@ -1,0 +1,115 @@
+import { choose, flow, judge, measure, ohms, verdict } from '../../engine/vocabulary.ts';
+import { THREE_WINDINGS } from '../examples/three.ts';
+import { LIMITS } from '../limits.ts';
+
+/** A three-phase compressor, from its harness: three equal pairs; one try, which may ask for another. */
+export const threeWindings = flow({
+  id: 'three-windings',
+  version: 1,
+  title: 'Three-phase windings',
+  exits: ['done', 'again'],
+  examples: THREE_WINDINGS,
+  steps: {
+    pairs: measure({
+      say: 'Three-phase compressor in ohms: its three pairs, then any of them to ground.',
+      body: [
+        'Leads off at the load side. Three equal pairs are right; there is no start and no run. Type ol for over range.',
+      ],
+      callouts: [
+        {
+          level: 'danger',
+          text: 'A hermetic terminal can vent. Its cover stays on; only a senior has it opened, locked out, face out of line.',
+        },
+      ],
+      why: 'Three pairs that differ, or one open, show a winding or a lead before power comes back.',
+      source: ['Equal within 5 % or the meter’s doubt: our setting'],
+      circuit: 'part',
+      fields: {
+        first: ohms('T1 to T2', { words: ['t1-t2', 't1t2', 'uv'] }),
+        second: ohms('T2 to T3', { words: ['t2-t3', 't2t3', 'vw'] }),
+        third: ohms('T1 to T3', { words: ['t1-t3', 't1t3', 'uw'] }),
+        frame: ohms('To ground, the lowest', { words: ['ground', 'gnd', 'g', 'to ground', 'shell'] }),
+      },
+      cant: 'not-taken',
+      next: 'judged',
+    }),
+    judged: judge('three-windings', {
+      of: { readings: 'pairs', earlier: '~pairs', warm: 'warm' },
+      limits: LIMITS.threeWindings,
+      says: { repeat: 'The three are not equal. Zero the leads and repeat.' },
+      then: {
+        good: '!done',
+        'ask-warm': 'warm',
+        'protector-open': 'protector',
+        open: 'open',
+        grounded: 'grounded',
+        repeat: '!again',
+        undecided: 'undecided',
+      },
+    }),
+    warm: choose({
+      say: 'All three pairs are open. Is the compressor’s shell hot or cool?',
+      body: ['The back of the hand near it, no touch.'],
+      why: 'A hot motor’s protector opens all pairs and closes again after hours.',
+      options: {
+        hot: { label: 'Hot', words: ['warm', 'very hot'], to: 'judged' },
+        cool: { label: 'Cool', words: ['cold', 'ambient', 'not hot'], to: 'judged' },
+      },
+    }),
+    protector: verdict({
+      verdict: 'overload-open',
+      title: 'The internal overload is open: no failed compressor',
+      says: ['All three pairs are open on a hot shell.'],
+      next: [
+        'Let it cool, which takes hours. Then the pairs read again.',
+        'Find why it got hot: a lost line, coil, fan, volts.',
+      ],
+      who: 'junior',
+      judged: ['judged'],
+      evidence: ['pairs', 'warm'],
+      then: '!done',
+    }),
+    open: verdict({
+      verdict: 'winding-open-at-harness',
+      title: 'A winding reads open at the harness',
+      says: ['At the harness this condemns nothing: a wire or the plug reads the same.'],
+      next: ['A senior decides about the terminals: cold, power locked, face out of line.'],
+      who: 'senior',
+      judged: ['judged'],
+      evidence: ['pairs', '~pairs', 'warm'],
+      raises: 'verdict',
+      then: '!done',
+    }),
+    grounded: verdict({
+      verdict: 'compressor-grounded',
+      title: 'The compressor reads low to ground: it stays off',
+      says: ['Never energise it. Only a senior condemns a compressor: at its own harness, heater off, warmed, twice.'],
+      next: ['Leave it locked and tagged.', 'A senior confirms.'],
+      who: 'senior',
+      judged: ['judged'],
+      evidence: ['pairs', '~pairs'],
+      raises: 'verdict',
+      then: '!done',
+    }),
+    undecided: verdict({
+      verdict: 'compressor-windings-undecided',
+      title: 'The compressor’s windings are undecided',
+      says: ['The readings don’t settle it. Pairs that differ never condemn by themselves.'],
+      next: ['A better ohmmeter, or the plug itself, would decide it.'],
+      who: 'junior',
+      judged: ['judged'],
+      evidence: ['pairs', '~pairs', 'warm'],
+      then: '!done',
+    }),
+    'not-taken': verdict({
+      verdict: 'compressor-windings-not-taken',
+      title: 'The compressor’s windings were not measured',
+      says: ['What follows is weaker for it. The restart’s amps have to show it.'],
+      next: ['Go on.'],
+      who: 'junior',
+      judged: [],
+      evidence: ['pairs'],
+      then: '!done',
+    }),
+  },
+});

@@ -1,0 +1,148 @@
+import { choose, confirm, degrees, flow, form, hours, judge, one, verdict } from '../engine/vocabulary.ts';
+import { REFRIGERATION } from './examples/refrigeration.ts';
+
+/** Walk-in or reach-in: the goods first, then what holds a sound compressor off. */
+export const refrigeration = flow({
+  id: 'refrigeration',
+  version: 1,
+  title: 'Walk-in or reach-in',
+  exits: ['go-on', 'settled', 'raised'],
+  examples: REFRIGERATION,
+  steps: {
+    goods: form({
+      say: 'The goods first: their temperature, and for how long the box has been warm?',
+      body: ['Food above 41 °F counts by the hour. The customer moves it, and decides what is thrown away.'],
+      callouts: [
+        {
+          level: 'caution',
+          text: 'A cold room: nobody inside alone with the door shut. A leak indoors: out, air, no flame.',
+        },
+      ],
+      why: 'Hours above 41 °F decide how soon somebody has to act.',
+      source: ['41 °F: FDA Food Code, perishable food is kept at or below'],
+      parts: {
+        product: degrees('Product temperature', { words: ['product', 'food', 'box'] }),
+        hours: hours('Hours above', { optional: true, words: ['hours', 'for'] }),
+        refrigerant: one(
+          'Refrigerant on the plate',
+          {
+            'r-404a': { label: 'R-404A', words: ['r404a', '404a', '404'] },
+            'r-134a': { label: 'R-134a', words: ['r134a', '134a'] },
+            'r-290': { label: 'R-290, propane', words: ['r290', '290', 'propane'] },
+            other: { label: 'Another, or not known', words: ['other', 'not known', 'unknown'] },
+          },
+          { optional: true },
+        ),
+      },
+      cant: 'burns',
+      next: 'burns',
+    }),
+    burns: judge('may-burn', {
+      of: { which: 'goods' },
+      limits: {},
+      quiet: ['calm', 'undecided'],
+      then: { burns: 'propane', calm: 'off', undecided: 'off' },
+    }),
+    propane: verdict({
+      verdict: 'flammable-refrigerant-handed-over',
+      title: 'A refrigerant that burns: over to a senior',
+      says: ['A small charge, and any spark lights a leak. No relay is pulled and nothing switched near it.'],
+      next: [
+        'Ventilate, no flame, leave the plug where it is until the air is clear.',
+        'A senior takes it from here. The customer moves the goods.',
+      ],
+      who: 'senior',
+      judged: ['burns'],
+      evidence: ['goods'],
+      raises: 'not-covered',
+      then: '!raised',
+    }),
+    off: choose({
+      say: 'Compressor off or not pulling down: what holds it?',
+      body: [
+        'Timer in defrost? Evaporator fans? Thermostat or solenoid? Reset on the high-pressure switch? Oil safety?',
+      ],
+      why: 'In a box the compressor is often held off by something that works.',
+      source: ['The order: common practice, no single source'],
+      options: {
+        nothing: {
+          label: 'Nothing of these: it is called and doesn’t start',
+          words: ['nothing', 'called', 'hums trips', 'hums and trips', 'doesnt start'],
+          to: 'dirt',
+        },
+        defrost: { label: 'In defrost', words: ['defrost', 'in defrost', 'timer'], to: 'defrost' },
+        fans: { label: 'Evaporator fans still', words: ['evap fans', 'fans still', 'evaporator fan'], to: 'held' },
+        stat: {
+          label: 'Thermostat satisfied, or solenoid without a call',
+          words: ['thermostat', 'solenoid', 'satisfied'],
+          to: 'held',
+        },
+        lp: { label: 'Low-pressure switch open', words: ['low pressure', 'lp'], to: 'pressure' },
+        hp: { label: 'High-pressure switch tripped', words: ['high pressure', 'hp', 'reset'], to: 'dirt' },
+        oil: { label: 'Oil safety tripped', words: ['oil', 'oil safety', 'oil failure'], to: 'pressure' },
+      },
+    }),
+    defrost: confirm({
+      say: 'Turn the timer out of defrost by its knob. After five minutes: does it run?',
+      why: 'A timer that stopped in defrost, or a long defrost, keeps a sound unit off.',
+      yes: 'It runs now',
+      words: ['runs', 'it runs', 'running'],
+      no: { label: 'Still off', words: ['still off', 'nothing'], to: 'dirt' },
+      next: 'was-defrost',
+    }),
+    'was-defrost': verdict({
+      verdict: 'stood-in-defrost',
+      title: 'It stood in defrost',
+      says: ['Out of defrost it runs.'],
+      next: [
+        'Does the timer turn? Mark its position and look again in half an hour.',
+        'Its figures are read before anybody leaves. The customer watches the goods.',
+      ],
+      who: 'junior',
+      judged: [],
+      evidence: ['off', 'defrost'],
+      then: '!settled',
+    }),
+    held: verdict({
+      verdict: 'held-by-the-box',
+      title: 'The box holds the compressor off: fans, thermostat or solenoid',
+      says: ['The condensing unit has no call. Its dead tests would find nothing.'],
+      next: ['A senior leads on at the evaporator and its controls.', 'The customer moves the goods.'],
+      who: 'senior',
+      judged: [],
+      evidence: ['off'],
+      raises: 'not-covered',
+      then: '!raised',
+    }),
+    pressure: verdict({
+      verdict: 'pressure-or-oil-safety-open',
+      title: 'A low-pressure or oil safety holds it off',
+      says: ['The switch is not bad: the charge, the cold or the oil is the question.'],
+      next: [
+        'It is reset once at most and never bridged. A certified person reads the circuit.',
+        'The customer moves the goods.',
+      ],
+      who: 'certified',
+      judged: [],
+      evidence: ['off'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    dirt: choose({
+      say: 'Condenser and its fan: what do you see?',
+      body: ['Cap-tube reach-ins: always first. Grease, dust, cardboard in front of it.'],
+      why: 'A dirty condenser trips overloads and high pressure on a sound unit.',
+      options: {
+        clean: { label: 'Clean, air comes through', words: ['clean', 'fine', 'ok'], to: '!go-on' },
+        dirty: { label: 'Dirty or blocked', words: ['dirty', 'plugged', 'blocked', 'grease'], to: 'clean' },
+      },
+    }),
+    clean: confirm({
+      say: 'Power off at its means: clean the condenser and clear the air’s way.',
+      yes: 'Cleaned, clear',
+      words: ['cleaned', 'clean now', 'clear'],
+      no: { label: 'Not now', to: '!go-on' },
+      next: '!go-on',
+    }),
+  },
+});

@@ -1,0 +1,121 @@
+import { amps, choose, flow, form, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
+import { BREAKER } from '../examples/supply.ts';
+import { LIMITS } from '../limits.ts';
+
+/** Nothing downstream is found and it trips: the breaker itself, under load. */
+export const breaker = flow({
+  id: 'breaker',
+  version: 1,
+  title: 'Breaker',
+  exits: ['holds', 'left', 'raised'],
+  examples: BREAKER,
+  steps: {
+    start: choose({
+      say: 'Nothing behind the breaker was found. One controlled start, people clear: what does it do?',
+      body: ['Closed up, tools out, your lock off by your own hand. Breaker fully off, then on, once.'],
+      callouts: [
+        { level: 'warning', text: 'Once. It trips again: it stays off. Not at all where it is hot, smells or is wet.' },
+      ],
+      why: 'After the ground and the insulation were found safe, one start tells whether it holds.',
+      options: {
+        holds: { label: 'It holds and runs', words: ['holds', 'it holds', 'runs', 'running'], to: '!holds' },
+        later: {
+          label: 'It runs, and trips after a while',
+          words: ['trips after a while', 'trips later', 'after minutes'],
+          to: 'plate',
+        },
+        trips: { label: 'It trips again at once', words: ['trips', 'trips again', 'tripped again'], to: 'handed-over' },
+        off: { label: 'Not today: it stays off', words: ['not today', 'stays off', 'leave it off'], to: 'stays-off' },
+      },
+    }),
+    plate: form({
+      say: 'The breaker: its rating, and MOP on the nameplate.',
+      parts: {
+        rating: amps('Breaker’s rating', { over: false, words: ['breaker', 'rated', 'rating'] }),
+        mop: amps('MOP, largest fuse or breaker', {
+          over: false,
+          optional: true,
+          words: ['mop', 'max fuse', 'max breaker'],
+        }),
+      },
+      cant: 'handed-over',
+      next: 'load',
+    }),
+    load: measure({
+      say: 'While it runs: amps through the breaker, and volts across it, line lug to load lug.',
+      callouts: [
+        {
+          level: 'danger',
+          text: 'A panel is open and live: an electrician’s or a qualified person’s work. Not qualified: can’t.',
+        },
+      ],
+      why: 'A breaker that trips below its rating, or drops volts across itself, is the fault.',
+      source: ['Drop above 0.2 V across a closed breaker: common practice, no single source'],
+      circuit: 'line',
+      fields: {
+        amps: amps('Amps through it', { over: false, words: ['load', 'amps'] }),
+        drop: volts('Across the breaker', { over: false, words: ['across', 'drop'] }),
+      },
+      cant: 'handed-over',
+      next: 'judged',
+    }),
+    judged: judge('breaker', {
+      of: { readings: 'load', plate: 'plate' },
+      limits: LIMITS.breaker,
+      then: { weak: 'weak', over: 'over', sound: 'which', undecided: 'handed-over' },
+    }),
+    which: choose({
+      say: 'Below its rating and no drop. Did it trip like that?',
+      options: {
+        trips: { label: 'Yes, it trips below its rating', words: ['trips', 'yes', 'it tripped'], to: 'weak' },
+        holds: { label: 'No, it holds', words: ['holds', 'no'], to: '!holds' },
+      },
+    }),
+    weak: verdict({
+      verdict: 'breaker-weak',
+      title: 'The breaker itself is at fault: an electrician',
+      says: ['It drops volts across itself, or trips below its rating, and nothing behind it was found.'],
+      next: [
+        'A senior confirms; an electrician replaces it, size at most the MOP.',
+        'Tell the customer not to reset it.',
+      ],
+      who: 'senior',
+      judged: ['judged'],
+      evidence: ['plate', 'load', 'which'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    over: verdict({
+      verdict: 'load-above-the-breaker',
+      title: 'The load is above the breaker’s rating, or the breaker above MOP',
+      says: ['A breaker that trips on too much load does its work. One above MOP protects nothing.'],
+      next: ['A senior compares MCA, MOP and the running amps.', 'It stays off.'],
+      who: 'senior',
+      judged: ['judged'],
+      evidence: ['plate', 'load'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    'stays-off': verdict({
+      verdict: 'left-off',
+      title: 'Left off',
+      says: ['Not restarted, not proven.'],
+      next: ['Somebody restarts and proves it at the next visit.'],
+      who: 'junior',
+      judged: [],
+      evidence: ['start'],
+      then: '!left',
+    }),
+    'handed-over': verdict({
+      verdict: 'breaker-not-measured',
+      title: 'The breaker was not measured: over to an electrician',
+      says: ['Tripping twice condemns no breaker. Its drop and its amps under load would.'],
+      next: ['A senior calls an electrician. It stays off.'],
+      who: 'senior',
+      judged: ['judged'],
+      evidence: ['plate', 'load'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+  },
+});
