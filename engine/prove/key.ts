@@ -40,7 +40,9 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
     return [p.step.verb === 'judge' ? `${p.id}=${judged(p, memory).outcome}` : p.id];
   });
   const order = at && !at.gate ? at.order : (passed.at(-1)?.order ?? 0);
-  trail.push(...passed.flatMap((p) => (order < judgedAt(plan, p) ? choicesOf(p, memory.facts[p.id]?.parts) : [])));
+  trail.push(
+    ...passed.flatMap((p) => (!p.gate && order < judgedAt(plan, p) ? choicesOf(p, memory.facts[p.id]?.parts) : [])),
+  );
   const ahead = sortedAhead(plan, at, passed);
   const wires = onPage.some((p) => p.name === 'wires' && p.page.endsWith('readings'));
   const linesLeft = 3 * (1 + memory.triesOpened) - memory.failed.length;
