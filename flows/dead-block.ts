@@ -6,6 +6,7 @@ import { LIMITS } from './limits.ts';
 import { motors } from './motors.ts';
 import { runCapacitor } from './run-capacitor.ts';
 import { START_GEAR } from './start-gear.ts';
+import { KINDS, THREE_PHASE } from './unit.ts';
 
 /** Verdicts of the fan motor that end in another motor. */
 export const MOTOR = ['fan-bearings', 'fan-winding-open', 'fan-to-frame'] as const;
@@ -18,7 +19,6 @@ export const CONTACTOR = [
 ] as const;
 /** A protector outside the shell. */
 export const OUTSIDE = ['external-overload-open'] as const;
-const THREE = { fact: '@class', part: 'choice', is: ['three-phase'] } as const;
 const BOXED = { fact: '@class', part: 'choice', is: ['refrigeration'] } as const;
 
 /** All dead tests of an outdoor unit in one isolation, finished even when the first fault is found. */
@@ -43,7 +43,7 @@ export const deadBlock = flow({
       fields: {
         fuse1: ohms('First fuse', { optional: true, words: ['fuses', 'fuse'] }),
         fuse2: ohms('Second fuse', { optional: true, words: ['fuses', 'fuse'] }),
-        fuse3: ohms('Third fuse', { optional: true, words: ['fuses', 'fuse'], when: THREE }),
+        fuse3: ohms('Third fuse', { optional: true, words: ['fuses', 'fuse'], when: THREE_PHASE }),
         pole1: ohms('First contact, pressed in', { words: ['contacts', 'contact', 'poles', 'points'] }),
         pole2: ohms('Second contact, pressed in', {
           optional: true,
@@ -52,7 +52,7 @@ export const deadBlock = flow({
         pole3: ohms('Third contact, pressed in', {
           optional: true,
           words: ['contacts', 'contact', 'poles', 'points'],
-          when: THREE,
+          when: THREE_PHASE,
         }),
         coil: ohms('Contactor coil', { optional: true }),
         t1g: ohms('T1 to ground', { words: ['t1-g', 't1 g', 't1', 'grounds', 'to ground', 'gnd'] }),
@@ -60,7 +60,7 @@ export const deadBlock = flow({
         t3g: ohms('T3 to ground', {
           optional: true,
           words: ['t3-g', 't3 g', 't3', 'grounds', 'to ground'],
-          when: THREE,
+          when: THREE_PHASE,
         }),
         overload: ohms('External overload, cold', { optional: true, words: ['overload', 'ol cold'], when: BOXED }),
       },
@@ -200,7 +200,7 @@ export const deadBlock = flow({
     without: judge('unit-class', {
       of: { unit: '@class' },
       limits: {},
-      quiet: ['psc', 'ecm', 'three-phase', 'refrigeration', 'closed', 'undecided'],
+      quiet: KINDS,
       then: {
         psc: 'no-capacitor',
         ecm: 'no-capacitor',
@@ -213,7 +213,7 @@ export const deadBlock = flow({
     kind: judge('unit-class', {
       of: { unit: '@class' },
       limits: {},
-      quiet: ['psc', 'ecm', 'three-phase', 'refrigeration', 'closed', 'undecided'],
+      quiet: KINDS,
       then: {
         psc: 'run',
         ecm: 'run',

@@ -334,17 +334,6 @@ export const LIMITS = {
   outward: { shorted: limit('4', 'Ω', `Y to C outward, less is a short: ${PRACTICE}`) },
   closedOhms: { closed: limit('1', 'Ω', `an external overload, cold, near zero: ${PRACTICE}`) },
   groundBranches: { ...toGround },
-  restartThree: {
-    low: limit('187', 'V', `three-phase 208/230\u2009V, ${bulletin}`),
-    high: limit('253', 'V', `208/230\u2009V, ${bulletin}`),
-    ratedWithin: limit('10', '%', 'NEMA MG 1-12.44.1: rated voltage ±10 %'),
-    nearLocked: limit('0.8', 'share of LRA', `${OURS}: from here a compressor counts as not starting`),
-    idle: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
-    dropAsk: limit('3', 'V', `L1–L2 less T1–T2: from here each pole is read, ${PRACTICE}`),
-    sag: limit('10', '%', `fall of the volts while starting, ${PRACTICE}`),
-    splitLow: limit('14', 'Δ°F', `split at a restart, ${PRACTICE}; sources differ: 14–23, 16–22, 18–22`),
-    splitHigh: limit('23', 'Δ°F', `split at a restart, ${PRACTICE}; sources differ: 14–23, 16–22, 18–22`),
-  },
   delay: { least: limit('5', 'min', `anti-short-cycle delay after a change of call: ${PRACTICE}`) },
   hop: {
     closed: limit('0.5', 'V', `across a closed switch less than this: ${PRACTICE}`),

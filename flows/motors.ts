@@ -1,6 +1,7 @@
 import { act, flow, include, judge, verdict } from '../engine/vocabulary.ts';
 import { MOTORS_EXAMPLES } from './examples/start.ts';
 import { threeWindings } from './motors/three-windings.ts';
+import { KINDS } from './unit.ts';
 import { compressorWindings, fanWindings } from './windings.ts';
 
 /** Fan spin and the windings that the observation asks for, from the harness ends. */
@@ -98,7 +99,7 @@ export const motors = flow({
     lines: judge('unit-class', {
       of: { unit: '@class' },
       limits: {},
-      quiet: ['psc', 'ecm', 'three-phase', 'refrigeration', 'closed', 'undecided'],
+      quiet: KINDS,
       then: {
         psc: 'compressor',
         ecm: 'compressor',

@@ -32,9 +32,9 @@ import { ground } from './trips/ground.ts';
 import { insulation } from './trips/insulation.ts';
 import { trips } from './trips/trips.ts';
 import { underLoad } from './under-load.ts';
+import { KINDS } from './unit.ts';
 
 const QUIET = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j', 'k', 'l', 'm', 'n', 'o', 'p', 'undecided'] as const;
-const KINDS = ['psc', 'ecm', 'three-phase', 'refrigeration', 'closed', 'undecided'] as const;
 const CLASSES = {
   psc: {
     label: 'PSC with a run capacitor of two or three terminals',

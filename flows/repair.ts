@@ -1,6 +1,7 @@
 import { act, flow, form, found, include, judge, printed, several, verdict } from '../engine/vocabulary.ts';
 import { REPLACED } from './capacitor-verdicts.ts';
 import { CONTACTOR, MOTOR, OUTSIDE } from './dead-block.ts';
+import { noPart } from './endings.ts';
 import { REPAIR } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
 import { newPart } from './new-part.ts';
@@ -263,18 +264,6 @@ export const repair = flow({
       ],
       next: '!fitted',
     }),
-    'no-part': verdict({
-      verdict: 'no-part',
-      title: 'The part is not here: the unit stays off',
-      says: ['The verdict stands. The repair waits for the part.'],
-      next: [
-        'Leave it locked or make it safe, cover on.',
-        'Type stop and say how it is left. The dispatcher brings the part.',
-      ],
-      who: 'junior',
-      judged: [],
-      evidence: ['why'],
-      then: '!left',
-    }),
+    'no-part': noPart('why'),
   },
 });

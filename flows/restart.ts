@@ -17,12 +17,14 @@ import { CONTROL_SETTLED } from './control/control.ts';
 import { SOURCE_SETTLED } from './control/indoor-source.ts';
 import { SETTLED } from './cooling/settled.ts';
 import { CONTACTOR, MOTOR, OUTSIDE } from './dead-block.ts';
+import { leftOff } from './endings.ts';
 import { RESTART } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
 import { TERMINALS_SETTLED } from './motors/terminals.ts';
 import { START_GEAR } from './start-gear.ts';
 import { GROUND_SETTLED } from './trips/ground.ts';
 import { UNDER_LOAD } from './under-load.ts';
+import { PLATE } from './unit.ts';
 
 const sound = {
   fine: {
@@ -79,16 +81,7 @@ export const restart = flow({
     plate: form({
       say: 'From the nameplate: RLA, LRA, fan FLA.',
       body: ['Leave out with _ what you can’t read.'],
-      parts: {
-        rla: amps('RLA', {
-          optional: true,
-          as: 'rla',
-          over: false,
-          words: ['rated', 'rated load', 'comp', 'compressor'],
-        }),
-        lra: amps('LRA', { optional: true, as: 'lra', over: false, words: ['locked', 'locked rotor'] }),
-        fla: amps('Fan FLA', { optional: true, as: 'fla', over: false, words: ['fan', 'fan fla', 'full load'] }),
-      },
+      parts: PLATE,
       next: 'hot',
     }),
     hot: found({
@@ -355,15 +348,6 @@ export const restart = flow({
       raises: 'verdict',
       then: '!raised',
     }),
-    'stays-off': verdict({
-      verdict: 'left-off',
-      title: 'Left off',
-      says: ['Not restarted, not proven.'],
-      next: ['Somebody restarts and proves it at the next visit.'],
-      who: 'junior',
-      judged: [],
-      evidence: ['closed', 'cool'],
-      then: '!left',
-    }),
+    'stays-off': leftOff('closed', 'cool'),
   },
 });

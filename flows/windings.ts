@@ -1,4 +1,5 @@
 import { choose, flow, judge, measure, ohms, verdict } from '../engine/vocabulary.ts';
+import { compressorGrounded, openAtHarness, windingsNotTaken } from './compressor-verdicts.ts';
 import { COMPRESSOR_WINDINGS, FAN_WINDINGS } from './examples/windings.ts';
 import { LIMITS } from './limits.ts';
 
@@ -91,17 +92,7 @@ export const compressorWindings = flow({
       raises: 'verdict',
       then: '!done',
     }),
-    open: verdict({
-      verdict: 'winding-open-at-harness',
-      title: 'A winding reads open at the harness',
-      says: ['At the harness this condemns nothing: a wire or the plug reads the same.'],
-      next: ['A senior decides about the terminals: cold, power locked, face out of line.'],
-      who: 'senior',
-      judged: ['judged'],
-      evidence: ['pairs', '~pairs'],
-      raises: 'verdict',
-      then: '!done',
-    }),
+    open: openAtHarness('pairs', '~pairs'),
     'all-open': verdict({
       verdict: 'all-windings-open',
       title: 'All three pairs are open: the plug first',
@@ -113,17 +104,7 @@ export const compressorWindings = flow({
       raises: 'verdict',
       then: '!done',
     }),
-    grounded: verdict({
-      verdict: 'compressor-grounded',
-      title: 'The compressor reads low to ground: it stays off',
-      says: ['Never energise it. Only a senior condemns a compressor: at its own harness, heater off, warmed, twice.'],
-      next: ['Leave it locked and tagged.', 'A senior confirms.'],
-      who: 'senior',
-      judged: ['judged'],
-      evidence: ['pairs', '~pairs'],
-      raises: 'verdict',
-      then: '!done',
-    }),
+    grounded: compressorGrounded('!done', 'pairs', '~pairs'),
     undecided: verdict({
       verdict: 'compressor-windings-undecided',
       title: 'The compressor’s windings are undecided',
@@ -134,16 +115,7 @@ export const compressorWindings = flow({
       evidence: ['pairs', '~pairs', 'shell'],
       then: '!done',
     }),
-    'not-taken': verdict({
-      verdict: 'compressor-windings-not-taken',
-      title: 'The compressor’s windings were not measured',
-      says: ['What follows is weaker for it. The restart’s amps have to show it.'],
-      next: ['Go on.'],
-      who: 'junior',
-      judged: [],
-      evidence: ['pairs'],
-      then: '!done',
-    }),
+    'not-taken': windingsNotTaken('pairs'),
   },
 });
 

@@ -1,4 +1,5 @@
 import { choose, flow, verdict } from '../../engine/vocabulary.ts';
+import { iceFirst } from '../endings.ts';
 import { CYCLING } from '../examples/control.ts';
 
 /** Starts and stops every few minutes: how long tells who drops it, and what needs no tool comes first. */
@@ -83,18 +84,6 @@ export const cycling = flow({
         },
       },
     }),
-    iced: verdict({
-      verdict: 'ice-comes-first',
-      title: 'Ice comes first: thaw it, then go on',
-      says: ['On ice no cycle, no charge and no compressor is judged.'],
-      next: [
-        'COOL off, fan at ON, one to four hours. Watch the water, chip nothing.',
-        'Then the call goes on from the ice. Tell the customer to leave it so.',
-      ],
-      who: 'junior',
-      judged: [],
-      evidence: ['look'],
-      then: '!left',
-    }),
+    iced: iceFirst('look'),
   },
 });

@@ -1,4 +1,5 @@
 import { choose, flow, judge, measure, ohms, verdict, volts } from '../../engine/vocabulary.ts';
+import { iceFirst } from '../endings.ts';
 import { RUNS_ON } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
 import { CONTROL_LIVE, stillDead } from './words.ts';
@@ -21,19 +22,7 @@ export const runsOn = flow({
         ice: { label: 'Ice on coil or lines', words: ['ice', 'iced'], to: 'iced' },
       },
     }),
-    iced: verdict({
-      verdict: 'ice-comes-first',
-      title: 'Ice comes first: thaw it, then go on',
-      says: ['On ice no cycle, no charge and no compressor is judged.'],
-      next: [
-        'COOL off, fan at ON, one to four hours. Watch the water, chip nothing.',
-        'Then the call goes on from the ice. Tell the customer to leave it so.',
-      ],
-      who: 'junior',
-      judged: [],
-      evidence: ['indoor'],
-      then: '!left',
-    }),
+    iced: iceFirst('indoor'),
     coil: choose({
       say: 'What does the contactor’s coil print, and where does its call come from?',
       callouts: [

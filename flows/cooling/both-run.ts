@@ -1,6 +1,7 @@
 import { amps, confirm, flow, form, judge, measure, verdict } from '../../engine/vocabulary.ts';
 import { BOTH_RUN } from '../examples/cooling/both-run.ts';
 import { LIMITS } from '../limits.ts';
+import { PLATE } from '../unit.ts';
 
 /** Whether both really run, by amps and not by ear, and whether electric heat works against the coil. */
 export const bothRun = flow({
@@ -14,16 +15,7 @@ export const bothRun = flow({
       say: 'From the nameplate: RLA, LRA, fan FLA.',
       body: ['Leave out with _ what you can’t read.'],
       why: 'Without RLA or LRA nobody can tell a compressor that runs from one that stands.',
-      parts: {
-        rla: amps('RLA', {
-          optional: true,
-          as: 'rla',
-          over: false,
-          words: ['rated', 'rated load', 'comp', 'compressor'],
-        }),
-        lra: amps('LRA', { optional: true, as: 'lra', over: false, words: ['locked', 'locked rotor'] }),
-        fla: amps('Fan FLA', { optional: true, as: 'fla', over: false, words: ['fan', 'fan fla', 'full load'] }),
-      },
+      parts: PLATE,
       next: 'live',
     }),
     live: confirm({

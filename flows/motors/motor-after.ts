@@ -1,4 +1,5 @@
 import { act, flow, include, verdict } from '../../engine/vocabulary.ts';
+import { noPart } from '../endings.ts';
 import { MOTOR_AFTER } from '../examples/fan.ts';
 import { newPart } from '../new-part.ts';
 
@@ -44,18 +45,6 @@ export const motorAfter = flow({
       words: ['wires back', 'wires on', 'rewired', 'wired', 'tight', 'tugged'],
       next: '!fitted',
     }),
-    'no-part': verdict({
-      verdict: 'no-part',
-      title: 'The part is not here: the unit stays off',
-      says: ['The verdict stands. The repair waits for the part.'],
-      next: [
-        'Leave it locked or make it safe, cover on.',
-        'Type stop and say how it is left. The dispatcher brings the part.',
-      ],
-      who: 'junior',
-      judged: [],
-      evidence: ['motor'],
-      then: '!left',
-    }),
+    'no-part': noPart('motor'),
   },
 });

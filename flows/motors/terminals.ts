@@ -1,4 +1,5 @@
 import { act, choose, flow, judge, measure, ohms, verdict } from '../../engine/vocabulary.ts';
+import { compressorGrounded } from '../compressor-verdicts.ts';
 import { TERMINALS } from '../examples/three.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -135,17 +136,7 @@ export const compressorTerminals = flow({
       raises: 'verdict',
       then: '!raised',
     }),
-    grounded: verdict({
-      verdict: 'compressor-grounded',
-      title: 'The compressor reads low to ground: it stays off',
-      says: ['Never energise it. Only a senior condemns a compressor: at its own harness, heater off, warmed, twice.'],
-      next: ['Leave it locked and tagged.', 'A senior confirms.'],
-      who: 'senior',
-      judged: ['judged'],
-      evidence: ['pairs'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
+    grounded: compressorGrounded('!raised', 'pairs'),
     waits: verdict({
       verdict: 'terminals-wait-for-a-senior',
       title: 'The terminals wait for a senior',

@@ -1,4 +1,5 @@
 import { choose, flow, judge, measure, ohms, verdict } from '../../engine/vocabulary.ts';
+import { compressorGrounded, openAtHarness, windingsNotTaken } from '../compressor-verdicts.ts';
 import { THREE_WINDINGS } from '../examples/three.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -69,28 +70,8 @@ export const threeWindings = flow({
       evidence: ['pairs', 'warm'],
       then: '!done',
     }),
-    open: verdict({
-      verdict: 'winding-open-at-harness',
-      title: 'A winding reads open at the harness',
-      says: ['At the harness this condemns nothing: a wire or the plug reads the same.'],
-      next: ['A senior decides about the terminals: cold, power locked, face out of line.'],
-      who: 'senior',
-      judged: ['judged'],
-      evidence: ['pairs', '~pairs', 'warm'],
-      raises: 'verdict',
-      then: '!done',
-    }),
-    grounded: verdict({
-      verdict: 'compressor-grounded',
-      title: 'The compressor reads low to ground: it stays off',
-      says: ['Never energise it. Only a senior condemns a compressor: at its own harness, heater off, warmed, twice.'],
-      next: ['Leave it locked and tagged.', 'A senior confirms.'],
-      who: 'senior',
-      judged: ['judged'],
-      evidence: ['pairs', '~pairs'],
-      raises: 'verdict',
-      then: '!done',
-    }),
+    open: openAtHarness('pairs', '~pairs', 'warm'),
+    grounded: compressorGrounded('!done', 'pairs', '~pairs'),
     undecided: verdict({
       verdict: 'compressor-windings-undecided',
       title: 'The compressor’s windings are undecided',
@@ -101,15 +82,6 @@ export const threeWindings = flow({
       evidence: ['pairs', '~pairs', 'warm'],
       then: '!done',
     }),
-    'not-taken': verdict({
-      verdict: 'compressor-windings-not-taken',
-      title: 'The compressor’s windings were not measured',
-      says: ['What follows is weaker for it. The restart’s amps have to show it.'],
-      next: ['Go on.'],
-      who: 'junior',
-      judged: [],
-      evidence: ['pairs'],
-      then: '!done',
-    }),
+    'not-taken': windingsNotTaken('pairs'),
   },
 });

@@ -1,4 +1,5 @@
 import { amps, choose, flow, form, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
+import { leftOff } from '../endings.ts';
 import { BREAKER } from '../examples/supply.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -96,16 +97,7 @@ export const breaker = flow({
       raises: 'verdict',
       then: '!raised',
     }),
-    'stays-off': verdict({
-      verdict: 'left-off',
-      title: 'Left off',
-      says: ['Not restarted, not proven.'],
-      next: ['Somebody restarts and proves it at the next visit.'],
-      who: 'junior',
-      judged: [],
-      evidence: ['start'],
-      then: '!left',
-    }),
+    'stays-off': leftOff('start'),
     'handed-over': verdict({
       verdict: 'breaker-not-measured',
       title: 'The breaker was not measured: over to an electrician',

@@ -1,9 +1,10 @@
 import { confirm, flow, judge, measure, one, verdict, volts } from '../../engine/vocabulary.ts';
+import { leftOff } from '../endings.ts';
 import { SUPPLY } from '../examples/supply.ts';
 import { LIMITS } from '../limits.ts';
+import { THREE_PHASE } from '../unit.ts';
 
 const V = (words: readonly string[], optional = false) => ({ over: false, words, ...(optional ? { optional } : {}) });
-const three = { fact: '@class', part: 'choice', is: ['three-phase'] } as const;
 const single = { fact: '@class', part: 'choice', not: ['three-phase'] } as const;
 
 /** The supply under power, in one line, before the restart: the line itself, and what the start makes of it. */
@@ -46,8 +47,8 @@ export const supply = flow({
         l1l2: volts('L1 to L2', V(['l1-l2', 'line'])),
         l1g: volts('L1 to ground', { ...V(['l1-g']), when: single }),
         l2g: volts('L2 to ground', { ...V(['l2-g']), when: single }),
-        l2l3: volts('L2 to L3', { ...V(['l2-l3']), when: three }),
-        l1l3: volts('L1 to L3', { ...V(['l1-l3']), when: three }),
+        l2l3: volts('L2 to L3', { ...V(['l2-l3']), when: THREE_PHASE }),
+        l1l3: volts('L1 to L3', { ...V(['l1-l3']), when: THREE_PHASE }),
         min: volts('L1 to L2 at the start, the lowest', V(['lowest', 'min', 'sag'], true)),
         t1t2: volts('T1 to T2 at the start, the lowest', V(['t1-t2', 't1t2 min'], true)),
         volts: one(
@@ -177,15 +178,6 @@ export const supply = flow({
       evidence: ['line'],
       then: '!good',
     }),
-    'stays-off': verdict({
-      verdict: 'left-off',
-      title: 'Left off',
-      says: ['Not restarted, not proven.'],
-      next: ['Somebody restarts and proves it at the next visit.'],
-      who: 'junior',
-      judged: [],
-      evidence: ['ready'],
-      then: '!left',
-    }),
+    'stays-off': leftOff('ready'),
   },
 });
