@@ -157,9 +157,9 @@ function waysOf(plan: Plan, place: Place): object[] {
     return ways;
   }
   if (step.verb === 'judge') {
-    for (const [outcome, target] of Object.entries(place.to)) {
-      ways.push(way(target, ({ context }) => judged(place, context.memory).outcome === outcome));
-    }
+    // Outcomes that lead to one place are one way: each way asks the judge once.
+    for (const target of new Set(Object.values(place.to)))
+      ways.push(way(target, ({ context }) => place.to[judged(place, context.memory).outcome] === target));
     return ways;
   }
   if ('parts' in step) {

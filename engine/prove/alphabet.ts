@@ -123,10 +123,7 @@ const sets = new WeakMap<Place, GivenParts[]>();
 
 /** All answers worth trying at a place: from the probes of the judges that read it, and one part changed at a time. */
 function answerSets(plan: Plan, place: Place, asks: Asks): GivenParts[] {
-  // The first one is what a sound technician sends: a probe's good line, or the first option of each part.
-  const both = [probed(plan, place), varied(plan, place)];
-  const all =
-    sets.get(place) ?? (place.step.verb === 'measure' || hasFields(place.step) ? both : both.reverse()).flat();
+  const all = sets.get(place) ?? everySet(plan, place);
   sets.set(place, all);
   const step = place.step as AskStep;
   const seen = new Set<string>();
@@ -157,6 +154,12 @@ function answerSets(plan: Plan, place: Place, asks: Asks): GivenParts[] {
     seen.add(print);
     return [out];
   });
+}
+
+/** The first one is what a sound technician sends: a probe's good line, or the first option of each part. */
+function everySet(plan: Plan, place: Place): GivenParts[] {
+  const both = [probed(plan, place), varied(plan, place)];
+  return (place.step.verb === 'measure' || hasFields(place.step) ? both : both.reverse()).flat();
 }
 
 function varied(plan: Plan, place: Place): GivenParts[] {

@@ -83,7 +83,8 @@ export function isDead(e: Evidence, by: string, at: number, cabinet: Cabinet = '
 
 /** The evidence of each cabinet. Hands in one are never covered by what was proved of the other. */
 export type Watched = Readonly<Record<Cabinet, Evidence>>;
-export type Cabinet = 'outdoor' | 'indoor' | 'inverter';
+export const CABINETS = ['outdoor', 'indoor', 'inverter'] as const;
+export type Cabinet = (typeof CABINETS)[number];
 export const UNWATCHED: Watched = { outdoor: NOTHING, indoor: NOTHING, inverter: NOTHING };
 
 /**

@@ -7,7 +7,7 @@ import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
 import type { Parts } from '../schema.ts';
 import type { State } from './bench.ts';
-import { type Evidence, isDead, isOne, type Watched } from './evidence.ts';
+import { CABINETS, type Evidence, isDead, isOne, type Watched } from './evidence.ts';
 
 export interface Node {
   readonly state: State;
@@ -79,7 +79,6 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
     monitored(e, here),
   ]);
 }
-const CABINETS = ['outdoor', 'indoor', 'inverter'] as const;
 const isHolding = (all: Watched): boolean => all.inverter.bus;
 /** Make-dead looks at the class for two things alone: whether it may be there, and how many lines there are. */
 function kindOf(unitClass: string | null): string | null {
@@ -173,7 +172,7 @@ interface Sorting {
   readonly among: Readonly<Record<string, readonly string[]>>;
 }
 const sorts = new WeakMap<Plan, Sorting[]>();
-function sortsOf(plan: Plan): Sorting[] {
+export function sortsOf(plan: Plan): Sorting[] {
   const known = sorts.get(plan);
   if (known) return known;
   const all = [...plan.places.values()].flatMap(({ id, round, order, step }) =>

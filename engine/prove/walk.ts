@@ -11,6 +11,7 @@ import type { Entry } from '../schema.ts';
 import { answers, detours, LOOKS, plainAnswer } from './alphabet.ts';
 import { instant, open, SENIOR, type State, type Subject, type Turn, turn } from './bench.ts';
 import {
+  CABINETS,
   type Cabinet,
   cabinetOf,
   type Evidence,
@@ -22,7 +23,7 @@ import {
   UNWATCHED,
   type Watched,
 } from './evidence.ts';
-import { isProved, keyOf, type Node, sortedAhead, valueKey } from './key.ts';
+import { isProved, keyOf, type Node, sortedAhead, sortsOf, valueKey } from './key.ts';
 import { unproven } from './verdicts.ts';
 
 export type Rule = 'R1' | 'R2' | 'R3' | 'R4' | 'R5' | 'R6' | 'R7' | 'R8' | 'R9' | 'R10' | 'R12' | 'R13' | 'opinion';
@@ -125,12 +126,15 @@ function isTriedHere(scope: Scope, { state, evidence }: Node, tried: Set<string>
   return true;
 }
 
+/** Pages that ask for the kind of unit by name. */
+const OF_A_CLASS = /\/(class|box|ecm-fan|block|supply|inverter|restart|motors)(\/|$)/;
+const SORT = '/sort';
+
 /**
  * Whether only a plain answer is tried. The tests of a block don't look at what was found before them, so after a finding
  * they are walked plainly to the step that sorts. So they are on other observations and classes than the usual ones, which
  * go fewer of the same pages; and a later round, a copy of the first, is walked plainly to its restart.
  */
-const OF_A_CLASS = /\/(class|box|ecm-fan|block|supply|inverter|restart|motors)(\/|$)/;
 function isPlain(node: Node): boolean {
   const { standing } = node.state;
   const plan = planOf(standing);
@@ -141,12 +145,11 @@ function isPlain(node: Node): boolean {
   // Other classes go the same pages but for the few that ask for them by name.
   const unit = valueKey(memoryOf(standing).job.class?.value);
   if (unit !== '' && unit !== 'psc' && at.class !== 'inside' && !OF_A_CLASS.test(at.id)) return true;
-  const own = (page: string): string | undefined =>
-    [...plan.places.values()].find((p) => p.round === 1 && p.name === 'sort' && p.id.includes(page))?.id;
-  if (cabinetOf(at.id) === 'indoor')
-    return at.id.includes('/tests/') && sortedAhead(plan, at, passed, own('/blower/tests/')).length > 0;
-  const sort = [...plan.places.values()].find((p) => p.round === 1 && p.name === 'sort' && p.order > at.order);
-  if (sort === undefined || !at.id.startsWith(sort.id.slice(0, -sort.name.length))) return false;
+  // The block at hand, outdoors or in, ends where its findings are sorted.
+  const sort = sortsOf(plan).find((p) => p.round === 1 && p.id.endsWith(SORT) && p.order > at.order);
+  if (sort === undefined || !at.id.startsWith(sort.id.slice(0, -SORT.length + 1))) return false;
+  const found = sortedAhead(plan, at, passed, sort.id).length > 0;
+  if (cabinetOf(at.id) === 'indoor') return found;
   const { job } = memoryOf(standing);
   // Both motors are measured in full on one observation and one class; the others go the same pages.
   // What only another class has is measured in full on that class.
@@ -154,7 +157,7 @@ function isPlain(node: Node): boolean {
   const usual = isUsualCall(node);
   // With a second capacitor only the second one is new.
   const second = valueKey(job['count@outdoor']?.value) === '2' && !at.id.includes('another/');
-  return !usual || second || sortedAhead(plan, at, passed, sort.id).length > 0;
+  return !usual || second || found;
 }
 
 /** The call on which the dead tests are walked in full: both motors are measured, on a unit with a run capacitor. */
@@ -294,7 +297,6 @@ function standing(state: State, all: Watched, say: (rule: Rule, what: string) =>
     say('opinion', `the machine stands at ${placeIdOf(state.standing)}, the second opinion at ${opinion.place}`);
 }
 
-const CABINETS = ['outdoor', 'indoor', 'inverter'] as const satisfies readonly Cabinet[];
 const cabinetNamed = (s: Standing, words: string): Cabinet =>
   CABINETS.find((c) => planOf(s).manual.cabinets[c] === words) ?? 'outdoor';
 
