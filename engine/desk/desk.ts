@@ -19,6 +19,7 @@ import { createShopDesk } from './crew/shop-desk.ts';
 import { type Beginning, createDispatch, type Dispatch } from './dispatch/dispatch.ts';
 import { createFiles, type File, nothingKnown, replyKey } from './files.ts';
 import { clean, speaksUp, wellFormed } from './heard.ts';
+import { toldOutside } from './outside.ts';
 import { photosIn, plainJpeg } from './photo.ts';
 import { withRecalls } from './recalls.ts';
 import { createReports } from './reports.ts';
@@ -51,10 +52,10 @@ export function createDesk(parts: DeskParts): Desk {
   const personOf = async (id: string): Promise<Person> => activeIn(await store.people(), id);
   const participates = (file: File, id: string): boolean => takesPart(file).includes(id);
   const nothing = { own: false, holder: false, gate: false, reason: false };
+  const maySee = (person: Person, file: File): boolean =>
+    may(person.roles, 'see', { ...nothing, participates: participates(file, person.id) });
   const mustSee = (person: Person, file: File): void => {
-    if (!may(person.roles, 'see', { ...nothing, participates: participates(file, person.id) })) {
-      throw new NoRight('This job is not yours to see.');
-    }
+    if (!maySee(person, file)) throw new NoRight('This job is not yours to see.');
   };
 
   const viewOf = ({ job, at, crew }: Visit, file: File, shown = prompt(file.standing, at)): JobView => {
@@ -232,6 +233,7 @@ export function createDesk(parts: DeskParts): Desk {
       const reply = clean(sent);
       const crew = await store.people();
       const person = activeIn(crew, by);
+      const told = (turn: Turn, file: File): Turn => (maySee(person, file) ? turn : toldOutside(turn));
       for (let attempt = 0; attempt < TRIES; attempt++) {
         const file = await load(job);
         if (!speaksUp(reply)) mustSee(person, file);
@@ -239,11 +241,12 @@ export function createDesk(parts: DeskParts): Desk {
         const visit = { job, at, crew };
         const sentBefore = file.known.replies.has(replyKey(by, reply.client));
         const earlier = sentBefore ? file.entries.filter((e) => e.client === reply.client && e.by === by) : [];
-        if (earlier[0]) return turnOf(visit, file, earlier, decidedThen(visit, file, earlier, person, reply));
+        if (earlier[0])
+          return told(turnOf(visit, file, earlier, decidedThen(visit, file, earlier, person, reply)), file);
         const context = contextFor(visit, person, file, reply);
         const { standing, before } = await withForce(file, person, context);
         const decision = decide(standing, reply, context);
-        if (decision.drafts.length === 0) return turnOf(visit, file, [], decision);
+        if (decision.drafts.length === 0) return told(turnOf(visit, file, [], decision), file);
         const answers = decision.drafts.some((d) => d.kind === 'answered' || d.kind === 'amended');
         const drafts = [...(answers ? before : []), ...decision.drafts];
         // Decided with what is in force on the record; where that stays out, the record is gone on with as it is.
@@ -270,7 +273,7 @@ export function createDesk(parts: DeskParts): Desk {
           if (!(error instanceof NotKept)) throw error;
         });
         const turn = turnOf(visit, remember(job, after), entries, decision, shown);
-        return { ...turn, view: await withJob(job, after, turn.view) };
+        return told({ ...turn, view: await withJob(job, after, turn.view) }, after);
       }
       const file = await load(job);
       const refusal = {
@@ -279,7 +282,7 @@ export function createDesk(parts: DeskParts): Desk {
         parts: [],
         draft: {},
       };
-      return { ...turnOf({ job, at: now(), crew }, file, [], null), refusal };
+      return told({ ...turnOf({ job, at: now(), crew }, file, [], null), refusal }, file);
     },
 
     async look(by, job) {
@@ -325,7 +328,9 @@ export function createDesk(parts: DeskParts): Desk {
     },
 
     async savePhoto(by, job, bytes) {
-      mustSee(await personOf(by), await load(job));
+      const relation = { ...nothing, participates: participates(await load(job), by) };
+      // A photo is part of an answer: it is kept for whoever may give one.
+      if (!may((await personOf(by)).roles, 'answer', relation)) throw new NoRight('You answer nothing on this job.');
       const plain = plainJpeg(bytes);
       return plain && store.savePhoto(plain);
     },
@@ -337,6 +342,11 @@ export function createDesk(parts: DeskParts): Desk {
       const bytes = file.entries.some((e) => photosIn(e).includes(hash)) ? await store.photo(hash) : null;
       if (!bytes) throw new NotFound('There is no such photo on this call.');
       return bytes;
+    },
+
+    async sees(by, job) {
+      const person = (await store.people()).find(({ id, active }) => id === by && active);
+      return person !== undefined && maySee(person, await load(job));
     },
 
     async watch(by, job, after, onEntry) {

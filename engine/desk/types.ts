@@ -265,6 +265,17 @@ export interface ShopView {
   /** Whether this person may change it; else it is to be read. */
   mine: boolean;
 }
+/** One place where somebody is signed in. */
+export interface Device {
+  /** Names it, and opens nothing. */
+  id: string;
+  /** A phone, a computer; null where that was not kept. */
+  device: string | null;
+  /** Since when; null where that was not kept. */
+  made: string | null;
+  /** Until when. */
+  expires: string;
+}
 /** The crew and the shop: read by whoever sends people, changed by the owner. Throws NoRight. */
 export interface ShopDesk {
   look(by: string): Promise<ShopView>;
@@ -274,6 +285,10 @@ export interface ShopDesk {
   link(by: string, person: string): Promise<string>;
   /** Ends every session and every link of a person. How many went. */
   revoke(by: string, person: string): Promise<number>;
+  /** Where a person is signed in: for themselves and for the owner. */
+  devices(by: string, person: string): Promise<Device[]>;
+  /** Ends one of them. */
+  endDevice(by: string, person: string, device: string): Promise<void>;
   saveSettings(by: string, settings: Settings): Promise<void>;
   /** What a truck carries, whole; `version` as it was read: of two who change it at once one is told. */
   saveTruck(by: string, truck: Truck): Promise<void>;
@@ -298,6 +313,8 @@ export interface Desk {
   readonly reports: ReportDesk;
   /** Calls back with each new entry of a job from `after` on (exclusive), in order, without gaps. Returns the unsubscribe. */
   watch(by: string, job: string, after: number, onEntry: (entry: Entry) => void): Promise<() => void>;
+  /** Whether this person may see this job now: rights and crew change while somebody watches. */
+  sees(by: string, job: string): Promise<boolean>;
   /**
    * Keeps a photo for an answer on this job and gives its hash. A JPEG, kept without place, time, camera or any other
    * metadata; null where the bytes are none. The same photo again is the same.

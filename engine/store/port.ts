@@ -115,7 +115,7 @@ export interface ShopRows {
   /** null: none were ever saved. */
   readonly settings: Settings | null;
   readonly links: SignIn[];
-  readonly sessions: SignIn[];
+  readonly sessions: Session[];
   readonly sheets: (Sheet & { readonly list: SheetList })[];
   readonly meta: { readonly key: string; readonly value: string }[];
   readonly sayings: Saying[];
@@ -126,6 +126,12 @@ export interface SignIn {
   readonly hash: string;
   readonly person: string;
   readonly expires: string;
+}
+/** Somebody signed in on one device; null where it began before that was kept. */
+export interface Session extends SignIn {
+  readonly made: string | null;
+  /** What sort of device it is, in a word; never what tells two of a sort apart. */
+  readonly device: string | null;
 }
 
 /** A link that opens one report to whoever has it. The hash names it; what opens it never gets here. */
@@ -207,10 +213,12 @@ export interface Store {
   saveLink(hash: string, person: string, expires: string): Promise<void>;
   /** Whom the link signs in. Once: the second use, and any from `expires` on, gives null. */
   useLink(hash: string, now: string): Promise<string | null>;
-  saveSession(hash: string, person: string, expires: string): Promise<void>;
+  saveSession(hash: string, person: string, expires: string, began?: { made: string; device: string }): Promise<void>;
   /** Whose session it is; null from `expires` on, after its end, or if there is none. */
   session(hash: string, now: string): Promise<string | null>;
   endSession(hash: string): Promise<void>;
+  /** Where a person is signed in at `now`, the latest first. */
+  devices(person: string, now: string): Promise<Session[]>;
   /** Ends every session of a person, and every link that would begin one. How many went. */
   signOut(person: string): Promise<number>;
 

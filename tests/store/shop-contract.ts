@@ -170,6 +170,20 @@ export function shopContract(name: string, makeGround: () => Promise<Ground>): v
         expect([await store.session('s2', before), await store.session('s3', before)]).toEqual([null, null]);
         expect(await (await open()).session('s1', before)).toBe('ines');
       });
+      test('each device is a session that can be ended by itself', async () => {
+        await store.saveSession('d1', 'ines', at);
+        await store.saveSession('d2', 'ines', after, { made: before, device: 'phone' });
+        await store.saveSession('d3', 'ruth', after, { made: before, device: 'computer' });
+        const other = await open();
+        expect(await other.devices('ines', before)).toEqual([
+          { hash: 'd2', person: 'ines', expires: after, made: before, device: 'phone' },
+          { hash: 'd1', person: 'ines', expires: at, made: null, device: null },
+        ]);
+        expect((await store.devices('ines', at)).map(({ hash }) => hash)).toEqual(['d2']);
+        await other.endSession('d2');
+        expect(await store.devices('ines', before)).toHaveLength(1);
+        expect((await store.shop()).sessions.find(({ hash }) => hash === 'd3')?.device).toBe('computer');
+      });
     });
   });
 }

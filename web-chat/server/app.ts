@@ -21,6 +21,7 @@ import type { WebParts } from './parts.ts';
 import { answerProblem, Problem } from './problem.ts';
 import { api } from './routes/api.ts';
 import { counts } from './routes/counts.tsx';
+import { devices } from './routes/devices.tsx';
 import { dispatch } from './routes/dispatch.tsx';
 import { feed } from './routes/feed.ts';
 import { offline } from './routes/offline.tsx';
@@ -31,10 +32,12 @@ import { reportsByLink } from './routes/reports-by-link.tsx';
 import { review } from './routes/review.tsx';
 import { shop } from './routes/shop.tsx';
 import { signing } from './routes/sign-in.tsx';
-import { whoAsks } from './session.ts';
+import { signedIn, whoAsks } from './session.ts';
 
 /** Bytes; the longest reply is a text of 10,000 characters. */
 const BODY_LIMIT = 128 * 1024;
+/** Bytes of a plain form, which sends a token or the name of a device. */
+const FORM_LIMIT = 4096;
 
 /** Brotli at 5 of 11: nearly as small, and made in a millisecond. */
 const QUICK = { [constants.BROTLI_PARAM_QUALITY]: 5 };
@@ -89,6 +92,11 @@ export function buildServer(parts: WebParts): FastifyInstance {
     inside.addHook('onRequest', async (request) => {
       request.person = await whoAsks(parts, request);
     });
+    inside.addContentTypeParser(
+      'application/x-www-form-urlencoded',
+      { parseAs: 'string', bodyLimit: FORM_LIMIT },
+      (_request, body, done) => done(null, Object.fromEntries(new URLSearchParams(String(body)))),
+    );
     inside.register(api(parts));
     inside.register(feed(parts));
     inside.register(photos(parts));
@@ -99,7 +107,11 @@ export function buildServer(parts: WebParts): FastifyInstance {
     inside.register(dispatch(parts, built));
     inside.register(shop(parts, built));
     inside.register(signing(parts, built));
-    inside.get('/api/openapi.json', { schema: { hide: true } }, () => app.swagger());
+    inside.register(devices(parts, built));
+    inside.get('/api/openapi.json', { schema: { hide: true } }, (request) => {
+      signedIn(request);
+      return app.swagger();
+    });
   });
   return app;
 }

@@ -20,8 +20,8 @@ export const ASSETS = '/assets/';
 
 declare module 'fastify' {
   interface FastifyContextConfig {
-    /** A plain form, which can't send a header; its one-time token stands for it. */
-    form?: boolean;
+    /** A plain form, which can't send a header: its one-time token stands for it, or that a browser says it is from here. */
+    form?: 'token' | 'from-here';
   }
 }
 
@@ -50,7 +50,9 @@ function mustComeFromHere(request: FastifyRequest, home: string): void {
   const { origin, host } = request.headers;
   if (origin !== undefined && !sameHost(origin, [home, host]))
     throw new Problem(403, 'elsewhere', 'This was sent from another site. Open this one and send it there.');
-  if (request.routeOptions.config.form !== true && request.headers['x-nocool'] !== '1')
+  const { form } = request.routeOptions.config;
+  const plain = form === 'token' || (form === 'from-here' && origin !== undefined);
+  if (!plain && request.headers['x-nocool'] !== '1')
     throw new Problem(403, 'header-missing', 'A change needs the header "x-nocool: 1".');
 }
 

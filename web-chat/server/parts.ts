@@ -7,7 +7,7 @@ export interface Sessions {
   saveLink(hash: string, person: string, until: string): Promise<void>;
   /** The person, once; null where the link is unknown, used or past its time. */
   useLink(hash: string, at: string): Promise<string | null>;
-  saveSession(hash: string, person: string, until: string): Promise<void>;
+  saveSession(hash: string, person: string, until: string, began: { made: string; device: string }): Promise<void>;
   session(hash: string, at: string): Promise<string | null>;
   endSession(hash: string): Promise<void>;
 }

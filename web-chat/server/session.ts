@@ -20,25 +20,32 @@ declare module 'fastify' {
 }
 
 /** Uses a link up and signs its person in; false where it is unknown, used or too old. */
-export async function signIn(parts: WebParts, reply: FastifyReply, token: string): Promise<boolean> {
+export async function signIn(
+  parts: WebParts,
+  request: FastifyRequest,
+  reply: FastifyReply,
+  token: string,
+): Promise<boolean> {
   const { store, clock } = parts;
   const person = await store.useLink(hashOf(token), clock().toISOString());
   if (person === null) return false;
   const session = randomBytes(32).toString('base64url');
-  await store.saveSession(hashOf(session), person, inDays(clock(), SESSION_DAYS));
-  reply.setCookie(COOKIE, session, { ...cookie(parts), maxAge: SESSION_DAYS * 86_400 });
+  const began = { made: clock().toISOString(), device: deviceOf(request) };
+  await store.saveSession(hashOf(session), person, inDays(clock(), SESSION_DAYS), began);
+  reply.setCookie(cookieName(parts), session, { ...cookie(parts), maxAge: SESSION_DAYS * 86_400 });
   return true;
 }
 
 export async function signOut(parts: WebParts, request: FastifyRequest, reply: FastifyReply): Promise<void> {
-  const token = request.cookies[COOKIE];
+  const token = request.cookies[cookieName(parts)];
   if (token !== undefined) await parts.store.endSession(hashOf(token));
-  reply.clearCookie(COOKIE, cookie(parts));
+  reply.clearCookie(cookieName(parts), cookie(parts));
 }
 
 /** The signed-in person behind a request, or null. A person who left the crew is signed in no longer. */
-export async function whoAsks({ store, clock, desk }: WebParts, request: FastifyRequest): Promise<Person | null> {
-  const token = request.cookies[COOKIE];
+export async function whoAsks(parts: WebParts, request: FastifyRequest): Promise<Person | null> {
+  const { store, clock, desk } = parts;
+  const token = request.cookies[cookieName(parts)];
   if (token === undefined || token.length > 100) return null;
   const id = await store.session(hashOf(token), clock().toISOString());
   const person = id === null ? null : await desk.person(id);
@@ -51,6 +58,11 @@ export function signedIn(request: FastifyRequest): Person {
   return request.person;
 }
 
+/** Behind https a browser takes this name from this host alone, over https alone, for the whole of it. */
+const cookieName = ({ secureCookies }: WebParts): string => (secureCookies ? `__Host-${COOKIE}` : COOKIE);
+/** A word that a person knows their device by; nothing that would tell one phone from another. */
+const deviceOf = ({ headers }: FastifyRequest): string =>
+  /\bMobi/.test(headers['user-agent'] ?? '') ? 'phone' : 'computer';
 const hashOf = (token: string): string => createHash('sha256').update(token).digest('hex');
 const inDays = (from: Date, days: number): string => new Date(from.getTime() + days * 86_400_000).toISOString();
 const cookie = ({ secureCookies }: WebParts) =>

@@ -1,6 +1,6 @@
 /**
- * npm run crew -- list | add NAME ROLE… | link ID | revoke ID: who is of the crew, a new person, a link that signs one in,
- * the end of all sessions and links of one. Exit codes: 0 done · 2 wrong usage · 3 the database can't be had, or has
+ * npm run crew -- list | add NAME ROLE… | link ID | devices ID | revoke ID [DEVICE]: who is of the crew, a new person, a
+ * link that signs one in, where one is signed in, the end of all sessions and links of one or of one device. Exit codes: 0 done · 2 wrong usage · 3 the database can't be had, or has
  * nobody of this id.
  */
 import { openStore } from '../../store/index.ts';
@@ -12,7 +12,9 @@ import { randomHex } from '../random.ts';
 import { issueLink } from '../sign-in.ts';
 import type { Role } from '../types.ts';
 
-const USAGE = 'usage: npm run -s crew -- list | add NAME ROLE… | link ID | revoke ID';
+const USAGE = 'usage: npm run -s crew -- list | add NAME ROLE… | link ID | devices ID | revoke ID [DEVICE]';
+/** Digits of a device’s name that tell a person’s devices apart. */
+const SHOWN = 8;
 const ROLES: readonly string[] = ['technician', 'senior', 'dispatcher', 'owner'];
 const [what = '', ...rest] = process.argv.slice(2);
 const [first = ''] = rest;
@@ -20,7 +22,8 @@ const roles = rest.slice(1).filter((role): role is Role => ROLES.includes(role))
 const right =
   (what === 'list' && rest.length === 0) ||
   (what === 'add' && first.trim() !== '' && roles.length > 0 && roles.length === rest.length - 1) ||
-  ((what === 'link' || what === 'revoke') && rest.length === 1);
+  ((what === 'link' || what === 'devices') && rest.length === 1) ||
+  (what === 'revoke' && (rest.length === 1 || rest.length === 2));
 if (!right) {
   process.stderr.write(`${USAGE}\nRoles: ${ROLES.join(', ')}\n`);
   process.exit(EXIT.usage);
@@ -52,8 +55,24 @@ async function run(): Promise<void> {
       await savePerson(store, { id, name: first.trim(), initials, roles, certified: false, active: true });
       return say(`${id}\n${await linkTo(id)}`);
     }
-    const person = people.find(({ id, active }) => id === first && (active || what === 'revoke'));
+    const person = people.find(({ id, active }) => id === first && (active || what !== 'link'));
     if (!person) throw new NotKept(`There is nobody ${first} of the crew.`);
+    const devices = await store.devices(first, new Date().toISOString());
+    if (what === 'devices') {
+      for (const { hash, device, made } of devices)
+        say(
+          [hash.slice(0, SHOWN), device ?? 'a device', made === null ? '' : `since ${made}`]
+            .filter(Boolean)
+            .join(' · '),
+        );
+      return;
+    }
+    if (what === 'revoke' && rest[1] !== undefined) {
+      const [device, ...more] = devices.filter(({ hash }) => hash.startsWith(rest[1] ?? ''));
+      if (!device || more.length > 0) throw new NotKept(`${first} has no such device, or more than one of them.`);
+      await store.endSession(device.hash);
+      return say('1 device signed out.');
+    }
     say(what === 'link' ? await linkTo(first) : `${await store.signOut(first)} sessions and links ended.`);
   } finally {
     await store.close();

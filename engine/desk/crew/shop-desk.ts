@@ -4,7 +4,7 @@ import type { Store } from '../../store/port.ts';
 import { may } from '../rights.ts';
 import type { Sheets } from '../sheets.ts';
 import { issuePath } from '../sign-in.ts';
-import { NoRight, NotFound, type Person, type PersonWish, Refused, type ShopDesk } from '../types.ts';
+import { type Device, NoRight, NotFound, type Person, type PersonWish, Refused, type ShopDesk } from '../types.ts';
 
 interface ShopParts {
   readonly store: Store;
@@ -25,7 +25,20 @@ export function createShopDesk({ store, sheets, clock, personOf }: ShopParts): S
     if (!found) throw new NotFound('There is no such person.');
     return found;
   };
+  const now = (): string => clock().toISOString();
+  /** One’s own devices are one’s own to see and to sign out. */
+  const devicesOf = async (by: string, person: string): Promise<Device[]> => {
+    if ((await personOf(by)).id !== person) await must(by, 'crew');
+    const sessions = await store.devices((await anybody(person)).id, now());
+    return sessions.map(({ hash, device, made, expires }) => ({ id: hash, device, made, expires }));
+  };
   return {
+    devices: devicesOf,
+    async endDevice(by, person, device) {
+      if (!(await devicesOf(by, person)).some(({ id }) => id === device))
+        throw new NotFound('There is no such device, or it is signed out already.');
+      await store.endSession(device);
+    },
     async look(by) {
       const { roles } = await must(by, 'read-crew');
       const [people, trucks, settings] = await Promise.all([store.people(), sheets.trucks(), store.settings()]);

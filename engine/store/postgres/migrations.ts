@@ -154,6 +154,12 @@ const COUNTS = [
     end if; end $$`),
 ];
 
+const DEVICES = [
+  sql`alter table session add column made text collate "C"`,
+  sql`alter table session add column device text`,
+  sql`create index session_of_person on session (person, expires)`,
+];
+
 export const MIGRATIONS: Record<string, Migration> = {
   '001-first': run(FIRST),
   '002-rights': run(RIGHTS),
@@ -162,4 +168,5 @@ export const MIGRATIONS: Record<string, Migration> = {
   '005-sought': run(SOUGHT),
   '006-shares': run(SHARES),
   '007-counts': run(COUNTS),
+  '008-devices': run(DEVICES),
 };

@@ -2,7 +2,7 @@
 import type { Person } from '../../desk/types.ts';
 import { DEFAULT_SETTINGS } from '../../memory.ts';
 import type { Settings } from '../../schema.ts';
-import { NotKept, type Sheet, type ShopRows, type SignIn, type Store } from '../port.ts';
+import { NotKept, type Session, type Sheet, type ShopRows, type Store } from '../port.ts';
 import { json } from '../rows.ts';
 import type { Shop } from '../sqlite/shop.ts';
 import type { Link } from './link.ts';
@@ -13,14 +13,13 @@ import { asTrouble, isLost } from './trouble.ts';
 
 const upsert = (table: string, key: string, value: string): string =>
   `insert into ${table} (${key}, ${value}) values ($1, $2) on conflict (${key}) do update set ${value} = excluded.${value}`;
-const signIn = (table: string): string =>
-  `insert into ${table} (hash, person, expires) values ($1, $2, $3) on conflict do nothing`;
 const PUT = {
   person: upsert('person', 'id', 'body'),
   settings: upsert('settings', 'key', 'body'),
   meta: upsert('meta', 'key', 'value'),
-  link: signIn('link'),
-  session: signIn('session'),
+  link: 'insert into link (hash, person, expires) values ($1, $2, $3) on conflict do nothing',
+  session:
+    'insert into session (hash, person, expires, made, device) values ($1, $2, $3, $4, $5) on conflict do nothing',
   sheet: `insert into sheet (list, id, version, body) values ($1, $2, $3, $4)
     on conflict (list, id) do update set version = excluded.version, body = excluded.body`,
 } as const;
@@ -40,13 +39,11 @@ export function createShop(link: Link): Shop {
     return body === null ? null : (json(body) as Settings);
   };
   const meta: Store['meta'] = (key) => one('meta', 'select value from meta where key = $1', key);
-  const signIns = async (table: string): Promise<SignIn[]> =>
-    (
-      await link.read<[string, string, string]>(
-        `all-${table}`,
-        `select hash, person, expires from ${table} order by hash`,
-      )
-    ).map(([hash, person, expires]) => ({ hash, person, expires }));
+  type SessionRow = [hash: string, person: string, expires: string, made: string | null, device: string | null];
+  const toSession = ([hash, person, expires, made, device]: SessionRow): Session => ({
+    ...{ hash, person, expires, made, device },
+  });
+  const SESSION = 'select hash, person, expires, made, device from session';
   /** Not again where the connection is lost: it may have taken effect, and the second time would say otherwise. */
   const once = async <T extends unknown[]>(name: string, text: string, values: readonly unknown[]): Promise<T[]> =>
     link.once<T>(name, text, values).catch((error: unknown) => {
@@ -87,10 +84,15 @@ export function createShop(link: Link): Shop {
       const [row] = await once<[string, string]>('use-link', text, [hash]);
       return row !== undefined && now < row[1] ? row[0] : null;
     },
-    saveSession: (hash, person, expires) => put('session', hash, person, expires),
+    saveSession: (hash, person, expires, began) =>
+      put('session', hash, person, expires, began?.made ?? null, began?.device ?? null),
     session: (hash, now) => one('session', 'select person from session where hash = $1 and expires > $2', hash, now),
     async endSession(hash) {
       await link.again('end-session', 'delete from session where hash = $1', [hash]);
+    },
+    async devices(person, now) {
+      const text = `${SESSION} where person = $1 and expires > $2 order by expires desc, hash`;
+      return (await link.read<SessionRow>('devices', text, [person, now])).map(toSession);
     },
     async signOut(person) {
       const out = ['link', 'session'].map((t) => ({ text: `delete from ${t} where person = $1`, values: [person] }));
@@ -118,8 +120,10 @@ export function createShop(link: Link): Shop {
       return {
         people: await people(),
         settings: await settings(),
-        links: await signIns('link'),
-        sessions: await signIns('session'),
+        links: (
+          await link.read<[string, string, string]>('all-links', 'select hash, person, expires from link order by hash')
+        ).map(([hash, person, expires]) => ({ hash, person, expires })),
+        sessions: (await link.read<SessionRow>('all-sessions', `${SESSION} order by hash`)).map(toSession),
         sheets: sheets.map(([list, ...row]) => ({ list, ...toSheet(row) })),
         meta: metas.map(([key, value]) => ({ key, value })),
         ...(await everySaying(link)),
@@ -134,7 +138,7 @@ export function createShop(link: Link): Shop {
         ...rows.sheets.map((s) => of('sheet', s.list, s.id, s.version, JSON.stringify(s.body))),
         ...rows.sheets.flatMap((s) => (s.list === 'equipment' ? naming(s.id, s.body) : [])),
         ...rows.links.map((l) => of('link', l.hash, l.person, l.expires)),
-        ...rows.sessions.map((s) => of('session', s.hash, s.person, s.expires)),
+        ...rows.sessions.map((s) => of('session', s.hash, s.person, s.expires, s.made, s.device)),
         ...rows.meta.map((m) => of('meta', m.key, m.value)),
         ...putSayings(rows),
         ...putShares(rows.shares),

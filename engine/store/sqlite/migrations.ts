@@ -117,6 +117,12 @@ const COUNTS = [
   sql`update board set card = null, review = 0`,
 ];
 
+const DEVICES = [
+  sql`alter table session add column made text`,
+  sql`alter table session add column device text`,
+  sql`create index session_of_person on session (person, expires)`,
+];
+
 export const MIGRATIONS: Record<string, Migration> = {
   '001-first': run(FIRST),
   '002-sheets': run(SHEETS),
@@ -126,4 +132,5 @@ export const MIGRATIONS: Record<string, Migration> = {
   '006-sought': run(SOUGHT),
   '007-shares': run(SHARES),
   '008-counts': run(COUNTS),
+  '009-devices': run(DEVICES),
 };

@@ -3,7 +3,7 @@ import type { Database } from 'better-sqlite3';
 import type { Person } from '../../desk/types.ts';
 import { DEFAULT_SETTINGS } from '../../memory.ts';
 import type { Settings } from '../../schema.ts';
-import type { Sheet, ShopRows, SignIn, Store } from '../port.ts';
+import type { Session, Sheet, ShopRows, SignIn, Store } from '../port.ts';
 import { json } from '../rows.ts';
 import type { Commits } from './commits.ts';
 import { createSayings, type Sayings } from './sayings.ts';
@@ -51,7 +51,9 @@ export function createShop(db: Database, commits: Commits): Shop {
   const useLink = db.prepare<[string], { person: string; expires: string }>(
     'delete from link where hash = ? returning person, expires',
   );
-  const saveSession = db.prepare('insert into session (hash, person, expires) values (?, ?, ?) on conflict do nothing');
+  const saveSession = db.prepare(
+    'insert into session (hash, person, expires, made, device) values (?, ?, ?, ?, ?) on conflict do nothing',
+  );
   const session = one('select person from session where hash = ? and expires > ?');
   const sought = soughtWriter(db);
   const signOut = ['link', 'session'].map((table) => db.prepare(`delete from ${table} where person = ?`));
@@ -59,8 +61,11 @@ export function createShop(db: Database, commits: Commits): Shop {
   const expireLinks = db.prepare('delete from link where expires <= ?');
   const expireSessions = db.prepare('delete from session where expires <= ?');
   const claim = db.prepare('insert into meta (key, value) values (?, ?) on conflict do nothing');
-  const signIns = (table: string) => db.prepare<[], SignIn>(`select hash, person, expires from ${table} order by hash`);
-  const [links, sessions] = [signIns('link'), signIns('session')];
+  const links = db.prepare<[], SignIn>('select hash, person, expires from link order by hash');
+  const sessions = db.prepare<[], Session>('select hash, person, expires, made, device from session order by hash');
+  const devices = db.prepare<[string, string], Session>(
+    `select hash, person, expires, made, device from session where person = ? and expires > ? order by expires desc, hash`,
+  );
   const allSheets = db.prepare<[], SheetRow & Pick<ShopRows['sheets'][number], 'list'>>(
     'select list, id, version, body from sheet order by list, id',
   );
@@ -73,11 +78,8 @@ export function createShop(db: Database, commits: Commits): Shop {
       putSheet.run(s.list, s.id, s.version, JSON.stringify(s.body));
       if (s.list === 'equipment') sought.name(s.id, s.body);
     }
-    for (const [add, from] of [
-      [saveLink, rows.links],
-      [saveSession, rows.sessions],
-    ] as const)
-      for (const { hash, person, expires } of from) add.run(hash, person, expires);
+    for (const { hash, person, expires } of rows.links) saveLink.run(hash, person, expires);
+    for (const s of rows.sessions) saveSession.run(s.hash, s.person, s.expires, s.made, s.device);
     for (const { key, value } of rows.meta) setMeta.run(key, value);
     said.putAll(rows);
     for (const share of rows.shares) addShare(share);
@@ -129,9 +131,11 @@ export function createShop(db: Database, commits: Commits): Shop {
         const link = useLink.get(hash);
         return link !== undefined && now < link.expires ? link.person : null;
       }),
-    saveSession: (hash, person, expires) => write(saveSession, hash, person, expires),
+    saveSession: (hash, person, expires, began) =>
+      write(saveSession, hash, person, expires, began?.made ?? null, began?.device ?? null),
     session: (hash, now) => guarded(() => session.get(hash, now) ?? null),
     endSession: (hash) => write(endSession, hash),
+    devices: (person, now) => guarded(() => devices.all(person, now)),
     signOut: (person) => commits.write(() => signOut.reduce((n, out) => n + out.run(person).changes, 0)),
     meta: (key) => guarded(() => meta.get(key) ?? null),
     setMeta: (key, value) => write(setMeta, key, value),

@@ -68,6 +68,7 @@ export function sampleDesk(): Desk {
   };
   return {
     look,
+    sees: async () => true,
     crewView: (job) => look('', job),
     people: async () => CREW,
     person: async (id) => CREW.find((each) => each.id === id) ?? null,

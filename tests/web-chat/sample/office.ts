@@ -53,6 +53,8 @@ export const sampleBoard = (): Board => ({
 });
 
 export const sampleShop: ShopDesk = {
+  devices: async () => [],
+  endDevice: async () => undefined,
   look: async () => ({
     people: [
       { id: 'jo', name: 'Jo Vale', initials: 'JV', roles: ['technician'], certified: true, active: true, meter: null },

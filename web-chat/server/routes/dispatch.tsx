@@ -121,8 +121,12 @@ export const dispatch =
         },
       },
       async (request, reply) => {
-        const { id } = signedIn(request);
-        const waiting = feeds.prepare(async () => (await whoAsks(parts, request))?.id === id);
+        const { id, roles } = signedIn(request);
+        // What somebody hears rests on their roles: whose roles change begins anew.
+        const waiting = feeds.prepare(async () => {
+          const now = await whoAsks(parts, request);
+          return now?.id === id && now.roles.join() === roles.join();
+        });
         const stop = await desk.dispatch.watch(id, (news) => waiting.event(news.seq, news));
         reply.hijack();
         waiting.open(reply.raw, reply.getHeaders() as OutgoingHttpHeaders, stop);

@@ -29,7 +29,10 @@ export const feed =
         const { id } = signedIn(request);
         const sent = seq.safeParse(request.headers['last-event-id']);
         const after = Number(sent.success ? sent.data : (request.query.after ?? 0));
-        const waiting = feeds.prepare(async () => (await whoAsks(parts, request))?.id === id);
+        const waiting = feeds.prepare(async () => {
+          const stays = (await whoAsks(parts, request))?.id === id;
+          return stays && parts.desk.sees(id, request.params.job);
+        });
         const stop = await parts.desk.watch(id, request.params.job, after, (entry) =>
           waiting.event(entry.seq, { seq: entry.seq, kind: entry.kind, by: entry.by }),
         );

@@ -11,12 +11,6 @@ const Token = z.object({ token: z.string().check(z.regex(/^[\w-]{20,100}$/)) });
 export const signing =
   (parts: WebParts, built: Built): FastifyPluginAsyncZod =>
   async (app) => {
-    app.addContentTypeParser(
-      'application/x-www-form-urlencoded',
-      { parseAs: 'string', bodyLimit: 4096 },
-      (_request, body, done) => done(null, Object.fromEntries(new URLSearchParams(String(body)))),
-    );
-
     app.get('/sign-in/:token', { schema: { hide: true, params: Token } }, async (request, reply) => {
       reply.type('text/html');
       return plainDocument(
@@ -34,8 +28,8 @@ export const signing =
       );
     });
 
-    app.post('/sign-in', { schema: { hide: true, body: Token }, config: { form: true } }, async (request, reply) => {
-      if (await signIn(parts, reply, request.body.token)) return reply.redirect('/', 303);
+    app.post('/sign-in', { schema: { hide: true, body: Token }, config: { form: 'token' } }, async (request, reply) => {
+      if (await signIn(parts, request, reply, request.body.token)) return reply.redirect('/', 303);
       reply.code(401).type('text/html');
       return plainDocument(
         built,
