@@ -20,7 +20,7 @@ import { type Beginning, createDispatch, type Dispatch } from './dispatch/dispat
 import { createFiles, type File, nothingKnown, replyKey } from './files.ts';
 import { clean, speaksUp, wellFormed } from './heard.ts';
 import { toldOutside } from './outside.ts';
-import { photosIn, plainJpeg } from './photo.ts';
+import { drawnAnew, photosIn } from './photo.ts';
 import { withRecalls } from './recalls.ts';
 import { createReports } from './reports.ts';
 import { createReview } from './review.ts';
@@ -331,7 +331,7 @@ export function createDesk(parts: DeskParts): Desk {
       const relation = { ...nothing, participates: participates(await load(job), by) };
       // A photo is part of an answer: it is kept for whoever may give one.
       if (!may((await personOf(by)).roles, 'answer', relation)) throw new NoRight('You answer nothing on this job.');
-      const plain = plainJpeg(bytes);
+      const plain = await drawnAnew(bytes);
       return plain && store.savePhoto(plain);
     },
 

@@ -1,4 +1,4 @@
-/** Photos of answers: which an entry names, and a JPEG without what a camera writes beside the picture. */
+/** Photos of answers: which an entry names, and how one is kept. */
 import type { Entry } from '../schema.ts';
 
 /** Hashes of the photos that came with an answer or a change of one. */
@@ -7,52 +7,51 @@ export const photosIn = (entry: Entry): string[] =>
     ? Object.values(entry.body.parts).flatMap((value) => (value.kind === 'photo' ? [value.hash] : []))
     : [];
 
-const [MARK, START, END, SCAN] = [0xff, 0xd8, 0xd9, 0xda];
-/** APP1 to APP15 hold Exif, XMP and makers' notes, COM a comment. APP0 and APP14 say how colours are to be read. */
-const isMetadata = (marker: number): boolean =>
-  (marker >= 0xe1 && marker <= 0xef && marker !== 0xee) || marker === 0xfe;
-/** Markers inside scan data: a stuffed byte and restarts. */
-const isInScan = (marker: number): boolean => marker === 0x00 || (marker >= 0xd0 && marker <= 0xd7);
+/** Pixels that a photo may have: more than any phone takes, and far less than a small file can claim. */
+const MOST_PIXELS = 50_000_000;
+/** Pixels of the longer side as it is kept: a print on a label is still read. Ours. */
+const KEPT_SIDE = 2560;
+const QUALITY = 88;
+/** What a file begins with: JPEG as in ITU-T T.81 annex B, PNG as in ISO/IEC 15948 5.2. A name or a type says nothing. */
+const BEGINNINGS = [
+  [0xff, 0xd8, 0xff],
+  [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a],
+];
+/** Of all formats that the library reads, those two; the readers of all others are locked. */
+const READERS = ['VipsForeignLoadJpeg', 'VipsForeignLoadPng'];
 
 /**
- * The same picture without its metadata, and without anything behind its end; null where the bytes are no whole JPEG.
- * Segments as in ITU-T T.81, annex B: FF, a marker, two bytes of length that count themselves.
+ * The picture drawn anew as JPEG, the right way up: without place, time, camera or anything else that came beside it, and
+ * without anything that stood behind its end. The same bytes give the same bytes. Null where they are no whole photo.
  */
-export function plainJpeg(bytes: Uint8Array): Uint8Array | null {
-  if (bytes[0] !== MARK || bytes[1] !== START) return null;
-  const kept: Uint8Array[] = [bytes.subarray(0, 2)];
-  let [at, pictured] = [2, false];
-  while (at + 1 < bytes.length) {
-    if (bytes[at] !== MARK) return null;
-    const marker = bytes[at + 1] ?? 0;
-    // Fill bytes may stand before a marker.
-    if (marker === MARK) {
-      at += 1;
-      continue;
-    }
-    if (marker === END) return pictured ? joined([...kept, bytes.subarray(at, at + 2)]) : null;
-    const end = at + 2 + (((bytes[at + 2] ?? 0) << 8) | (bytes[at + 3] ?? 0));
-    if (end < at + 4 || end > bytes.length) return null;
-    const next = marker === SCAN ? afterScan(bytes, end) : end;
-    if (!isMetadata(marker)) kept.push(bytes.subarray(at, next));
-    pictured ||= marker === SCAN;
-    at = next;
+export async function drawnAnew(bytes: Uint8Array): Promise<Uint8Array | null> {
+  if (!BEGINNINGS.some((begin) => begin.every((byte, i) => bytes[i] === byte))) return null;
+  const sharp = await library();
+  try {
+    return await sharp(bytes, { limitInputPixels: MOST_PIXELS, failOn: 'error', sequentialRead: true, pages: 1 })
+      .autoOrient()
+      .resize({ width: KEPT_SIDE, height: KEPT_SIDE, fit: 'inside', withoutEnlargement: true })
+      .flatten({ background: '#ffffff' })
+      .jpeg({ quality: QUALITY })
+      .toBuffer();
+  } catch {
+    return null;
   }
-  return null;
 }
 
-function afterScan(bytes: Uint8Array, from: number): number {
-  let at = from;
-  while (at + 1 < bytes.length && !(bytes[at] === MARK && !isInScan(bytes[at + 1] ?? 0))) at += 1;
-  return at;
-}
-
-function joined(pieces: readonly Uint8Array[]): Uint8Array {
-  const out = new Uint8Array(pieces.reduce((sum, piece) => sum + piece.length, 0));
-  let at = 0;
-  for (const piece of pieces) {
-    out.set(piece, at);
-    at += piece.length;
-  }
-  return out;
+type Library = typeof import('sharp')['default'];
+let loaded: Promise<Library> | undefined;
+/** Loaded by the first photo: most processes never see one. */
+function library(): Promise<Library> {
+  const ready =
+    loaded ??
+    import('sharp').then(({ default: sharp }) => {
+      sharp.block({ operation: ['VipsForeignLoad'] });
+      sharp.unblock({ operation: READERS });
+      sharp.cache(false);
+      sharp.concurrency(1);
+      return sharp;
+    });
+  loaded = ready;
+  return ready;
 }

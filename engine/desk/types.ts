@@ -316,7 +316,7 @@ export interface Desk {
   /** Whether this person may see this job now: rights and crew change while somebody watches. */
   sees(by: string, job: string): Promise<boolean>;
   /**
-   * Keeps a photo for an answer on this job and gives its hash. A JPEG, kept without place, time, camera or any other
+   * Keeps a photo for an answer on this job and gives its hash. A JPEG or PNG, drawn anew and kept without place, time, camera or any other
    * metadata; null where the bytes are none. The same photo again is the same.
    */
   savePhoto(by: string, job: string, bytes: Uint8Array): Promise<string | null>;

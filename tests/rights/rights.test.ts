@@ -49,6 +49,8 @@ beforeAll(async () => {
     clock,
     log,
     secureCookies: false,
+    perPerson: 0,
+    mostLag: 60_000,
     publicUrl: 'http://localhost',
   });
   door = createDoor({ store: shop.store, desk: shop.desk, chat: 'slack', clock });

@@ -48,7 +48,10 @@ async function fill(store: Store): Promise<void> {
     active: true,
   });
   await store.saveSettings({ ...DEFAULT_SETTINGS, hertz: '50' });
-  await store.saveSession('s', 'ines', '2030-01-01T00:00:00.000Z', { made: '2029-01-01T00:00:00.000Z', device: 'phone' });
+  await store.saveSession('s', 'ines', '2030-01-01T00:00:00.000Z', {
+    made: '2029-01-01T00:00:00.000Z',
+    device: 'phone',
+  });
   await store.saveSheet('truck', 'van 2', 0, { carries: ['35+5 µF'] });
   await store.saveSheet('truck', 'van 2', 1, { carries: [] });
   await store.willSay({ chat: 'c', lane: 'j', seq: 3 }, [

@@ -39,7 +39,7 @@ export async function startServer(program: ServerProgram, env: Record<string, st
   const port = await freePort();
   const { DATABASE_URL: _, ...rest } = process.env;
   const child = spawn(process.execPath, [program.path], {
-    env: { ...rest, NOCOOL_PORT: String(port), NOCOOL_HOST: '127.0.0.1', NOCOOL_LOG: 'warn', ...env },
+    env: { ...rest, NOCOOL_PORT: String(port), NOCOOL_HOST: '127.0.0.1', NOCOOL_LOG: 'warn', NOCOOL_RATE: '0', ...env },
   });
   let output = '';
   for (const stream of [child.stdout, child.stderr])

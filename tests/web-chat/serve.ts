@@ -24,6 +24,11 @@ interface Given {
   readonly clock?: () => Date;
   readonly secureCookies?: boolean;
   readonly heartbeat?: number;
+  /** Requests a minute; without a limit when left out, for a test asks more than a person. */
+  readonly perPerson?: number;
+  /** Tests share a slow machine: far away when left out. */
+  readonly mostLag?: number;
+  readonly proxies?: number;
   /** A free one when left out. */
   readonly port?: number;
 }
@@ -35,11 +40,24 @@ export async function serve({
   clock = () => new Date(),
   secureCookies = false,
   port = 0,
+  perPerson = 0,
+  mostLag = 60_000,
   ...more
 }: Given): Promise<Serving> {
   const logged: string[] = [];
   const log = createLog('info', { write: (line) => void logged.push(line) });
-  const parts = { desk, store, clock, log, pageFolder, secureCookies, publicUrl: 'http://localhost', ...more };
+  const parts = {
+    desk,
+    store,
+    clock,
+    log,
+    pageFolder,
+    secureCookies,
+    perPerson,
+    mostLag,
+    publicUrl: 'http://localhost',
+    ...more,
+  };
   const app = buildServer(parts);
   const url = await app.listen({ host: '127.0.0.1', port });
   const linkFor = (person: string) => issueLink({ ...parts, publicUrl: url }, person);

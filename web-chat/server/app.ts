@@ -6,6 +6,7 @@
  *
  * Throws where the page was not built. `issueLink` of the desk makes the links that sign people in.
  */
+import { randomBytes } from 'node:crypto';
 import { join } from 'node:path';
 import { constants } from 'node:zlib';
 import compress from '@fastify/compress';
@@ -19,6 +20,7 @@ import { problemDocument } from './document.tsx';
 import { ASSETS, guard } from './guard.ts';
 import type { WebParts } from './parts.ts';
 import { answerProblem, Problem } from './problem.ts';
+import { limitRates, MOST_LAG, PER_PERSON } from './rates.ts';
 import { api } from './routes/api.ts';
 import { counts } from './routes/counts.tsx';
 import { devices } from './routes/devices.tsx';
@@ -39,6 +41,11 @@ const BODY_LIMIT = 128 * 1024;
 /** Bytes of a plain form, which sends a token or the name of a device. */
 const FORM_LIMIT = 4096;
 
+/** Milliseconds for a whole request, and of silence on a connection: a photo on a weak signal takes long. */
+const SLOWEST = 120_000;
+/** Milliseconds for its head alone, which is small, and how often that is looked at; bytes of all headers together. */
+const [HEADERS_TIME, LOOK_EVERY, HEADERS_LIMIT] = [15_000, 5_000, 8 * 1024];
+
 /** Brotli at 5 of 11: nearly as small, and made in a millisecond. */
 const QUICK = { [constants.BROTLI_PARAM_QUALITY]: 5 };
 
@@ -49,6 +56,12 @@ export function buildServer(parts: WebParts): FastifyInstance {
     loggerInstance: parts.log,
     logController: new LogController({ disableRequestLogging: true }),
     bodyLimit: BODY_LIMIT,
+    trustProxy: (_address, hop) => hop < (parts.proxies ?? 0),
+    // Told apart among several servers, and given to whoever asks, so that a report of trouble finds its lines.
+    genReqId: () => randomBytes(8).toString('hex'),
+    requestTimeout: SLOWEST,
+    connectionTimeout: SLOWEST,
+    http: { headersTimeout: HEADERS_TIME, maxHeaderSize: HEADERS_LIMIT, connectionsCheckingInterval: LOOK_EVERY },
   });
   app.setValidatorCompiler(validatorCompiler);
   // The response schemas are for the document; what the desk answers is right by its types.
@@ -56,7 +69,9 @@ export function buildServer(parts: WebParts): FastifyInstance {
   app.decorateRequest('person', null);
 
   // A page that is older than the server learns of it by any answer.
-  app.addHook('onRequest', async (_request, reply) => void reply.header('x-nocool-build', built.build));
+  app.addHook('onRequest', async (request, reply) => {
+    reply.headers({ 'x-nocool-build': built.build, 'x-request-id': request.id });
+  });
   app.addHook('onResponse', async (request, reply) => {
     const { method, routeOptions } = request;
     const ms = Math.round(reply.elapsedTime);
@@ -73,6 +88,7 @@ export function buildServer(parts: WebParts): FastifyInstance {
   });
 
   guard(app, parts);
+  const withinRate = limitRates(app, parts.perPerson ?? PER_PERSON, parts.mostLag ?? MOST_LAG);
   app.register(compress, { encodings: ['br', 'gzip'], threshold: 1024, brotliOptions: { params: QUICK } });
   app.register(cookie);
   app.register(swagger, {
@@ -89,8 +105,9 @@ export function buildServer(parts: WebParts): FastifyInstance {
   app.register(offline(built));
   app.register(reportsByLink(parts, built));
   app.register(async (inside) => {
-    inside.addHook('onRequest', async (request) => {
+    inside.addHook('onRequest', async (request, reply) => {
       request.person = await whoAsks(parts, request);
+      await withinRate(request, reply);
     });
     inside.addContentTypeParser(
       'application/x-www-form-urlencoded',

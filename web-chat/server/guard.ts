@@ -5,6 +5,7 @@ import { Problem } from './problem.ts';
 
 const POLICY = [
   `default-src 'none'`,
+  `object-src 'none'`,
   `script-src 'self'`,
   `style-src 'self'`,
   `font-src 'self'`,
@@ -15,6 +16,23 @@ const POLICY = [
   `base-uri 'none'`,
   `frame-ancestors 'none'`,
 ].join('; ');
+
+/** A photo is taken by the camera’s own app; the page itself asks for nothing. */
+const PERMISSIONS = [
+  ...['accelerometer', 'autoplay', 'camera', 'display-capture', 'encrypted-media', 'geolocation', 'gyroscope', 'hid'],
+  ...[
+    'magnetometer',
+    'microphone',
+    'midi',
+    'payment',
+    'publickey-credentials-get',
+    'serial',
+    'usb',
+    'xr-spatial-tracking',
+  ],
+]
+  .map((name) => `${name}=()`)
+  .join(', ');
 
 export const ASSETS = '/assets/';
 
@@ -35,12 +53,16 @@ export function guard(app: FastifyInstance, { publicUrl, secureCookies }: WebPar
       // Not `no-referrer`: a browser would then send `Origin: null` with the sign-in form.
       'referrer-policy': 'same-origin',
       'cross-origin-opener-policy': 'same-origin',
-      'permissions-policy': 'camera=(self), geolocation=(), microphone=()',
+      'cross-origin-resource-policy': 'same-origin',
+      'permissions-policy': PERMISSIONS,
       // Hashed names change with their content; anything else is as of now and for one person.
       'cache-control': request.url.startsWith(ASSETS) ? 'public, max-age=31536000, immutable' : 'no-store',
-      ...(secureCookies ? { 'strict-transport-security': 'max-age=31536000' } : {}),
+      ...(secureCookies ? { 'strict-transport-security': 'max-age=31536000; includeSubDomains' } : {}),
     });
     if (changes(request)) mustComeFromHere(request, home);
+  });
+  app.addHook('onSend', async (_request, reply) => {
+    if (reply.getHeader('content-type') === 'text/html') reply.type('text/html; charset=utf-8');
   });
 }
 

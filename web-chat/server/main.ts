@@ -63,6 +63,8 @@ const web = {
   log: createLog(config.NOCOOL_LOG),
   secureCookies: publicUrl.startsWith('https:'),
   publicUrl,
+  perPerson: config.NOCOOL_RATE,
+  proxies: config.NOCOOL_PROXIES,
   ...(slackSet ? { chats: () => ({ slack: slack?.health() ?? { state: 'starting' as const, contact: null } }) } : {}),
 };
 const app = buildServer(web);

@@ -26,6 +26,12 @@ export interface WebParts {
   readonly chats?: () => Readonly<Record<string, ChatHealth>>;
   /** Milliseconds between signs of life on a feed; 15 s when left out. */
   readonly heartbeat?: number;
+  /** Requests that one person may make in a minute; 600 when left out, 0 counts nothing. */
+  readonly perPerson?: number;
+  /** Milliseconds of lag from which on reading is put off; 1000 when left out. */
+  readonly mostLag?: number;
+  /** How many proxies stand in front and say whose address it was; none when left out. */
+  readonly proxies?: number;
   /** Folder of the built page; found by itself when left out. */
   readonly pageFolder?: string;
 }

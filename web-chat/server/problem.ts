@@ -27,6 +27,7 @@ export function problemOf(error: unknown): Problem {
   }
   const { statusCode = 500, validation, message } = error as Partial<FastifyError>;
   if (validation) return new Problem(400, 'bad-request', message ?? 'That is not what is taken here.');
+  if (statusCode === 415) return new Problem(415, 'bad-type', 'That type of content is not taken here.');
   if (statusCode === 413) return new Problem(413, 'too-large', 'That is too large. Send less at once.');
   if (statusCode >= 400 && statusCode < 500) return new Problem(400, 'bad-request', 'That is not what is taken here.');
   return new Problem(500, 'broken', 'Something is broken here. Nothing can be said about what was kept. Look again.');

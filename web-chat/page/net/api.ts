@@ -15,6 +15,9 @@ import type { Reply } from '../../../engine/index.ts';
 /** Milliseconds: a weak signal gets this long before the person is told. */
 const PATIENCE = 20_000;
 
+/** More than is taken in a minute: not kept, and to be sent again. */
+const TOO_MANY = 429;
+
 /** `lost`: no answer, so nobody knows; the same client id may be sent again. `not-kept`: the server said so. */
 export interface Trouble {
   readonly why: 'lost' | 'not-kept' | 'signed-out' | 'refused';
@@ -76,7 +79,7 @@ export async function ask<T>(path: string, init: RequestInit): Promise<Sent<T>> 
     if (response.ok) return { ok: true, value: body as T };
     const what = (body as { what?: string }).what ?? '';
     if (response.status === 401) return { ok: false, why: 'signed-out', what };
-    return { ok: false, why: response.status >= 500 ? 'not-kept' : 'refused', what };
+    return { ok: false, why: response.status >= 500 || response.status === TOO_MANY ? 'not-kept' : 'refused', what };
   } catch {
     return { ok: false, why: 'lost', what: '' };
   }

@@ -73,6 +73,7 @@ export const api =
     app.post(
       '/api/jobs/:job/replies',
       {
+        config: { last: true },
         schema: {
           summary: 'Answer, amend, take back, command, or plain text',
           description: 'The same client id has one effect. A refusal comes back in the turn and changes nothing.',

@@ -41,7 +41,10 @@ export const pages =
 
     app.get(
       '/healthz',
-      { schema: { summary: 'Alive, and how the chats outside are', response: { 200: Health } } },
+      {
+        config: { always: true },
+        schema: { summary: 'Alive, and how the chats outside are', response: { 200: Health } },
+      },
       () => ({
         ok: true,
         ...(chats ? { chats: chats() } : {}),

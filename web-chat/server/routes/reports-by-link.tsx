@@ -22,24 +22,28 @@ export const reportsByLink =
       return report;
     };
 
-    app.get('/report/:token', { schema: { hide: true, params: Token } }, async (request, reply) => {
-      const { token } = request.params;
-      const report = await desk.reports.shared(token);
-      reply.type('text/html');
-      if (!report) {
-        reply.code(404);
-        return plainDocument(
-          built,
-          'This link opens no report',
-          <p>It is too old, was taken back, or was not copied whole. Ask the shop for a new one.</p>,
-        );
-      }
-      const at = `/report/${token}`;
-      return readyDocument(built, report.title, report.html((hash) => `${at}/photos/${hash}`) + links(at, null));
-    });
+    app.get(
+      '/report/:token',
+      { schema: { hide: true, params: Token }, config: { opens: true } },
+      async (request, reply) => {
+        const { token } = request.params;
+        const report = await desk.reports.shared(token);
+        reply.type('text/html');
+        if (!report) {
+          reply.code(404);
+          return plainDocument(
+            built,
+            'This link opens no report',
+            <p>It is too old, was taken back, or was not copied whole. Ask the shop for a new one.</p>,
+          );
+        }
+        const at = `/report/${token}`;
+        return readyDocument(built, report.title, report.html((hash) => `${at}/photos/${hash}`) + links(at, null));
+      },
+    );
     app.get(
       '/report/:token/pdf',
-      { schema: { hide: true, params: Token, querystring: PaperSize } },
+      { schema: { hide: true, params: Token, querystring: PaperSize }, config: { opens: true } },
       async (request, reply) => sendPdf(reply, await mustOpen(request.params.token), request.query.size),
     );
     app.get('/report/:token/json', { schema: { hide: true, params: Token } }, async (request, reply) =>

@@ -11,32 +11,40 @@ const Token = z.object({ token: z.string().check(z.regex(/^[\w-]{20,100}$/)) });
 export const signing =
   (parts: WebParts, built: Built): FastifyPluginAsyncZod =>
   async (app) => {
-    app.get('/sign-in/:token', { schema: { hide: true, params: Token } }, async (request, reply) => {
-      reply.type('text/html');
-      return plainDocument(
-        built,
-        'Sign in',
-        <>
-          <p>This link signs you in on this device. It works once.</p>
-          <form method="post" action="/sign-in">
-            <input type="hidden" name="token" value={request.params.token} />
-            <button type="submit" class="key wide">
-              Sign in
-            </button>
-          </form>
-        </>,
-      );
-    });
+    app.get(
+      '/sign-in/:token',
+      { schema: { hide: true, params: Token }, config: { opens: true } },
+      async (request, reply) => {
+        reply.type('text/html');
+        return plainDocument(
+          built,
+          'Sign in',
+          <>
+            <p>This link signs you in on this device. It works once.</p>
+            <form method="post" action="/sign-in">
+              <input type="hidden" name="token" value={request.params.token} />
+              <button type="submit" class="key wide">
+                Sign in
+              </button>
+            </form>
+          </>,
+        );
+      },
+    );
 
-    app.post('/sign-in', { schema: { hide: true, body: Token }, config: { form: 'token' } }, async (request, reply) => {
-      if (await signIn(parts, request, reply, request.body.token)) return reply.redirect('/', 303);
-      reply.code(401).type('text/html');
-      return plainDocument(
-        built,
-        'This link doesn’t work any more',
-        <p>It was used already, or it is too old. Ask your shop for a new one.</p>,
-      );
-    });
+    app.post(
+      '/sign-in',
+      { schema: { hide: true, body: Token }, config: { form: 'token', opens: true } },
+      async (request, reply) => {
+        if (await signIn(parts, request, reply, request.body.token)) return reply.redirect('/', 303);
+        reply.code(401).type('text/html');
+        return plainDocument(
+          built,
+          'This link doesn’t work any more',
+          <p>It was used already, or it is too old. Ask your shop for a new one.</p>,
+        );
+      },
+    );
 
     app.post(
       '/sign-out',
