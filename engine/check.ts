@@ -50,7 +50,9 @@ function order(plan: Plan, p: Place): Fault[] {
   return allWays(p).flatMap((to) => {
     const target = plan.places.get(to);
     if (!target || target.order > p.order) return [];
-    const takes = target.step.verb === 'judge' && Object.values(target.refs).some((r) => r.includes(p.id));
+    const names = [p.id, ...('parts' in p.step ? Object.values(p.step.parts).map((part) => `@${part.as}`) : [])];
+    const takes =
+      target.step.verb === 'judge' && Object.values(target.refs).some((r) => r.some((n) => names.includes(n)));
     return takes ? [] : [fault(p, `leads up the page to ${to}`)];
   });
 }

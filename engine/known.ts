@@ -84,7 +84,8 @@ export function isAsked(place: Place, part: PartSpec, memory: Memory, answer: Pa
   if ('unless' in when) return !showsOneSection(partsAt(place, memory, when.fact));
   const options = chosen(value);
   if (when.is) return options.some((c) => when.is?.includes(c));
-  return options.length > 0 && !options.some((c) => when.not?.includes(c));
+  // Where nothing was said, it is asked.
+  return !options.some((c) => when.not?.includes(c));
 }
 /** A part as it is asked here: what an earlier answer has may be left out. */
 export function asAsked(place: Place, key: string, part: PartSpec, memory: Memory): PartSpec {

@@ -21,7 +21,10 @@ export type ActName = 'wires off' | 'spin' | 'tug' | 'fit' | 'rewire' | 'part ou
 export type Target<S extends string, X extends string> = S | `!${X}`;
 export type Ref<S extends string, N extends string> = S | N | `@${string}` | `~${S}`;
 
-/** A part that is asked only sometimes. `part`: another part of the same question; `fact`: an earlier answer. */
+/**
+ * A part that is asked only sometimes. `part`: another part of the same question; `fact`: an earlier answer. `is` wants one
+ * of these said, `not` none of them, which holds where nothing was said.
+ */
 export type When<R extends string> =
   | { readonly part: string; readonly is: readonly string[] }
   | { readonly fact: R; readonly part: string; readonly is?: readonly string[]; readonly not?: readonly string[] }

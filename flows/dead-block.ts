@@ -6,7 +6,7 @@ import { LIMITS } from './limits.ts';
 import { motors } from './motors.ts';
 import { runCapacitor } from './run-capacitor.ts';
 import { START_GEAR } from './start-gear.ts';
-import { KINDS, THREE_PHASE } from './unit.ts';
+import { BOXED, KINDS, THREE_PHASE } from './unit.ts';
 
 /** Verdicts of the fan motor that end in another motor. */
 export const MOTOR = ['fan-bearings', 'fan-winding-open', 'fan-to-frame'] as const;
@@ -19,7 +19,6 @@ export const CONTACTOR = [
 ] as const;
 /** A protector outside the shell. */
 export const OUTSIDE = ['external-overload-open'] as const;
-const BOXED = { fact: '@class', part: 'choice', is: ['refrigeration'] } as const;
 
 /** All dead tests of an outdoor unit in one isolation, finished even when the first fault is found. */
 export const deadBlock = flow({

@@ -111,36 +111,49 @@ export const lockedOut = <const T extends string>(next: T) =>
               'one feed',
             ],
           },
-          indoor: { label: 'The other unit, indoor or outdoor', words: ['indoor unit', 'outdoor unit'] },
-          heater: { label: 'Crankcase or defrost heater', words: ['heater'] },
+          indoor: {
+            label: 'The other unit, indoor or outdoor',
+            words: [
+              ...['other unit', 'indoor unit', 'outdoor unit', 'unit cooler', 'evaporator', 'evap fans'],
+              ...['unit cooler fans', 'unit cooler on a second breaker'],
+            ],
+          },
+          heater: {
+            label: 'Crankcase or defrost heater',
+            words: ['heater', 'heaters', 'defrost', 'defrost heater', 'crankcase heater'],
+          },
           pump: { label: 'Pump' },
           generator: { label: 'Generator' },
           pv: { label: 'PV or battery', words: ['solar', 'pv'] },
         }),
-        supply: one('Supply of this unit', {
-          'two-legs': {
-            label: '208 to 240 V, two legs',
-            words: [
-              ...['240', '230', '208', '240v', '230v', '208v', '208/230', '208/240', '208-230', '208-240'],
-              ...['two legs', '2 legs'],
-            ],
+        supply: one(
+          'Supply of this unit',
+          {
+            'two-legs': {
+              label: '208 to 240 V, two legs',
+              words: [
+                ...['240', '230', '208', '240v', '230v', '208v', '208/230', '208/240', '208-230', '208-240'],
+                ...['two legs', '2 legs'],
+              ],
+            },
+            neutral: { label: '115 or 120 V, one leg and neutral', words: ['115', '115v', '120v', 'one leg', '1 leg'] },
+            three: {
+              label: 'Three lines',
+              words: [
+                'three lines',
+                '3 lines',
+                'three-phase',
+                '3-phase',
+                '3 phase',
+                'three phase',
+                '3ph',
+                'three legs',
+                '3 legs',
+              ],
+            },
           },
-          neutral: { label: '115 or 120 V, one leg and neutral', words: ['115', '115v', '120v', 'one leg', '1 leg'] },
-          three: {
-            label: 'Three lines',
-            words: [
-              'three lines',
-              '3 lines',
-              'three-phase',
-              '3-phase',
-              '3 phase',
-              'three phase',
-              '3ph',
-              'three legs',
-              '3 legs',
-            ],
-          },
-        }),
+          { as: 'cabinet:supply' },
+        ),
         source: one('Known source for the meter', {
           outlet: {
             label: 'Outlet, 120 V',

@@ -21,6 +21,13 @@ const dead = limit('5', 'V', `${OURS}: absence of voltage; OSHA 1910.333(a)(1) s
 const live = limit('50', 'V', '29 CFR 1910.333(a)(1), Note: below 50 V to ground need not be de-energised');
 
 const bulletin = 'a compressor maker’s nameplate-voltage bulletin (secondary source)';
+/** What a line has to keep while a motor runs or starts, by what the nameplate prints. */
+const plateVolts = {
+  low: limit('197', 'V', `single-phase 208/230 V hermetic, ${bulletin}`),
+  lowThree: limit('187', 'V', `three-phase 208/230 V, ${bulletin}`),
+  high: limit('253', 'V', `208/230 V, ${bulletin}`),
+  ratedWithin: limit('10', '%', 'NEMA MG 1-12.44.1: rated voltage ±10 %'),
+} as const;
 const ohmmeter = {
   percent: limit('1', '%', `${OURS}: an ohmmeter’s doubt, with 3 counts`),
   counts: limit('3', 'count', `${OURS}: an ohmmeter’s doubt, with its percentage`),
@@ -90,17 +97,10 @@ export const LIMITS = {
   shell,
   ohms: { shorted: limit('2', 'Ω', `${OURS}: steady near zero`) },
   restart: {
-    low: limit(
-      '197',
-      'V',
-      'single-phase 208/230 V hermetic, a compressor maker’s nameplate-voltage bulletin (secondary source)',
-    ),
-    high: limit(
-      '253',
-      'V',
-      'single-phase 208/230 V hermetic, a compressor maker’s nameplate-voltage bulletin (secondary source)',
-    ),
-    ratedWithin: limit('10', '%', 'NEMA MG 1-12.44.1: rated voltage ±10 %'),
+    ...plateVolts,
+    linesApart: limit('5', '%', 'unbalance not recommended above, NEMA (secondary source)'),
+    legsApart: limit('10', '%', `amps of three legs, ${PRACTICE}`),
+    boxFall: limit('2', '°F', `${OURS}: a box that fell by less in 20 minutes does not pull down`),
     nearLocked: limit('0.8', 'share of LRA', `${OURS}: from here a compressor counts as not starting`),
     idle: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
     dropAsk: limit('3', 'V', `L1–L2 less T1–T2: from here each pole is read, ${PRACTICE}`),
@@ -314,16 +314,9 @@ export const LIMITS = {
     from: limit('20.4', 'V', 'pull-in of a 24\u2009V contactor, IEC 60947-4-1 (value from memory) and common practice'),
     none: limit('5', 'V', `${OURS}: below this a control circuit counts as without volts`),
   },
+  during: { ...plateVolts, none: limit('10', 'V', `${OURS}: below this a motor counts as not fed`) },
   lineThere: {
     from: limit('100', 'V', `${OURS}: from here a motor counts as fed`),
-    none: limit('10', 'V', `${OURS}: below this a motor counts as not fed`),
-  },
-  during: {
-    from: limit(
-      '197',
-      'V',
-      'lower limit of a 208/230\u2009V single-phase hermetic, a compressor maker’s nameplate-voltage bulletin (secondary source)',
-    ),
     none: limit('10', 'V', `${OURS}: below this a motor counts as not fed`),
   },
   callPath: {

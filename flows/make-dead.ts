@@ -156,7 +156,7 @@ export const makeDead = flow({
         hc: volts('HERM to C or across', {
           over: false,
           signed: true,
-          words: ['h-c', 'c-h', 'herm', 'herm-c', 'c-herm', 'herm to c'],
+          words: ['h-c', 'c-h', 'herm', 'herm-c', 'c-herm', 'herm to c', 'run', 'run cap'],
         }),
         fc: volts('FAN to C', {
           over: false,
@@ -173,6 +173,7 @@ export const makeDead = flow({
         c2: volts('Second capacitor', {
           over: false,
           signed: true,
+          words: ['second', 'start', 'start cap'],
           when: { fact: 'look', part: 'count', above: LIMITS.count.one },
         }),
         c3: volts('Third capacitor', {

@@ -512,7 +512,7 @@ const round = flow({
       limits: {},
       quiet: QUIET,
       then: {
-        a: 'supply',
+        a: 'explained',
         b: 'supply',
         c: 'lines',
         d: 'lines',
@@ -531,6 +531,8 @@ const round = flow({
         undecided: 'restart',
       },
     }),
+    // A head that was high has opened the circuit: what stood in the air is gone, and the restart's line reads the supply.
+    explained: found({ among: { head: { verdicts: ['high-pressure-open'], to: 'restart' } }, none: 'supply' }),
     lines: judge('unit-class', {
       of: { unit: '@class' },
       limits: {},

@@ -58,9 +58,9 @@ export const refrigeration = flow({
       then: '!raised',
     }),
     off: choose({
-      say: 'Compressor off or not pulling down: what holds it?',
+      say: 'Compressor off or not pulling down: what do you find?',
       body: [
-        'Timer in defrost? Evaporator fans? Thermostat or solenoid? Reset on the high-pressure switch? Oil safety?',
+        'The condenser and its fan first. Timer in defrost? Evaporator fans? Thermostat or solenoid? High-pressure reset? Oil safety?',
       ],
       why: 'In a box the compressor is often held off by something that works.',
       source: ['The order: common practice, no single source'],
@@ -68,7 +68,12 @@ export const refrigeration = flow({
         nothing: {
           label: 'Nothing of these: it is called and doesn’t start',
           words: ['nothing', 'called', 'hums trips', 'hums and trips', 'doesnt start'],
-          to: 'dirt',
+          to: '!go-on',
+        },
+        dirty: {
+          label: 'Condenser dirty or blocked, or its fan still',
+          words: ['dirty', 'condenser dirty', 'plugged', 'blocked', 'grease', 'condenser fan still'],
+          to: 'clean',
         },
         defrost: { label: 'In defrost', words: ['defrost', 'in defrost', 'timer'], to: 'defrost' },
         fans: { label: 'Evaporator fans still', words: ['evap fans', 'fans still', 'evaporator fan'], to: 'held' },

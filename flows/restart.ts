@@ -2,6 +2,7 @@ import {
   amps,
   choose,
   confirm,
+  degrees,
   degreesApart,
   flow,
   form,
@@ -24,7 +25,7 @@ import { TERMINALS_SETTLED } from './motors/terminals.ts';
 import { START_GEAR } from './start-gear.ts';
 import { GROUND_SETTLED } from './trips/ground.ts';
 import { UNDER_LOAD } from './under-load.ts';
-import { PLATE } from './unit.ts';
+import { BOXED, NOT_BOXED, PLATE, THREE_PHASE, whichPlate } from './unit.ts';
 
 const sound = {
   fine: {
@@ -46,10 +47,12 @@ const sound = {
   noise: { label: 'A new noise', words: ['noise', 'noisy', 'rattles', 'rattling', 'growls', 'grinding', 'squeals'] },
   chatter: { label: 'The contactor chatters', words: ['chatters', 'chattering', 'buzzes', 'buzzing'] },
   backwards: {
-    label: 'The fan blows the wrong way',
+    label: 'Something turns the wrong way',
     words: [
       'backwards',
       'runs backwards',
+      'scroll backwards',
+      'loud and no amps',
       'running backwards',
       'fan backwards',
       'fan running backwards',
@@ -142,19 +145,33 @@ export const restart = flow({
       say: 'All live figures in one sitting.',
       body: [
         'L1 to L2, T1 to T2, compressor amps, fan amps. The split after 10 to 15 minutes: return minus supply.',
+        'A box: its air now, and again later, instead of the split. One leg and neutral: L1 to L2 is hot to neutral.',
         'Watch the contactor pull in, the fan’s direction, and listen.',
       ],
       callouts: [{ level: 'danger', text: 'Line voltage is present. The isolation has ended.' }],
       why: 'A verdict is not proven until these figures are in.',
       source: [
         '197 to 253 V for a 208/230 V single-phase hermetic: a compressor maker’s bulletin (secondary source)',
-        'fan above FLA is a finding; RLA is not a limit: common practice',
+        '187 V three-phase; one printed voltage ±10 %: NEMA MG 1-12.44.1',
+        'fan above FLA is a finding; RLA is not a limit; three legs within 10 %: common practice',
       ],
       circuit: 'line',
       fields: {
         l1l2: volts('L1 to L2', { over: false, words: ['volts', 'v', 'l1-l2', 'line', 'supply volts', 'line volts'] }),
+        l2l3: volts('L2 to L3', { over: false, words: ['l2-l3'], when: THREE_PHASE }),
+        l1l3: volts('L1 to L3', { over: false, words: ['l1-l3'], when: THREE_PHASE }),
         t1t2: volts('T1 to T2', { over: false, words: ['t1-t2', 'load'], optional: true }),
-        comp: amps('Compressor', { over: false, words: ['c', 'compressor'] }),
+        comp: amps('Compressor', { over: false, words: ['comp', 'c', 'compressor'] }),
+        comp2: amps('Compressor, second leg', {
+          over: false,
+          words: ['comp', 'compressor', 'c', 'leg 2'],
+          when: THREE_PHASE,
+        }),
+        comp3: amps('Compressor, third leg', {
+          over: false,
+          words: ['comp', 'compressor', 'c', 'leg 3'],
+          when: THREE_PHASE,
+        }),
         fan: amps('Fan', { over: false, words: ['f'] }),
         min: volts('T1 to T2 at the start, the lowest', {
           over: false,
@@ -165,47 +182,59 @@ export const restart = flow({
           over: false,
           words: ['delta', 'delta t', 'td', 'dt', 'temp split', 'temperature split'],
           optional: true,
+          when: NOT_BOXED,
         }),
+        box: degrees('Air in the box now', { over: false, words: ['box', 'air'], when: BOXED }),
         sound: one('What you see and hear', sound, { optional: true }),
       },
       cant: 'no-figures',
       next: 'judged',
     }),
     judged: judge('restart', {
-      of: { figures: 'figures', later: 'later', plate: 'plate' },
+      of: { figures: 'figures', later: 'later', plate: 'plate', printed: '@volts', unit: '@class' },
       limits: LIMITS.restart,
       says: {
-        wait: 'All that was read so far is in. The split is still to come.',
+        wait: 'All that was read so far is in. Whether it cools is still to come.',
+        'which-plate': 'The line fits another nameplate than 208/230 V.',
         supply: 'The supply is outside its limits.',
         drop: 'T1 to T2 lies well below L1 to L2. The poles are read one by one.',
         'not-starting':
           'The compressor is not running on these amps. Turn it off now: locked rotor overheats within seconds.',
+        'legs-apart': 'The three legs draw too far apart. Turn it off.',
         'fan-high': 'The fan draws more than its FLA.',
         sound: 'Something sounds or turns wrong.',
-        'split-out': 'The split is out of its usual range: air or charge is another question.',
+        'split-out': 'It runs and doesn’t cool as it should: air or charge is another question.',
       },
       then: {
         in: 'outcome',
         wait: 'later',
+        'which-plate': 'printed',
         supply: 'supply',
         drop: 'poles',
         'not-starting': 'stands',
+        'legs-apart': 'legs',
         'fan-high': 'off',
         sound: 'off',
         'split-out': 'off',
         undecided: 'no-figures',
       },
     }),
+    printed: whichPlate('judged', 'supply'),
     later: form({
-      say: 'After 10 to 15 minutes: the split, return minus supply.',
-      body: ['Measured near the coil, not at the grilles. Nothing odd to see or hear?'],
+      say: 'After 10 to 15 minutes: does it cool? The split, or of a box its air now.',
+      body: [
+        'The split is return minus supply, measured near the coil, not at the grilles.',
+        'A box after 20 minutes, door shut. Nothing odd to see or hear?',
+      ],
       why: 'Amps show that the motors run. The split shows that it cools.',
       source: ['14 to 23 °F at usual humidity and airflow: common practice, sources differ'],
       parts: {
         split: degreesApart('Split, return minus supply', {
           over: false,
           words: ['delta', 'delta t', 'td', 'dt', 'temp split', 'temperature split'],
+          when: NOT_BOXED,
         }),
+        box: degrees('Air in the box now', { over: false, words: ['box', 'air'], when: BOXED }),
         sound: one('What you see and hear', sound, { optional: true }),
       },
       cant: 'judged',
@@ -246,6 +275,20 @@ export const restart = flow({
       judged: ['drop'],
       evidence: ['figures', 'poles'],
       then: 'off',
+    }),
+    legs: verdict({
+      verdict: 'legs-apart',
+      title: 'The three legs of the compressor draw too far apart: a line or the motor',
+      says: ['More than 10 % apart. A missing line or a winding: amps alone don’t tell which.'],
+      next: [
+        'Off. All three leads one place on, dead and proved, says which: it stays with the line, or moves with the motor.',
+        'A senior leads on. After a lead was moved its rotation is watched at the first start.',
+      ],
+      who: 'senior',
+      judged: ['judged'],
+      evidence: ['figures'],
+      raises: 'verdict',
+      then: '!raised',
     }),
     wiring: verdict({
       verdict: 'drop-in-the-wiring',

@@ -24,6 +24,13 @@ export function nameplateRangeVolts(ratedVolts: readonly Figure[], percent: Figu
   return { low: ratedRangeVolts(lowest, percent).low, high: ratedRangeVolts(highest, percent).high };
 }
 
+/** What a nameplate of such equipment prints beside 208/230 V. Source: equipment ratings of ANSI C84.1, from memory. */
+const OTHER_RATINGS = ['115', '460', '575'] as const;
+
+/** Whether a reading in V fits a nameplate other than 208/230 V, so that the plate has to be read before it is judged. */
+export const fitsOtherRating = (volts: Figure, percent: Figure): boolean =>
+  OTHER_RATINGS.some((rated) => within(new Exact(volts), ratedRangeVolts(rated, percent)));
+
 /** Fall from one voltage to another in % of the first (not zero). Arithmetic. */
 export const dropPercent = (fromVolts: Figure, toVolts: Figure): Exact =>
   new Exact(fromVolts).minus(toVolts).times(100).div(fromVolts);

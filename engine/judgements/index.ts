@@ -62,6 +62,7 @@ import { breaker } from './supply/breaker.ts';
 import { nameplate } from './supply/nameplate.ts';
 import { runningAmps } from './supply/running-amps.ts';
 import { supply } from './supply/supply.ts';
+import { voltsHeld } from './supply/volts-held.ts';
 import { voltsThere } from './supply/volts-there.ts';
 import { tabs } from './tabs.ts';
 import { threeTerminals } from './three-terminals.ts';
@@ -85,6 +86,7 @@ export const judgements = {
   more,
   'minutes-since': minutesSince,
   'unit-class': unitClass,
+  'volts-held': voltsHeld,
   'volts-there': voltsThere,
   breaker,
   'call-path': callPath,

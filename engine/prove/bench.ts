@@ -48,7 +48,8 @@ export interface Turn {
 }
 export const instant = (minute: number): string => new Date(START + minute * 60_000).toISOString();
 
-export function open(subject: Subject): State {
+/** A job just opened and handed to the technician, with whoever is certified beside the senior. */
+export function open(subject: Subject, certified: readonly string[] = []): State {
   const { manual } = subject.machine.plan;
   const title = { ref: 't', hash: '0'.repeat(64) };
   const drafts: Draft[] = [
@@ -59,7 +60,9 @@ export function open(subject: Subject): State {
     { kind: 'set', body: { what: 'settings', settings: DEFAULT_SETTINGS } },
     { kind: 'assigned', body: { to: TECH } },
     { kind: 'set', body: { what: 'meter', person: TECH, meter: METER } },
-    { kind: 'set', body: { what: 'certified', person: SENIOR, certified: true } },
+    ...[SENIOR, ...certified].map(
+      (person): Draft => ({ kind: 'set', body: { what: 'certified', person, certified: true } }),
+    ),
   ];
   return append(subject, { standing: begin(subject.machine, 'walk'), minute: 0, entries: [] }, drafts, SENIOR, 'open')
     .state;

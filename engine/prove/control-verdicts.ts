@@ -1,7 +1,7 @@
 /** R7 for the control circuit, the supply and what stands still with everything good: by the rule, with plain arithmetic. */
 import type { Conclusion, Parts } from '../schema.ts';
 import { chosen, figure } from './evidence.ts';
-import type { Answer } from './verdicts.ts';
+import { type Answer, plateVolts } from './verdicts.ts';
 
 const PULL_IN = 20.4;
 const OPEN = 20;
@@ -41,8 +41,12 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
     }
     case 'fan-motor-electric':
       return volts('feed', 'v') >= 100 ? null : 'a fan motor condemned without volts at its leads';
+    case 'board-fan-relay':
+      return volts('feed', 'v') < 10 && volts('board', 'v') >= 100
+        ? null
+        : 'a board condemned without volts in, or with volts out';
     case 'compressor-seized':
-      return volts('tries', 'v') >= 197 && said('assist') === 'stands'
+      return volts('tries', 'v') >= plateVolts(answers)[0] && said('assist') === 'stands'
         ? null
         : 'called seized without volts during the try and an assist';
     case 'compressor-winding-open':

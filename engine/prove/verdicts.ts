@@ -65,7 +65,8 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
     case 'repair-proven': {
       const f = answers.findLast((a) => a.place.endsWith('/figures'))?.parts ?? {};
       const volts = figure(f.l1l2);
-      return volts !== null && figure(f.comp) !== null && figure(f.fan) !== null && volts >= 187 && volts <= 264
+      const [low, high] = plateVolts(answers);
+      return volts !== null && figure(f.comp) !== null && figure(f.fan) !== null && volts >= low && volts <= high
         ? null
         : 'proven without its restart figures';
     }
@@ -124,6 +125,13 @@ function standing(record: readonly Entry[]): Answer[] {
     }
   }
   return answers;
+}
+/** What the line has to keep, by what the nameplate of the outdoor unit prints and how many lines feed it. */
+export function plateVolts(answers: readonly Answer[]): readonly [number, number] {
+  const printed = answers.findLast((a) => a.parts.volts && !a.place.includes('/blower/'))?.parts.volts;
+  const three = answers.some((a) => a.place.endsWith('/class') && chosen(a.parts.choice).includes('three-phase'));
+  const one = Number(chosen(printed).find((v) => v !== '208/230') ?? 0);
+  return one > 0 ? [one * 0.9 - 1e-9, one * 1.1 + 1e-9] : [three ? 187 : 197, 253];
 }
 /** Which print a verdict is about: the other capacitor has its own; the new part's is none of the old one's. */
 function isOf(place: string, verdict: string): boolean {

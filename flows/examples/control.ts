@@ -57,7 +57,7 @@ export const CONTROL: readonly Example[] = [
     title: '0 V within five minutes decides nothing; then the high-pressure switch, tripped on a matted coil',
     lines: [
       ...[...fused(), 'changed just now', 'y-c 0 coil 0', 'waited', ...OUT],
-      ...['delay .1 lp .1 hp 25.6', 'coil matted, cottonwood', 'cleaned', ...BLOCK, ...SUPPLY_GOOD, ...RUNS],
+      ...['delay .1 lp .1 hp 25.6', 'coil matted, cottonwood', 'cleaned', ...BLOCK, ...RUNS],
     ],
     then: ['high-pressure-open', 'capacitor-good', 'repair-proven'],
     ends: 'done',

@@ -23,7 +23,7 @@ const LOCKED = [...STALLS, '240 239 comp 92 fan .9', 'all good', 'compressor'];
 export const STILL_AFTER: readonly Example[] = [
   {
     title: 'No volts at the fan, line at the board: its relay or the lead',
-    lines: [...STILL, 'heat pump', 'out of defrost', '0', 'line there'],
+    lines: [...STILL, 'heat pump', 'out of defrost', 'board fan out 0', 'board line in 241'],
     then: ['capacitor-good', 'board-fan-relay'],
     ends: 'left',
   },

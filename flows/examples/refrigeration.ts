@@ -1,19 +1,19 @@
 /** Worked calls of walk-ins and reach-ins. */
 import type { Example } from '../../engine/vocabulary.ts';
-import { PROVING, RUNS } from './lines.ts';
+import { BOX_COOLS, PROVING } from './lines.ts';
 
 const BOX = ['d', 'walk-in'];
 export const REFRIGERATION: readonly Example[] = [
   {
     title: 'A start relay open behind a resistor that reads like a leak: the relay, not the capacitor',
     lines: [
-      ...[...BOX, 'product 47 hours 3 r404a', 'hums trips', 'clean'],
+      ...[...BOX, 'product 47 hours 3 r404a', 'hums trips'],
       ...['yes', 'breaker, heater, two legs, outlet', 'yes', 'clean, 2 caps, 25 6% 440, two terminals'],
       ...['121 / 0 0 0 / 0 0 / 0 0 0 / 121', '9.3 / 0.2 0.1 / 9.3'],
       ...['contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1', 'start and run', 'wires off', '24.6 case ol'],
       ...['potential', 'resistor one end off', '189-227 MFD 330 VAC', 'start 201 bleed 15k 1-2 ol 5-2 5.4k'],
       ...['spin free', 'cr 1.4 cs 4.6 sr 6.0 g ol', 'nothing', 'start parts fitted', 'wires back'],
-      ...['9.6 56 1.0', 'closed', '239 238 comp 7.1 fan .9 split 15'],
+      ...['9.6 56 1.0', 'closed', '239 238 comp 7.1 fan .9 box 47', 'box 41'],
     ],
     then: ['capacitor-good', 'start-relay-fails', 'repair-proven'],
     ends: 'done',
@@ -21,11 +21,19 @@ export const REFRIGERATION: readonly Example[] = [
   {
     title: 'Start capacitor alone, the external overload open',
     lines: [
-      ...[...BOX, 'product 47', 'hums trips', 'clean', 'yes', 'breaker, no other feed, two legs, outlet', 'yes'],
+      ...[...BOX, 'product 47', 'hums trips', 'yes', 'breaker, no other feed, two legs, outlet', 'yes'],
       ...['clean, 1 cap, two terminals', PROVING, '9.3 / 0.2 / 9.3'],
       ...['contacts .1 .1 coil 12.6 t1g ol t2g ol overload ol', 'start only', 'current', 'resistor one end off'],
       ...['189-227 MFD 330 VAC', 'start 201 bleed 15k contacts ol coil 0.6', 'spin free', 'cr 1.4 cs 4.6 sr 6.0 g ol'],
-      ...['nothing', 'overload fitted', 'wires back', '9.6 56 1.0', 'closed', '239 238 comp 7.1 fan .9 split 15'],
+      ...[
+        'nothing',
+        'overload fitted',
+        'wires back',
+        '9.6 56 1.0',
+        'closed',
+        '239 238 comp 7.1 fan .9 box 47',
+        'box 41',
+      ],
     ],
     then: ['external-overload-open', 'repair-proven'],
     ends: 'done',
@@ -38,7 +46,7 @@ export const REFRIGERATION: readonly Example[] = [
   },
   {
     title: 'It stood in defrost',
-    lines: [...BOX, 'product 43 r404a', 'defrost', 'runs', ...RUNS],
+    lines: [...BOX, 'product 43 r404a', 'defrost', 'runs', ...BOX_COOLS],
     then: ['stood-in-defrost', 'repair-proven'],
     ends: 'done',
   },

@@ -1,7 +1,7 @@
 /** Worked calls of the supply and the breaker, under power. */
 import type { Example } from '../../engine/vocabulary.ts';
 import { BLOCK, GATES } from './control.ts';
-import { RUNS } from './lines.ts';
+import { RUNS, THREE_RUN } from './lines.ts';
 import { THREE_BLOCK, THREE_GATES } from './three.ts';
 import { INSULATED } from './trips.ts';
 
@@ -52,7 +52,7 @@ export const SUPPLY: readonly Example[] = [
   },
   {
     title: 'Three-phase, more than 2 % apart: reported',
-    lines: [...THREE, 'clear', '230 222 230', '17.9 96 1.2', 'closed', '230 229 comp 13.1 fan .9 split 19'],
+    lines: [...THREE, 'clear', '230 222 230', ...THREE_RUN],
     then: ['supply-unbalance-reported', 'runs-nothing-found'],
     ends: 'done',
   },

@@ -1,7 +1,7 @@
 /** Worked calls of three-phase compressors and of terminals. */
 import type { Example } from '../../engine/vocabulary.ts';
 import { GATES } from './control.ts';
-import { GOOD, LINE, RUNS } from './lines.ts';
+import { CLOSED, GOOD, LINE, RUNS, THREE_RUN } from './lines.ts';
 
 const PROVED = '121 / 0 0 0 0 0 0 / 0 0 0 / 121';
 /** Make-dead on three lines, no capacitor in reach. */
@@ -33,15 +33,33 @@ export const THREE_WINDINGS: readonly Example[] = [
   },
   {
     title: 'Pairs that differ twice condemn nothing',
-    lines: [...at('1.2 1.2 40 ol', '1.2 1.2 40 ol'), FAN, 'clear', '230 230 230', ...RUNS],
+    lines: [...at('1.2 1.2 40 ol', '1.2 1.2 40 ol'), FAN, 'clear', '230 230 230', ...THREE_RUN],
     then: ['compressor-windings-undecided', 'runs-nothing-found'],
     ends: 'done',
   },
   {
     title: 'Not measured',
-    lines: [...at('cant reach it'), FAN, 'clear', '230 230 230', ...RUNS],
+    lines: [...at('cant reach it'), FAN, 'clear', '230 230 230', ...THREE_RUN],
     then: ['compressor-windings-not-taken', 'runs-nothing-found'],
     ends: 'done',
+  },
+  {
+    title: '460 V: the plate is asked before the line is judged',
+    lines: [
+      ...['b', '3-phase', ...THREE_GATES, ...THREE_BLOCK, 'clear', '462 463 455', '460', ...CLOSED],
+      '462 463 455 comp 8.1 8.2 8.0 fan .9 split 18',
+    ],
+    then: ['runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'It runs, and its legs draw too far apart: a senior',
+    lines: [
+      ...['b', '3-phase', ...THREE_GATES, ...THREE_BLOCK, 'clear', '230 230 230', ...CLOSED],
+      '230 230 230 comp 16.1 13.2 11 fan .9',
+    ],
+    then: ['legs-apart'],
+    ends: 'raised',
   },
 ];
 

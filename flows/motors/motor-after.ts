@@ -1,4 +1,4 @@
-import { act, flow, include, verdict } from '../../engine/vocabulary.ts';
+import { act, flow, include } from '../../engine/vocabulary.ts';
 import { noPart } from '../endings.ts';
 import { MOTOR_AFTER } from '../examples/fan.ts';
 import { newPart } from '../new-part.ts';

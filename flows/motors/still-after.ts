@@ -33,7 +33,12 @@ export const stillAfter = flow({
       callouts: [{ level: 'danger', text: 'Line voltage is present. Never push a fan with power on.' }],
       why: 'Volts and free and no start: the motor. No volts with the line at the board: its relay or a lead.',
       circuit: 'line',
-      fields: { v: volts('Volts at the fan’s feed', { over: false, words: ['fan', 'volts', 'feed'] }) },
+      fields: {
+        v: volts('Volts at the fan’s feed', {
+          over: false,
+          words: ['fan', 'volts', 'feed', 'fan out', 'board fan out', 'out'],
+        }),
+      },
       cant: 'open',
       next: 'fed',
     }),
@@ -64,19 +69,22 @@ export const stillAfter = flow({
       evidence: ['which', 'feed'],
       then: '!replace',
     }),
-    board: choose({
-      say: 'No volts at the fan. Line in at the board, or at the contactor’s load side: is it there?',
+    board: measure({
+      say: 'No volts at the fan. Volts where the line comes in: at the board, or at the contactor’s load side.',
       body: ['Heat pump: the board switches the fan. Not in defrost, contactor in, cooling call.'],
       callouts: [{ level: 'danger', text: 'Line voltage is present.' }],
-      options: {
-        there: {
-          label: 'There: the board or a lead loses it',
-          words: ['there', 'line there', 'yes', '240 in'],
-          to: 'relay',
-        },
-        gone: { label: 'Not there either', words: ['not there', 'no', 'none'], to: 'open' },
-        unknown: { label: 'Not read', words: ['not read', 'not sure'], to: 'open' },
+      why: 'Line in and none out: the board’s relay or the lead. None in: it is lost before the board.',
+      circuit: 'line',
+      fields: {
+        v: volts('Line in', { over: false, words: ['line in', 'board line in', 'board in', 'in', 'load side'] }),
       },
+      cant: 'open',
+      next: 'at-board',
+    }),
+    'at-board': judge('volts-there', {
+      of: { readings: 'board' },
+      limits: LIMITS.lineThere,
+      then: { there: 'relay', none: 'open', between: 'open', undecided: 'open' },
     }),
     relay: verdict({
       verdict: 'board-fan-relay',
@@ -87,7 +95,7 @@ export const stillAfter = flow({
         'It waits for the part. Tell the customer.',
       ],
       who: 'junior',
-      judged: ['fed'],
+      judged: ['fed', 'at-board'],
       evidence: ['which', 'feed', 'board'],
       then: '!left',
     }),
@@ -104,8 +112,8 @@ export const stillAfter = flow({
       cant: 'open',
       next: 'held',
     }),
-    held: judge('volts-there', {
-      of: { readings: 'tries' },
+    held: judge('volts-held', {
+      of: { readings: 'tries', plate: '@volts', unit: '@class' },
       limits: LIMITS.during,
       then: { there: 'dead-good', none: 'no-volts', between: 'sags', undecided: 'open' },
     }),
@@ -188,8 +196,8 @@ export const stillAfter = flow({
         'A senior sees this call. It stays off.',
       ],
       who: 'senior',
-      judged: ['fed', 'held'],
-      evidence: ['which', 'feed', 'tries', 'assist'],
+      judged: ['fed', 'at-board', 'held'],
+      evidence: ['which', 'feed', 'board', 'tries', 'assist'],
       raises: 'verdict',
       then: '!raised',
     }),

@@ -1,11 +1,15 @@
-import { confirm, flow, judge, measure, one, verdict, volts } from '../../engine/vocabulary.ts';
+import { confirm, flow, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
 import { leftOff } from '../endings.ts';
 import { SUPPLY } from '../examples/supply.ts';
 import { LIMITS } from '../limits.ts';
-import { THREE_PHASE } from '../unit.ts';
+import { NAMEPLATE_VOLTS, whichPlate } from '../unit.ts';
 
 const V = (words: readonly string[], optional = false) => ({ over: false, words, ...(optional ? { optional } : {}) });
-const single = { fact: '@class', part: 'choice', not: ['three-phase'] } as const;
+/** By how the unit was said to be fed when it was locked. */
+const fed = (...is: string[]) => ({ fact: '@cabinet:supply', part: 'supply', is }) as const;
+const LEGS = fed('two-legs');
+const LINES = fed('three');
+const NEUTRAL = fed('neutral');
 
 /** The supply under power, in one line, before the restart: the line itself, and what the start makes of it. */
 export const supply = flow({
@@ -44,32 +48,27 @@ export const supply = flow({
       ],
       circuit: 'line',
       fields: {
-        l1l2: volts('L1 to L2', V(['l1-l2', 'line'])),
-        l1g: volts('L1 to ground', { ...V(['l1-g']), when: single }),
-        l2g: volts('L2 to ground', { ...V(['l2-g']), when: single }),
-        l2l3: volts('L2 to L3', { ...V(['l2-l3']), when: THREE_PHASE }),
-        l1l3: volts('L1 to L3', { ...V(['l1-l3']), when: THREE_PHASE }),
-        min: volts('L1 to L2 at the start, the lowest', V(['lowest', 'min', 'sag'], true)),
+        l1l2: volts('L1 to L2', { ...V(['l1-l2', 'line']), when: fed('two-legs', 'three') }),
+        l1g: volts('L1 to ground', { ...V(['l1-g']), when: LEGS }),
+        l2g: volts('L2 to ground', { ...V(['l2-g']), when: LEGS }),
+        l2l3: volts('L2 to L3', { ...V(['l2-l3']), when: LINES }),
+        l1l3: volts('L1 to L3', { ...V(['l1-l3']), when: LINES }),
+        hn: volts('Hot to neutral', { ...V(['h-n', 'hot neutral']), when: NEUTRAL }),
+        hg: volts('Hot to ground', { ...V(['h-g', 'hot ground']), when: NEUTRAL }),
+        ng: volts('Neutral to ground', { ...V(['n-g', 'neutral ground']), when: NEUTRAL }),
+        min: volts('The line at the start, the lowest', V(['lowest', 'min', 'sag'], true)),
         t1t2: volts('T1 to T2 at the start, the lowest', V(['t1-t2', 't1t2 min'], true)),
-        volts: one(
-          'Volts on the nameplate',
-          {
-            '208/230': { label: '208/230 V', words: ['208/230v'] },
-            '230': { label: '230 V', words: ['230v'] },
-            '460': { label: '460 V', words: ['460v'] },
-            '115': { label: '115 V', words: ['115v', '120'] },
-          },
-          { optional: true },
-        ),
+        volts: NAMEPLATE_VOLTS,
       },
       cant: 'not-read',
       next: 'judged',
     }),
     judged: judge('supply', {
-      of: { line: 'line', plate: 'line', machine: null },
+      of: { line: 'line', plate: '@volts', machine: null },
       limits: LIMITS.supply,
       then: {
         good: '!good',
+        'which-plate': 'printed',
         absent: 'absent',
         'leg-lost': 'lost',
         neutral: 'lost',
@@ -82,6 +81,7 @@ export const supply = flow({
         undecided: 'not-read',
       },
     }),
+    printed: whichPlate('judged', 'out'),
     absent: verdict({
       verdict: 'supply-absent',
       title: 'No supply at the unit with its means in',

@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest';
-import { Conversation, PROVES, TO_FIGURES, TO_READINGS } from '../people.ts';
+import { countQuestions, easiestRepair, playCalls } from '../../engine/desk/manual/counted.ts';
+import { may } from '../../engine/desk/rights.ts';
+import type { Subject } from '../../engine/prove/index.ts';
+import { Conversation, machine, PROVES, TO_FIGURES, TO_READINGS } from '../people.ts';
 
 /** Prompts answered until the place is reached, each line one prompt. */
 function prompts(lines: readonly string[], until: (c: Conversation) => boolean): number {
@@ -32,4 +35,17 @@ test('make-dead is six prompts, two of them typed lines; entered again after its
   c.wait(31);
   c.types('still locked, 121 / 0.2 0 0.1 / 0 0 / 121', '9.3 / 0.6 0.1 0.5 / 9.3');
   expect(c.prompt().isolation[0]?.state).toBe('proved');
+});
+
+test('over all worked calls: hands inside within ten questions where nothing but the dead tests comes first', {
+  timeout: 120_000,
+}, () => {
+  const played = playCalls(machine, may as Subject['may']);
+  const counted = countQuestions(machine.plan.manual, played);
+  expect(counted.map((c) => c.symptom).join('')).toBe('abcdefghijklmnop');
+  const inside = Object.fromEntries(counted.map((c) => [c.symptom, c.firstInside]));
+  for (const symptom of ['a', 'b', 'c', 'h']) expect(inside[symptom], symptom).toBeLessThanOrEqual(10);
+  // A walk-in asks for its goods, and for what holds it off, before anything else.
+  expect(inside.d).toBe(11);
+  expect(easiestRepair(played)?.questions).toBeLessThanOrEqual(22);
 });

@@ -33,10 +33,17 @@ const ground = {
   breaker: limit('15', 'A'),
   beside: limit('10', '%'),
 };
-const running = {
+const plateVolts = {
   low: limit('197', 'V'),
+  lowThree: limit('187', 'V'),
   high: limit('253', 'V'),
   ratedWithin: limit('10', '%'),
+};
+const running = {
+  ...plateVolts,
+  linesApart: limit('5', '%'),
+  legsApart: limit('10', '%'),
+  boxFall: limit('2', '°F'),
   nearLocked: limit('0.8', 'share of LRA'),
   idle: limit('0.5', 'A'),
   dropAsk: limit('3', 'V'),
@@ -195,6 +202,7 @@ export const LIMITS = {
     loaded: limit('21.6', 'V'),
   },
   'unit-class': {},
+  'volts-held': { ...plateVolts, none: limit('10', 'V') },
   'volts-there': { from: limit('20.4', 'V'), none: limit('5', 'V') },
   'call-path': { open: limit('20', 'V'), none: limit('5', 'V') },
   breaker: { drop: limit('0.2', 'V') },

@@ -281,3 +281,87 @@ describe('what is seen and heard', () => {
     expect(of({ ...bare(241, 13.1, '_'), ...noise }).outcome).toBe('sound');
   });
 });
+
+describe('three lines', () => {
+  const unit = choice('choice', 'three-phase');
+  const figures = (l: readonly Cell[], c: readonly Cell[]): Parts => ({
+    ...parts('V', Object.fromEntries(['l1l2', 'l2l3', 'l1l3'].map((k, i) => [k, l[i] ?? '_']))),
+    ...parts('A', { comp: c[0] ?? '_', comp2: c[1] ?? '_', comp3: c[2] ?? '_', fan: 0.9 }),
+    ...split(19),
+  });
+  const of3 = (l: readonly Cell[], c: readonly Cell[], volts?: string) =>
+    run('restart', { figures: figures(l, c), unit, plate: { ...plate, ...(volts ? choice('volts', volts) : {}) } });
+  const amps = [13, 13.2, 12.9];
+
+  // Volts: a compressor maker's nameplate-voltage bulletin (secondary source); 460 V ±10 %: NEMA MG 1-12.44.1.
+  test.each<[string, readonly Cell[], readonly Cell[], string, string?]>([
+    ['good', [239, 241, 240], amps, 'in'],
+    ['on the lower limit of three-phase', [187, 187, 187], amps, 'in'],
+    ['below it on the second pair', [187, 186.9, 187], amps, 'supply'],
+    ['a nameplate of 460 V', [462, 463, 455], amps, 'in', '460'],
+    ['460 V, one pair below 414 V', [430, 430, 413], amps, 'supply', '460'],
+    ['460 V on a nameplate that nobody read: the plate first', [462, 463, 455], amps, 'which-plate'],
+    ['460 V on a nameplate of 208/230 V', [462, 463, 455], amps, 'supply', '208/230'],
+    ['280 V fits no nameplate', [280, 280, 280], amps, 'supply'],
+    // 100·max|V − mean|/mean: 230, 230, 206 → mean 222, 16/222 = 7.2 %.
+    ['lines 7.2 % apart', [230, 230, 206], amps, 'supply'],
+    ['a pair not taken', [239, '_', 240], amps, 'undecided'],
+    ['a leg not taken', [239, 241, 240], [13, 13.2, '_'], 'undecided'],
+    ['legs 10.0 % apart', [239, 241, 240], [11, 10, 9], 'in'],
+    ['legs 10.3 % apart', [239, 241, 240], [11, 9.97, 8.95], 'legs-apart'],
+    ['single-phasing: a leg draws nothing', [239, 241, 240], [18, 18, 0], 'legs-apart'],
+    ['no leg draws', [239, 241, 240], [0, 0, 0], 'not-starting'],
+  ])('%s', (_, l, c, expected, volts) => {
+    expect(of3(l, c, volts).outcome).toBe(expected);
+  });
+
+  test('a published unbalance stands in its line', () => {
+    // reference value: 462/463/455 → 1.1 % (NEMA's worked example).
+    const line = of3([462, 463, 455], amps, '460').findings.find((f) => f.name === 'Unbalance of the lines');
+    expect(plain(line?.reading)).toBe('1.1 %');
+  });
+});
+
+describe('a box', () => {
+  const unit = choice('choice', 'refrigeration');
+  const figures = (box: Cell): Parts => ({ ...bare(241, 7.1, 0.9), ...parts('°F', { box }) });
+  const later = (box: Cell): Parts => parts('°F', { box });
+  test.each<[string, Cell, Parts | undefined, string]>([
+    ['not read again yet', 47, undefined, 'wait'],
+    ['down by two', 47, later(45), 'in'],
+    ['down by less', 47, later(45.1), 'split-out'],
+    ['warmer', 47, later(48), 'split-out'],
+    ['not read again', 47, later('_'), 'undecided'],
+    ['never read', '_', undefined, 'undecided'],
+  ])('%s', (_, box, then, expected) => {
+    const given = { figures: figures(box), plate, unit, ...(then ? { later: then } : {}) };
+    expect(run('restart', given).outcome).toBe(expected);
+  });
+  test('an air conditioner’s split is no question of it', () => {
+    expect(run('restart', { figures: { ...figures(47), ...split(8) }, plate, unit, later: later(40) }).outcome).toBe(
+      'in',
+    );
+  });
+});
+
+describe('volts during a try', () => {
+  const held = (v: Cell, more: Record<string, Parts> = {}) =>
+    run('volts-held', { readings: parts('V', { v }), ...more });
+  const three = { unit: choice('choice', 'three-phase') };
+  test.each<[string, Cell, Record<string, Parts>, string]>([
+    ['on the lower limit', 197, {}, 'there'],
+    ['below it', 196.9, {}, 'between'],
+    ['three lines', 187, three, 'there'],
+    ['three lines, below', 186.9, three, 'between'],
+    ['115 V', 103.5, { plate: choice('volts', '115') }, 'there'],
+    ['115 V, below', 103.4, { plate: choice('volts', '115') }, 'between'],
+    ['nothing', 9.9, {}, 'none'],
+    ['not taken', '_', {}, 'undecided'],
+  ])('%s', (_, v, more, expected) => expect(held(v, more).outcome).toBe(expected));
+});
+
+test('what the nameplate prints may be known from elsewhere on the job', () => {
+  const printed = choice('volts', '115');
+  expect(run('restart', { figures: at(118, 5.5, 0.4), plate, printed }).outcome).toBe('in');
+  expect(run('restart', { figures: at(118, 5.5, 0.4), plate }).outcome).toBe('which-plate');
+});

@@ -1,7 +1,7 @@
 /**
  * npm run pages: every manual on the shelf as a reviewer reads it, page by page: what each step says and asks with its
  * derived class, where each answer leads, every limit with its unit and source, and the worked calls. One page: its id.
- * `--draw DIR` draws each page as SVG into a folder.
+ * `--draw DIR` draws each page as SVG into a folder; `--count` prints per symptom how many questions a call takes.
  * Exit codes: 0 printed · 1 a manual is not sound (its faults are listed) · 2 wrong usage · 3 can't be written.
  */
 import { mkdir, writeFile } from 'node:fs/promises';
@@ -9,19 +9,28 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { SHELF } from '../../../flows/index.ts';
 import { check } from '../../check.ts';
+import { compile } from '../../compile.ts';
 import { fingerprint } from '../../fingerprint.ts';
+import type { Subject } from '../../prove/index.ts';
+import { printCounts } from '../manual/counted.ts';
 import { printCover, printPage } from '../manual/printed.ts';
 import { pagesOf } from '../manual/ways.ts';
+import { may } from '../rights.ts';
 
 const say = (line = ''): void => void process.stdout.write(`${line}\n`);
 const wrong = (why: string): never => {
-  process.stderr.write(`${why}\nusage: npm run -s pages [-- PAGE…] [-- --draw FOLDER]\n`);
+  process.stderr.write(`${why}\nusage: npm run -s pages [-- PAGE…] [-- --draw FOLDER] [-- --count]\n`);
   process.exit(2);
 };
 
 // Whoever reads only the beginning (`| head`) has read enough.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 3));
-const { draw, wanted } = asked();
+const { draw, count, wanted } = asked();
+if (count) {
+  for (const manual of SHELF.filter((m) => Object.keys(m.cabinets).length > 0))
+    for (const line of printCounts(compile(manual), may as Subject['may'])) say(line);
+  process.exit(0);
+}
 const known = SHELF.flatMap(pagesOf).map(({ flow }) => flow.id);
 const unknown = wanted.find((id) => !known.includes(id));
 if (unknown !== undefined) wrong(`There is no page "${unknown}". Pages: ${known.join(', ')}.`);
@@ -40,10 +49,13 @@ for (const manual of SHELF) {
 }
 process.exitCode = sound ? 0 : 1;
 
-function asked(): { draw: string | undefined; wanted: string[] } {
+function asked(): { draw: string | undefined; count: boolean; wanted: string[] } {
   try {
-    const { values, positionals } = parseArgs({ options: { draw: { type: 'string' } }, allowPositionals: true });
-    return { draw: values.draw, wanted: positionals };
+    const { values, positionals } = parseArgs({
+      options: { draw: { type: 'string' }, count: { type: 'boolean' } },
+      allowPositionals: true,
+    });
+    return { draw: values.draw, count: values.count ?? false, wanted: positionals };
   } catch (error) {
     return wrong(error instanceof Error ? error.message : String(error));
   }

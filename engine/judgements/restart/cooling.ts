@@ -28,6 +28,32 @@ export function judgeSplit(
   return line('out', shown, word, `The split is ${shown}, outside ${limits}: ${why}.`);
 }
 
+/** A box pulls down: its air when it began to run, and some minutes on. Null where the second is still to come. */
+export function judgeBox(
+  figures: Parts | undefined,
+  later: Parts | undefined,
+  { boxFall }: RestartLimits,
+): Judging | null {
+  const [first, then] = [figureOf(figures, 'box', '°F'), figureOf(later, 'box', '°F')];
+  const limits = `${say(boxFall.value, '°F')} down or more`;
+  const line = (is: Judging['is'], reading: string, word: string, text: string): Judging => ({
+    is,
+    finding: finding({ name: 'Box', reading, limits, word, text, source: boxFall.source }),
+  });
+  if (first && later === undefined) return null;
+  if (!first || !then) return line('open', 'no reading', 'missing', 'Whether the box pulls down was not read.');
+  const fell = first.minus(then);
+  const shown = `${say(first, '°F')} → ${say(then, '°F')}`;
+  return fell.gte(boxFall.value)
+    ? line('in', shown, 'pulls down', `The box went from ${say(first, '°F')} to ${say(then, '°F')}.`)
+    : line(
+        'out',
+        shown,
+        'not pulling down',
+        `The box went from ${say(first, '°F')} to ${say(then, '°F')}: it runs and does not pull down.`,
+      );
+}
+
 /** What stops it, the gravest first. */
 const SOUNDS = {
   backwards: 'A motor runs backwards. Turn it off.',

@@ -8,6 +8,7 @@ import { say } from '../say.ts';
 
 export const RESTART_LIMITS = [
   'low',
+  'lowThree',
   'high',
   'ratedWithin',
   'nearLocked',
@@ -16,6 +17,9 @@ export const RESTART_LIMITS = [
   'sag',
   'splitLow',
   'splitHigh',
+  'linesApart',
+  'legsApart',
+  'boxFall',
 ] as const;
 export type RestartLimits = Readonly<Record<(typeof RESTART_LIMITS)[number], Limit>>;
 

@@ -1,6 +1,6 @@
 /** The line at a restart: L1–L2 against its limits, what is lost to T1–T2, how far T1–T2 falls while it starts. */
 import { Exact, type Range, within } from '../../calc/exact.ts';
-import { dropPercent, ratedRangeVolts } from '../../calc/supply.ts';
+import { dropPercent, fitsOtherRating, ratedRangeVolts, unbalancePercent } from '../../calc/supply.ts';
 import type { Parts } from '../../schema.ts';
 import { chosenOf, figureOf } from '../read.ts';
 import { finding, say, sayRange } from '../say.ts';
@@ -12,27 +12,44 @@ interface Supply {
   readonly assumed: boolean;
 }
 
-/** 208/230 V has limits of its own; a single printed voltage ± its percentage. Not read: 208/230 V is assumed. */
-export function supplyOf(plate: Parts | undefined, limits: RestartLimits): Supply {
+/** 208/230 V has limits of its own by phase; a single printed voltage ± its percentage. Not read: 208/230 V is assumed. */
+export function supplyOf(
+  plate: Parts | undefined,
+  limits: Pick<RestartLimits, 'low' | 'lowThree' | 'high' | 'ratedWithin'>,
+  phases: 1 | 3 = 1,
+): Supply {
   const figures = chosenOf(plate, 'volts').flatMap((option) => option.match(/\d{2,3}/g) ?? []);
   const [rated, second] = [...new Set(figures)];
   if (rated === undefined || second !== undefined) {
-    const range = { low: new Exact(limits.low.value), high: new Exact(limits.high.value) };
-    return { range, source: limits.low.source, assumed: rated === undefined };
+    const low = phases === 3 ? limits.lowThree : limits.low;
+    const range = { low: new Exact(low.value), high: new Exact(limits.high.value) };
+    return { range, source: low.source, assumed: rated === undefined };
   }
   return { range: ratedRangeVolts(rated, limits.ratedWithin.value), source: limits.ratedWithin.source, assumed: false };
 }
 
-const voltsIn = (figures: Parts | undefined, key: 'l1l2' | 't1t2' | 'min'): Exact | null =>
+type Pair = 'l1l2' | 'l2l3' | 'l1l3';
+const voltsIn = (figures: Parts | undefined, key: Pair | 't1t2' | 'min'): Exact | null =>
   figureOf(figures, key, 'V')?.abs() ?? null;
 
-/** `name`: what the line is called; a blower may have one leg and neutral. */
-export function judgeSupply(figures: Parts | undefined, { range, source, assumed }: Supply, name = 'L1–L2'): Judging {
+/** Whether the line fits a nameplate other than 208/230 V. */
+export const fitsOther = (figures: Parts | undefined, { ratedWithin }: RestartLimits): boolean => {
   const volts = voltsIn(figures, 'l1l2');
+  return volts !== null && fitsOtherRating(volts, ratedWithin.value);
+};
+
+/** `name`: what the line is called; a blower may have one leg and neutral. */
+export function judgeSupply(
+  figures: Parts | undefined,
+  { range, source, assumed }: Supply,
+  name = 'L1–L2',
+  key: Pair = 'l1l2',
+): Judging {
+  const volts = voltsIn(figures, key);
   const said = sayRange(range, 'V', 1, 0);
   const is = volts === null ? 'open' : within(volts, range) ? 'in' : 'out';
   const reading = volts === null ? 'no reading' : say(volts, 'V');
-  const [were, reads] = name === 'L1–L2' ? ['was', 'reads'] : ['were', 'read'];
+  const [were, reads] = name.includes('–') ? ['was', 'reads'] : ['were', 'read'];
   const plainly = {
     open: `${name} ${were} not read.`,
     in: `${name} ${reads} ${reading}, inside ${said}.`,
@@ -43,6 +60,27 @@ export function judgeSupply(figures: Parts | undefined, { range, source, assumed
     is,
     finding: finding({ name, reading, limits: said, word: is === 'open' ? 'missing' : is, text, source }),
   };
+}
+
+/** The other two pairs of three lines, and how far the three are apart. */
+export function judgeThreeLines(figures: Parts | undefined, of: Supply, { linesApart }: RestartLimits): Judging[] {
+  const pairs = [judgeSupply(figures, of, 'L2–L3', 'l2l3'), judgeSupply(figures, of, 'L1–L3', 'l1l3')];
+  const volts = (['l1l2', 'l2l3', 'l1l3'] as const).flatMap((key) => voltsIn(figures, key) ?? []);
+  if (volts.length < 3 || volts.every((v) => v.isZero())) return pairs;
+  const apart = unbalancePercent(volts);
+  const [shown, most] = [say(apart, '%', 1), say(linesApart.value, '%')];
+  const out = apart.gt(linesApart.value);
+  return [
+    ...pairs,
+    {
+      is: out ? 'out' : 'in',
+      finding: finding({
+        ...{ name: 'Unbalance of the lines', reading: shown, limits: `${most} at most`, word: out ? 'out' : 'in' },
+        ...{ text: `The three lines are ${shown} apart.${out ? ' The windings cook: turn it off.' : ''}` },
+        source: linesApart.source,
+      }),
+    },
+  ];
 }
 
 /** Two readings carry more doubt than one across a pole, so what is lost between them only raises the question. */

@@ -1,5 +1,6 @@
 /** Both motors by their amps: against LRA the compressor, against FLA the fan. RLA is no limit. */
 import { shareOf } from '../../calc/amps.ts';
+import { unbalancePercent } from '../../calc/supply.ts';
 import type { Parts } from '../../schema.ts';
 import { figureOf } from '../read.ts';
 import { finding, say } from '../say.ts';
@@ -37,6 +38,23 @@ export function judgeCompressor(figures: Parts | undefined, plate: Parts | undef
   const text = `The compressor draws ${reading}, ${percentOf(amps, rla)} of its RLA.${above ? ' RLA is no limit: look at head, coil and volts.' : ''}`;
   const is = lra || !above ? 'in' : 'open';
   return of(is, above ? 'above RLA' : 'running', text, 'RLA is no limit: common practice, no single source');
+}
+
+/** A three-phase compressor draws alike on its three legs; one that draws nothing is single-phasing. */
+export function judgeLegs(figures: Parts | undefined, { legsApart }: RestartLimits): Judging {
+  const legs = ['comp', 'comp2', 'comp3'].flatMap((key) => figureOf(figures, key, 'A')?.abs() ?? []);
+  const limits = `${say(legsApart.value, '%')} at most`;
+  const of = (is: Judging['is'], reading: string, word: string, text: string): Judging => ({
+    is,
+    finding: finding({ name: 'Legs of the compressor', reading, limits, word, text, source: legsApart.source }),
+  });
+  if (legs.length < 3) return of('open', 'no reading', 'missing', 'The amps of all three legs were not read.');
+  // That it draws nothing at all is said of the compressor.
+  if (legs.every((amps) => amps.isZero())) return of('open', '–', 'not running', 'No leg draws anything.');
+  const apart = unbalancePercent(legs);
+  const shown = say(apart, '%', 1);
+  if (apart.lte(legsApart.value)) return of('in', shown, 'in', `The three legs are ${shown} apart.`);
+  return of('out', shown, 'apart', `The three legs are ${shown} apart. Turn it off: a line or a winding is at fault.`);
 }
 
 export function judgeFan(

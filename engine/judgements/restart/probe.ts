@@ -6,7 +6,7 @@ import { chose, past, read, untaken } from '../probing.ts';
 import type { RestartLimits } from './judging.ts';
 
 type Figure = Exact | string | number;
-type Line = { figures?: Parts; later?: Parts; plate?: Parts };
+type Line = { figures?: Parts; later?: Parts; plate?: Parts; printed?: Parts; unit?: Parts };
 
 export function probeFigures(limits: RestartLimits): Line[] {
   const { low, high, ratedWithin, nearLocked, idle, dropAsk, sag, splitLow, splitHigh } = limits;
@@ -28,6 +28,7 @@ export function probeFigures(limits: RestartLimits): Line[] {
   const { split: _, ...bare } = at(line);
   const single: Parts = { ...plate, volts: chose('230') };
   return [
+    ...[...threePhase(limits, plate), ...boxed(limits, plate)],
     ...[
       at(low.value),
       at(past(low.value, '-0.01')),
@@ -56,10 +57,56 @@ export function probeFigures(limits: RestartLimits): Line[] {
     { figures: bare, plate, later: cool },
     { figures: bare, plate, later: { ...cool, sound: chose('backwards') } },
     { figures: bare, plate, later: { split: untaken } },
+    { figures: at('462'), plate },
+    { figures: at('462'), plate, printed: { volts: chose('460') } },
     { figures: at(rated.low), plate: single },
     { figures: at(rated.low.minus('0.01')), plate: single },
     { figures: at(low.value) },
     { figures: { ...at(low.value), fan: untaken }, plate },
     {},
+  ];
+}
+
+/** Lines and legs of a three-phase unit on both sides of what they may be apart. */
+function threePhase({ lowThree, linesApart, legsApart }: RestartLimits, plate: Parts): Line[] {
+  const unit = { choice: chose('three-phase') };
+  const line = (l1l2: Figure, l2l3: Figure, l1l3: Figure, comp3: Figure = 13): Line => ({
+    figures: {
+      ...{ l1l2: read(l1l2, 'V'), l2l3: read(l2l3, 'V'), l1l3: read(l1l3, 'V') },
+      ...{ comp: read(13, 'A'), comp2: read(13, 'A'), comp3: read(comp3, 'A'), fan: read(0.9, 'A') },
+      split: read(19, 'Δ°F'),
+    },
+    plate,
+    unit,
+  });
+  const least = lowThree.value;
+  // The third of three, the other two alike, that lies p of the mean above the mean: 2·x·(1 + p)/(2 − p).
+  const off = (x: number, percent: string): Exact => {
+    const p = new Exact(percent).div(100);
+    return new Exact(2 * x).times(new Exact(1).plus(p)).div(new Exact(2).minus(p));
+  };
+  return [
+    line(least, least, least),
+    line(past(least, '-0.01'), least, least),
+    line(least, least, past(least, '-0.01')),
+    line(220, 220, off(220, linesApart.value).toDecimalPlaces(2, Exact.ROUND_DOWN)),
+    line(220, 220, off(220, linesApart.value).toDecimalPlaces(2, Exact.ROUND_UP)),
+    line(220, 220, 220, off(13, legsApart.value).toDecimalPlaces(3, Exact.ROUND_DOWN)),
+    line(220, 220, 220, off(13, legsApart.value).toDecimalPlaces(3, Exact.ROUND_UP)),
+    { ...line(220, 220, 220), figures: { ...line(220, 220, 220).figures, comp3: untaken } },
+  ];
+}
+
+/** Boxes that fall by as much as they must, and a little less. */
+function boxed({ boxFall }: RestartLimits, plate: Parts): Line[] {
+  const unit = { choice: chose('refrigeration') };
+  const box = (of: Figure): Parts => ({ box: read(of, '°F') });
+  const figures = { l1l2: read(240, 'V'), comp: read(13, 'A'), fan: read(0.9, 'A'), ...box(47) };
+  const fallen = new Exact(47).minus(boxFall.value);
+  return [
+    { figures, plate, unit },
+    { figures, plate, unit, later: box(fallen) },
+    { figures, plate, unit, later: box(past(fallen.toString(), '0.1')) },
+    { figures, plate, unit, later: { box: untaken } },
   ];
 }

@@ -74,6 +74,7 @@ export function probeSupply(limits: SupplyLimits): Given[] {
     { line: hot({ hn: 0 }) },
     { line: hot({ hn: 0, hg: 0 }) },
     { line: legs({}) },
+    { line: three({ l1l2: 460, l2l3: 460, l1l3: 460 }) },
     {},
   ];
 }

@@ -1,3 +1,4 @@
+import { fitsOtherRating } from '../../calc/supply.ts';
 import { judgement } from '../judgement.ts';
 import { figureOf } from '../read.ts';
 import { finding } from '../say.ts';
@@ -7,6 +8,7 @@ import { rangeOf, type Seen, SUPPLY_LIMITS } from './range.ts';
 
 const OUTCOMES = [
   'good',
+  'which-plate',
   'absent',
   'leg-lost',
   'neutral',
@@ -22,7 +24,8 @@ const OUTCOMES = [
 /**
  * The supply of a unit, V. Two legs: `l1l2`, `l1g`, `l2g`. 115 V: `hn`, `hg`, `ng`. Three-phase: `l1l2`, `l2l3`, `l1l3` and
  * to ground. During the start: `min` the lowest of the line, `t1t2` the lowest at the load side. Limits by the plate's
- * volts, the phase and the kind of compressor. Signs are dropped.
+ * volts, the phase and the kind of compressor; where nobody read the plate and the line fits another than 208/230 V, it is
+ * asked first. Signs are dropped.
  */
 export const supply = judgement({
   id: 'supply',
@@ -49,6 +52,9 @@ export const supply = judgement({
         findings: [finding({ name: 'Supply', reading: 'no reading', word: 'missing', text })],
       };
     }
+    const across = figureOf(line, 'l1l2', 'V')?.abs();
+    if (judged.outcome === 'out' && range.assumed && across && fitsOtherRating(across, limits.ratedWithin.value))
+      return { outcome: 'which-plate', findings: judged.findings };
     return judged;
   },
   probe: (limits) => probeSupply(limits),
