@@ -13,11 +13,11 @@ import compress from '@fastify/compress';
 import cookie from '@fastify/cookie';
 import files from '@fastify/static';
 import swagger from '@fastify/swagger';
-import { type FastifyInstance, fastify, LogController } from 'fastify';
+import { type FastifyInstance, type FastifyReply, fastify, LogController } from 'fastify';
 import { jsonSchemaTransform, validatorCompiler } from 'fastify-type-provider-zod';
 import { readBuilt } from './built.ts';
 import { problemDocument } from './document.tsx';
-import { ASSETS, guard } from './guard.ts';
+import { ASSETS, guard, headersOf } from './guard.ts';
 import type { WebParts } from './parts.ts';
 import { answerProblem, Problem } from './problem.ts';
 import { limitRates, MOST_LAG, PER_PERSON } from './rates.ts';
@@ -59,6 +59,13 @@ export function buildServer(parts: WebParts): FastifyInstance {
     trustProxy: (_address, hop) => hop < (parts.proxies ?? 0),
     // Told apart among several servers, and given to whoever asks, so that a report of trouble finds its lines.
     genReqId: () => randomBytes(8).toString('hex'),
+    // An address that no route can have, such as one with a broken sign in it.
+    frameworkErrors: (_error, request, reply) => {
+      const { code, message } = new Problem(400, 'bad-request', 'There is no such address.');
+      const answer = reply as FastifyReply;
+      answer.code(400).headers(headersOf(request.url, parts)).type('application/json; charset=utf-8');
+      answer.send(JSON.stringify({ error: code, what: message }));
+    },
     requestTimeout: SLOWEST,
     connectionTimeout: SLOWEST,
     http: { headersTimeout: HEADERS_TIME, maxHeaderSize: HEADERS_LIMIT, connectionsCheckingInterval: LOOK_EVERY },

@@ -43,22 +43,25 @@ declare module 'fastify' {
   }
 }
 
-export function guard(app: FastifyInstance, { publicUrl, secureCookies }: WebParts): void {
-  const home = new URL(publicUrl).host;
+/** What goes with every answer, also where the router refuses an address before any route is found. */
+export const headersOf = (url: string, { secureCookies }: Pick<WebParts, 'secureCookies'>): Record<string, string> => ({
+  'content-security-policy': POLICY,
+  'x-content-type-options': 'nosniff',
+  'x-frame-options': 'DENY',
+  // Not `no-referrer`: a browser would then send `Origin: null` with the sign-in form.
+  'referrer-policy': 'same-origin',
+  'cross-origin-opener-policy': 'same-origin',
+  'cross-origin-resource-policy': 'same-origin',
+  'permissions-policy': PERMISSIONS,
+  // Hashed names change with their content; anything else is as of now and for one person.
+  'cache-control': url.startsWith(ASSETS) ? 'public, max-age=31536000, immutable' : 'no-store',
+  ...(secureCookies ? { 'strict-transport-security': 'max-age=31536000; includeSubDomains' } : {}),
+});
+
+export function guard(app: FastifyInstance, parts: WebParts): void {
+  const home = new URL(parts.publicUrl).host;
   app.addHook('onRequest', async (request, reply) => {
-    reply.headers({
-      'content-security-policy': POLICY,
-      'x-content-type-options': 'nosniff',
-      'x-frame-options': 'DENY',
-      // Not `no-referrer`: a browser would then send `Origin: null` with the sign-in form.
-      'referrer-policy': 'same-origin',
-      'cross-origin-opener-policy': 'same-origin',
-      'cross-origin-resource-policy': 'same-origin',
-      'permissions-policy': PERMISSIONS,
-      // Hashed names change with their content; anything else is as of now and for one person.
-      'cache-control': request.url.startsWith(ASSETS) ? 'public, max-age=31536000, immutable' : 'no-store',
-      ...(secureCookies ? { 'strict-transport-security': 'max-age=31536000; includeSubDomains' } : {}),
-    });
+    reply.headers(headersOf(request.url, parts));
     if (changes(request)) mustComeFromHere(request, home);
   });
   app.addHook('onSend', async (_request, reply) => {

@@ -98,4 +98,6 @@ export const Me = z.object({
 export const Trouble = z.object({ error: z.string(), what: z.string() });
 export const troubles = { 401: Trouble, 403: Trouble, 404: Trouble, 500: Trouble } as const;
 export const changeTroubles = { ...troubles, 400: Trouble, 413: Trouble, 503: Trouble } as const;
+/** What a surface names a request by, so that it counts once: as in a reply. */
+export const ClientId = z.string().check(z.regex(/^[A-Za-z0-9._:~-]{1,64}$/));
 export const JobParams = z.object({ job: z.string().check(z.minLength(1), z.maxLength(200)) });

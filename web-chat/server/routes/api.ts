@@ -4,13 +4,13 @@ import type { Person } from '../../../engine/desk/index.ts';
 import { Reply } from '../../../engine/index.ts';
 import type { WebParts } from '../parts.ts';
 import { signedIn } from '../session.ts';
-import { changeTroubles, JobCard, JobParams, JobView, Me, Turn, troubles } from '../shapes.ts';
+import { ClientId, changeTroubles, JobCard, JobParams, JobView, Me, Turn, troubles } from '../shapes.ts';
 
 const NewCall = z.strictObject({
   title: z.string().check(z.trim(), z.minLength(1), z.maxLength(200)),
   assign: z.optional(z.string().check(z.minLength(1), z.maxLength(200))),
   training: z.optional(z.boolean()),
-  client: z.string().check(z.minLength(1), z.maxLength(64)),
+  client: ClientId,
 });
 
 /** The desk's use cases over JSON. A refusal is an answer (200, `refusal` in the turn), not an error. */

@@ -7,10 +7,10 @@ import { Feeds } from '../feed.ts';
 import { AlarmLine, Board, Known } from '../office-shapes.ts';
 import type { WebParts } from '../parts.ts';
 import { signedIn, whoAsks } from '../session.ts';
-import { changeTroubles, JobCard, JobParams, Turn, troubles } from '../shapes.ts';
+import { ClientId, changeTroubles, JobCard, JobParams, Turn, troubles } from '../shapes.ts';
 import { meOf } from './api.ts';
 
-const client = z.string().check(z.minLength(1), z.maxLength(64));
+const client = ClientId;
 const named = z.string().check(z.minLength(1), z.maxLength(200));
 const Words = z.string().check(z.maxLength(200));
 
