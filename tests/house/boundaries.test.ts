@@ -69,7 +69,7 @@ describe('who may import whom', () => {
     ['engine/store/sqlite.ts', 'better-sqlite3'],
     ['flows/capacitor.ts', './limits.ts'],
     ['flows/capacitor.ts', '../engine/vocabulary.ts'],
-    ['bot/terminal/main.ts', '../../engine/store/index.ts'],
+    ['bot/terminal/run.ts', '../../engine/store/index.ts'],
     ['web-chat/server/main.ts', '../../engine/store/index.ts'],
     ['web-chat/server/routes.ts', '../../engine/desk/index.ts'],
   ])('%s may import %s', (path, specifier) => {

@@ -30,7 +30,7 @@ const NODE = /^node:/;
 const PURE = /^engine\/(?!(desk|report|store)\/)/;
 const DESK_TYPES = /^engine\/desk\/types\.ts$/;
 const FACE = [/^engine\/index\.ts$/, /^engine\/desk\/(index|types)\.ts$/, /^flows\/index\.ts$/];
-/** What only a main file needs, to put the parts together. */
+/** What only a file needs that puts the parts together: a main file, or what the terminal's runs. */
 const COMPOSITION = [/^engine\/store\/(index|port)\.ts$/, /^seeds\/index\.ts$/];
 const BOT_COMMON = /^bot\/[^/]+\.ts$/;
 
@@ -140,7 +140,7 @@ function importsOf(source: Source): Import[] {
 export function forbiddenImports(source: Source): string[] {
   const zone = ZONES.find(({ holds }) => holds.test(source.path));
   if (!zone) return [`${source.path} is in no part of the tree that has a rule`];
-  const main = /^(bot\/[^/]+|web-chat\/server)\/main\.ts$/.test(source.path);
+  const main = /^(bot\/[^/]+\/main|bot\/terminal\/run|web-chat\/server\/main)\.ts$/.test(source.path);
   const files = main ? [...zone.files, ...COMPOSITION] : zone.files;
   return importsOf(source)
     .filter(({ target, ours, typeOnly }) => {

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
-import { Program, run } from './program.ts';
+import { OwnProcess, Program, run, runAlone } from './program.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
 
@@ -87,17 +87,16 @@ describe('exit codes', () => {
   });
 
   test('a reader who goes away ends it without a word', async () => {
-    const terminal = new Program();
+    const terminal = new OwnProcess();
     await terminal.next();
-    terminal.child.stdout.destroy();
+    const ended = terminal.leave();
     terminal.set('d').set('psc');
-    const [code] = await new Promise<unknown[]>((resolve) => terminal.child.once('exit', (...all) => resolve(all)));
-    expect([code, terminal.stderr]).toEqual([0, '']);
+    expect([await ended, terminal.stderr]).toEqual([0, '']);
   });
 });
 
 test('a script without --db leaves nothing in the temporary folder', async () => {
   const own = await mkdtemp(at('tmp-'));
-  const { code } = await run(['--json'], 'd\n', { TMPDIR: own });
+  const { code } = await runAlone(['--json'], 'd\n', { TMPDIR: own });
   expect([code, await readdir(own)]).toEqual([0, []]);
 });

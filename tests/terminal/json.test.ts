@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { TO_READINGS } from '../people.ts';
-import { at, Program, run, verdicts } from './program.ts';
+import { at, OwnProcess, Program, run, verdicts } from './program.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
 
@@ -129,7 +129,7 @@ describe('what can’t be used is an error, and it goes on', () => {
     going = new Program();
     await going.next();
   });
-  afterAll(() => going.kill());
+  afterAll(() => going.end());
 
   test.each<[string, string, RegExp]>([
     ['bad JSON', '{"kind": "text", ', /not valid JSON/],
@@ -170,11 +170,11 @@ describe('what can’t be used is an error, and it goes on', () => {
 
 describe('a database that stays', () => {
   test('a second process continues where the first one was killed', async () => {
-    const first = new Program('--db', file('killed'), at(0).replace(' ', '='));
+    const first = new OwnProcess('--db', file('killed'), at(0).replace(' ', '='));
     const { prompt } = await first.next();
     const told = await first.types(...TO_READINGS.slice(0, 8));
     await first.kill();
-    const second = new Program('--db', file('killed'), '--at', '2026-07-14T15:02:00Z');
+    const second = new OwnProcess('--db', file('killed'), '--at', '2026-07-14T15:02:00Z');
     const resumed = await second.next();
     expect(resumed.prompt).toEqual(told.prompt);
     expect([resumed.prompt.job, resumed.entries]).toEqual([prompt.job, []]);
@@ -186,7 +186,7 @@ describe('a database that stays', () => {
   test('killed after each reply: what was answered is there', async () => {
     let last = 3;
     for (const line of TO_READINGS.slice(0, 3)) {
-      const terminal = new Program('--db', file('each'));
+      const terminal = new OwnProcess('--db', file('each'));
       expect((await terminal.next()).prompt.last).toBe(last);
       last = (await terminal.types(line)).prompt.last;
       await terminal.kill();
@@ -195,7 +195,7 @@ describe('a database that stays', () => {
   });
 
   test('a reply that was answered and is sent again after a crash has no second effect', async () => {
-    const first = new Program('--db', file('again'));
+    const first = new OwnProcess('--db', file('again'));
     const { prompt } = await first.next();
     const reply = { kind: 'text', client: 'once', seq: prompt.seq, text: 'd' };
     const told = await first.say(reply);

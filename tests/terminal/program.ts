@@ -1,10 +1,14 @@
-/** The terminal as its own process, as a script or another program drives it. */
-import { type ChildProcessWithoutNullStreams, spawn } from 'node:child_process';
+/** The terminal as a script or another program drives it: here, or as a process of its own where it is killed. */
+import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { createInterface } from 'node:readline';
+import { PassThrough, type Readable, type Writable } from 'node:stream';
+import { text } from 'node:stream/consumers';
+import { runTerminal } from '../../bot/terminal/run.ts';
 import type { Entry, Prompt, Refusal } from '../../engine/index.ts';
 import { bundle } from '../process.ts';
 
+process.env.TZ = 'UTC';
 export const program: string = await bundle(new URL('../../bot/terminal/main.ts', import.meta.url));
 
 export interface Told {
@@ -14,18 +18,47 @@ export interface Told {
   readonly info: string[] | null;
   readonly error?: string;
 }
+interface Started {
+  readonly input: Writable;
+  readonly output: Readable;
+  readonly errors: Readable;
+  readonly ended: Promise<number | null>;
+  readonly kill?: () => void;
+}
+
+/** What main.ts does with the streams of its process; a process starts in seconds, this in milliseconds. */
+function here(args: readonly string[]): Started {
+  const [input, output, errors] = [new PassThrough(), new PassThrough(), new PassThrough()];
+  const ended = runTerminal(args, { input, output, errors, tty: false, colour: false }).finally(() => {
+    output.end();
+    errors.end();
+  });
+  return { input, output, errors, ended };
+}
+function asProcess(args: readonly string[], env: Record<string, string> = {}): Started {
+  const child = spawn(process.execPath, [program, ...args], { env: { ...process.env, TZ: 'UTC', ...env } });
+  child.stdin.on('error', () => undefined);
+  const ended = once(child, 'exit').then(([code]) => code as number | null);
+  return {
+    ...{ input: child.stdin, output: child.stdout, errors: child.stderr, ended },
+    kill: () => child.kill('SIGKILL'),
+  };
+}
 
 export class Program {
-  readonly child: ChildProcessWithoutNullStreams;
+  readonly #started: Started;
   readonly #told: AsyncIterator<string>;
   stderr = '';
 
   constructor(...args: string[]) {
-    this.child = spawn(process.execPath, [program, '--json', ...args], { env: { ...process.env, TZ: 'UTC' } });
-    this.child.stderr.on('data', (data) => {
+    this.#started = this.start(['--json', ...args]);
+    this.#started.errors.on('data', (data) => {
       this.stderr += String(data);
     });
-    this.#told = createInterface({ input: this.child.stdout })[Symbol.asyncIterator]();
+    this.#told = createInterface({ input: this.#started.output })[Symbol.asyncIterator]();
+  }
+  protected start(args: readonly string[]): Started {
+    return here(args);
   }
 
   /** The next object; throws where a line is no JSON or the program has ended. */
@@ -36,7 +69,7 @@ export class Program {
   }
   /** Lines that are no reply: nothing comes back. */
   set(line: string): this {
-    this.child.stdin.write(`${line}\n`);
+    this.#started.input.write(`${line}\n`);
     return this;
   }
   say(line: string | object): Promise<Told> {
@@ -55,37 +88,44 @@ export class Program {
   }
   /** No more lines: the exit code, after checking that nothing else was told. */
   async end(): Promise<number | null> {
-    this.child.stdin.end();
-    const [code] = this.child.exitCode === null ? await once(this.child, 'exit') : [this.child.exitCode];
+    this.#started.input.end();
+    const code = await this.#started.ended;
     const rest = await this.#told.next();
     if (!rest.done) throw new Error(`it told more: ${rest.value}`);
-    return code as number | null;
+    return code;
   }
-  async kill(): Promise<void> {
-    this.child.kill('SIGKILL');
-    await once(this.child, 'exit');
+  /** Whoever read goes away: the exit code. */
+  leave(): Promise<number | null> {
+    this.#started.output.destroy();
+    return this.#started.ended;
+  }
+  protected async stop(): Promise<void> {
+    this.#started.kill?.();
+    await this.#started.ended;
+  }
+}
+/** As it is started for real, so that it can be killed. */
+export class OwnProcess extends Program {
+  protected override start(args: readonly string[]): Started {
+    return asProcess(args);
+  }
+  kill(): Promise<void> {
+    return this.stop();
   }
 }
 
-/** Runs to the end on this input. */
-export async function run(
-  args: readonly string[],
-  input = '',
-  env: Record<string, string> = {},
-): Promise<{ code: number; stdout: string; stderr: string }> {
-  const child = spawn(process.execPath, [program, ...args], { env: { ...process.env, TZ: 'UTC', ...env } });
-  let [stdout, stderr] = ['', ''];
-  child.stdout.on('data', (data) => {
-    stdout += String(data);
-  });
-  child.stderr.on('data', (data) => {
-    stderr += String(data);
-  });
-  child.stdin.on('error', () => undefined);
-  child.stdin.end(input);
-  const [code] = await once(child, 'close');
-  return { code: code as number, stdout, stderr };
+type Came = { code: number | null; stdout: string; stderr: string };
+async function toTheEnd({ input, output, errors, ended }: Started, lines: string): Promise<Came> {
+  const told = Promise.all([text(output), text(errors)]);
+  input.end(lines);
+  const [code, [stdout, stderr]] = await Promise.all([ended, told]);
+  return { code, stdout, stderr };
 }
+/** Runs to the end on this input. */
+export const run = (args: readonly string[], input = ''): Promise<Came> => toTheEnd(here(args), input);
+/** The same as a process of its own. */
+export const runAlone = (args: readonly string[], input = '', env: Record<string, string> = {}): Promise<Came> =>
+  toTheEnd(asProcess(args, env), input);
 
 /** Minutes after the first line of a scripted call. */
 export const at = (minutes: number): string =>
