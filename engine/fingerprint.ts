@@ -38,17 +38,20 @@ export function fingerprint(manual: Manual, digest: Digest = digestOf): string {
     ...(others.length > 0 ? { isolations: Object.fromEntries(others) } : {}),
     ...(manual.caller ? { caller: manual.caller } : {}),
     start: plan.start,
+    steps: HERE,
     places: HERE,
     judgements: [...used].sort().map((id) => `${id}@${judgementOf(id).semantics}`),
   };
-  // A step stands at several places, in each round and cabinet: most of the JSON is written once.
-  const steps = new Map<Place['step'], string>();
+  // A step stands at several places, in each round and cabinet: it is written once, and its places say which it is.
+  const steps = new Map<Place['step'], number>();
   const placeJson = (place: Place): string => {
-    const step = steps.get(place.step) ?? json(withoutPicture(place.step));
+    const step = steps.get(place.step) ?? steps.size;
     steps.set(place.step, step);
-    return put(json({ ...place, step: HERE }), 'step', step);
+    return json({ ...place, step });
   };
-  const print = digest(put(json(body), 'places', `[${places.map(placeJson).join(',')}]`));
+  const laid = `[${places.map(placeJson).join(',')}]`;
+  const written = `[${[...steps.keys()].map((step) => json(withoutPicture(step))).join(',')}]`;
+  const print = digest(put(put(json(body), 'places', laid), 'steps', written));
   prints.set(manual, print);
   return print;
 }
