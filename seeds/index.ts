@@ -46,6 +46,8 @@ export const DEMO_SHOP = 'Quillbrook Cooling (demo)';
 export async function loadDemo(store: Store, parts: Omit<DeskParts, 'store'>): Promise<boolean> {
   if ((await store.meta('demo')) !== null || (await store.people()).length > 0) return false;
   for (const person of DEMO_PEOPLE) await store.savePerson(person);
+  // Here a senior says whether a tag will do, so that there is something to say.
+  await store.saveSettings({ ...(await store.settings()), tagWithExtraMeasure: false });
   let minute = 0;
   const now = parts.clock().getTime();
   const sheets = createSheets(store);

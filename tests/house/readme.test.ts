@@ -34,6 +34,8 @@ const NAMES = new Set([
     'Python',
     'Kysely',
   ],
+  // Keys of a keyboard, and the demo's own invented people.
+  ...['Tab', 'Space', 'Enter', 'Dana', 'Ines', 'Ruth'],
 ]);
 /** Capitalised words inside a sentence are names; headings, tables and code are left out. */
 function namesIn(page: string): string[] {

@@ -18,11 +18,13 @@ export interface Shop {
   readonly close: () => Promise<void>;
 }
 
-export async function openShop(): Promise<Shop> {
+/** With the people of the tests, or with nobody, so that the demo can be loaded. */
+export async function openShop(crew: 'people' | 'nobody' = 'people'): Promise<Shop> {
   const folder = await mkdtemp(join(tmpdir(), 'nocool-shop-'));
   const file = join(folder, 'shop.sqlite');
   const store = await openSqlite(file, { busyMs: 50 });
-  for (const { id, name, roles } of Object.values(PEOPLE)) await store.savePerson(personOf(id, name, roles));
+  const people = crew === 'people' ? Object.values(PEOPLE) : [];
+  for (const { id, name, roles } of people) await store.savePerson(personOf(id, name, roles));
   let ahead = 0;
   const clock = () => new Date(Date.now() + ahead);
   const desk = createDesk({ store, shelf: SHELF, clock, random: (bytes) => randomBytes(bytes).toString('hex') });

@@ -79,10 +79,13 @@ if (slackSet) {
   slack = startChat({ program: '../../bot/slack/main.js', env: { ...process.env, NOCOOL_URL: publicUrl }, onMessage });
 }
 say(`nocool is at ${publicUrl}`);
+// A browser holds one sign-in for each name of a machine, so on localhost each of the demo gets a name of their own.
+const at = (id: string, link: string): string =>
+  config.NOCOOL_URL ? link : link.replace('//localhost:', `//${id}.localhost:`);
 if ((await store.meta('demo')) !== null) {
   say('Sign in as (each link works once, for seven days):');
-  for (const person of DEMO_PEOPLE)
-    say(`  ${person.name}, ${person.roles.join(' and ')}: ${await issueLink(web, person.id)}`);
+  for (const { id, name, roles } of DEMO_PEOPLE)
+    say(`  ${name}, ${roles.join(' and ')}: ${at(id, await issueLink(web, id))}`);
 }
 
 // Links and sessions that have expired open nothing; once an hour they go.

@@ -1,4 +1,4 @@
-/** A call as it was taken, in lines: who, where, how soon, what is likely, what to load, what was told. */
+/** A call as it was taken, in lines: who, where, how soon, what is likely, what to load, what they saw, what was told. */
 import type { Call } from '../../schema.ts';
 import type { Resolve } from '../../words.ts';
 
@@ -17,10 +17,10 @@ export function callLines(call: Call, resolve: Resolve): string[] {
   const causes = call.causes.map(({ cause, because }) => `Likely: ${cause}. ${because}.`);
   return [
     ...words,
-    ...call.said,
     ...(call.urgency === null ? [] : [`How soon: ${HOW_SOON[call.urgency]}. ${call.reasons.join(' ')}`]),
     ...causes,
     ...call.load.map((line) => `Load: ${line}`),
+    ...call.said,
     ...(call.certified ? ['Somebody with the refrigerant certification should go.'] : []),
     ...(call.told.length > 0 ? [`The caller was told: ${call.told.join('; ')}.`] : []),
   ];

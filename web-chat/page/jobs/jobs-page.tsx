@@ -6,9 +6,11 @@ import { forgetPhotos } from '../kept/photo-draft.ts';
 import { openShelf } from '../kept/shelf.ts';
 import { useOutbox } from '../kept/use-outbox.ts';
 import { getJobs, postSignOut } from '../net/api.ts';
+import { keepLooking } from '../net/feed.ts';
 import { Outdated, useOutdated } from '../outdated.tsx';
-import { type CrewMember, isOfOffice, type JobsState } from '../state.ts';
+import { type CrewMember, isOfOffice, isSenior, type JobsState } from '../state.ts';
 import { forgetPages, keptAt } from '../worker/register.ts';
+import { HowSoon } from './how-soon.tsx';
 import { NewCall } from './new-call.tsx';
 
 const STATES = {
@@ -44,6 +46,8 @@ export function JobsPage({ me, build, jobs: first, crew }: JobsState) {
       else timer = setTimeout(back, AGAIN);
     };
     const back = () => void renew();
+    // A call that is given out is there at once, whoever looks.
+    const stop = keepLooking(back, () => setOld(true));
     document.addEventListener('visibilitychange', back);
     window.addEventListener('online', back);
     if (keptAt() !== null) back();
@@ -52,6 +56,7 @@ export function JobsPage({ me, build, jobs: first, crew }: JobsState) {
     void forgetPhotos(me.id);
     return () => {
       clearTimeout(timer);
+      stop();
       document.removeEventListener('visibilitychange', back);
       window.removeEventListener('online', back);
     };
@@ -75,6 +80,11 @@ export function JobsPage({ me, build, jobs: first, crew }: JobsState) {
         <a class="key" href="/board">
           {isOfOffice(me) ? 'Board' : 'My day'}
         </a>
+        {isSenior(me) && (
+          <a class="key" href="/review">
+            Review
+          </a>
+        )}
         {leaving && (
           <p role="alert">
             {`Not on the server yet: ${replies.length}. It stays on this phone and is sent when you sign in here again.`}
@@ -101,13 +111,18 @@ interface CardProps {
   /** Replies of this job that are on this phone alone. */
   readonly waits: number;
 }
+/** Nobody has answered anything on it: what is asked first says nothing of it. */
+const isNew = ({ state, begun }: JobCard): boolean => state === 'under-way' && !begun;
+
 const Card = ({ job, crew, waits }: CardProps) => (
   <li data-state={job.state}>
     <a href={`/jobs/${encodeURIComponent(job.job)}`}>{job.title}</a>
     <p>
-      <strong>{STATES[job.state]}</strong>
-      {job.training && ' · training'} · {job.where}
+      <strong>{isNew(job) ? 'new' : STATES[job.state]}</strong>
+      {job.training && ' · training'}
+      {!isNew(job) && ` · ${job.where}`}
     </p>
+    {job.state !== 'finished' && job.state !== 'signed' && <HowSoon urgency={job.urgency} />}
     {job.verdict !== null && <p>{job.verdict}</p>}
     <p>{job.isolation}</p>
     {waits > 0 && <p class="standing">{`${waits} on this phone, not on the server`}</p>}

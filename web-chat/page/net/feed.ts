@@ -19,9 +19,26 @@ export function listen(job: string, after: number, on: On & { readonly news: (se
   });
 }
 
+/** Milliseconds in which several news are one look. */
+const GATHER = 150;
+
 /** Listens to whatever happens on jobs that this person may see, while the page is looked at. */
 export const listenToAll = (on: On & { readonly news: () => void }): (() => void) =>
   follow(() => '/api/feed', { ...on, event: on.news });
+
+/** Looks again, soon, whenever something happened on a job of a list, and when contact is back. */
+export function keepLooking(look: () => void, lost: () => void): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const soon = (): void => {
+    clearTimeout(timer);
+    timer = setTimeout(look, GATHER);
+  };
+  const stop = listenToAll({ news: soon, contact: (there) => (there ? soon() : lost()) });
+  return () => {
+    clearTimeout(timer);
+    stop();
+  };
+}
 
 /**
  * The browser reconnects by itself and says which event it saw last; where it gives up, or where a dead line says

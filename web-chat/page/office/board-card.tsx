@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Board, JobCard, JobView } from '../../../engine/desk/types.ts';
+import { HowSoon } from '../jobs/how-soon.tsx';
 import { getView } from '../net/api.ts';
 import { Give } from './give.tsx';
 
-const HOW_SOON = { now: 'NOW', first: 'TODAY, FIRST', today: 'TODAY', soon: 'NEXT FREE VISIT' } as const;
 /** Lines of the ticket that are shown of a job that is followed. */
 const LINES = 4;
 
@@ -19,6 +19,9 @@ export function BoardCard({ card, board, gives, onGiven }: CardProps) {
   const { job, title, urgency, causes, load, assigned } = card;
   const name = (id: string): string => board.crew.find((line) => line.id === id)?.name ?? id;
   const calling = card.state === 'taking';
+  // What is asked first says nothing of a call on which nobody has begun.
+  const fresh = card.state === 'under-way' && !card.begun;
+  const over = card.state === 'finished' || card.state === 'signed';
   const given = ['under-way', 'held', 'paused', 'emergency'].includes(card.state);
   return (
     <article class="board-card" id={`card-${job}`} data-state={card.state}>
@@ -26,14 +29,10 @@ export function BoardCard({ card, board, gives, onGiven }: CardProps) {
         <a href={`${calling ? '/calls' : '/jobs'}/${encodeURIComponent(job)}`}>{title}</a>
       </h3>
       {card.training && <p>Training: never counts.</p>}
-      {urgency !== null && (
-        <p>
-          <strong>{HOW_SOON[urgency.level]}</strong> {urgency.why}
-        </p>
-      )}
-      <p>{card.where}</p>
+      {!over && <HowSoon urgency={urgency} />}
+      {!fresh && <p>{card.where}</p>}
       {card.verdict !== null && <p>{card.verdict}</p>}
-      {card.begun && !calling && <p>{card.isolation}</p>}
+      {card.begun && !calling && !over && <p>{card.isolation}</p>}
       {(causes.length > 0 || load.length > 0) && (
         <p>
           {causes.length > 0 && `Likely: ${causes.join(', ')}. `}

@@ -1,7 +1,7 @@
 /** The board: a rack of tickets by how they stand, the most urgent first; who is free; what runs out. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Board, JobCard } from '../../../engine/desk/types.ts';
-import { listenToAll } from '../net/feed.ts';
+import { keepLooking } from '../net/feed.ts';
 import { Outdated, useOutdated } from '../outdated.tsx';
 import { type BoardState, isOfOffice, isSenior } from '../state.ts';
 import { BoardCard } from './board-card.tsx';
@@ -12,8 +12,6 @@ import { TakeCall } from './take-call.tsx';
 
 /** Cards of one column that are drawn; the rest is found by words. */
 const SHOWN = 30;
-/** Milliseconds in which several news are one look. */
-const GATHER = 150;
 
 const COLUMNS: readonly { readonly title: string; readonly holds: (card: JobCard) => boolean }[] = [
   { title: 'Emergency', holds: ({ alarm, state }) => alarm !== null || state === 'emergency' },
@@ -33,21 +31,19 @@ export function BoardPage({ me, build, board: first }: BoardState) {
   const [live, setLive] = useState(false);
   const outdated = useOutdated(build);
   const office = isOfOffice(me);
-  const looking = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const look = async (): Promise<void> => {
     const got = await getBoard();
     setOld(!got.ok);
     if (got.ok) setBoard(got.value);
   };
-  const soon = (): void => {
-    clearTimeout(looking.current);
-    looking.current = setTimeout(() => void look(), GATHER);
-  };
   useEffect(() => {
     setLive(true);
     const target = decodeURIComponent(location.hash.slice(1));
     if (target !== '') document.getElementById(`card-${target}`)?.querySelector('a')?.focus();
-    return listenToAll({ news: soon, contact: (there) => (there ? soon() : setOld(true)) });
+    return keepLooking(
+      () => void look(),
+      () => setOld(true),
+    );
   }, []);
   const columns = byColumn(board.jobs);
   return (
@@ -81,7 +77,7 @@ export function BoardPage({ me, build, board: first }: BoardState) {
               {title} <small>{cards.filter(({ training }) => !training).length}</small>
             </h2>
             {cards.slice(0, SHOWN).map((card) => (
-              <BoardCard key={card.job} card={card} board={board} gives={office} onGiven={soon} />
+              <BoardCard key={card.job} card={card} board={board} gives={office} onGiven={() => void look()} />
             ))}
             {cards.length > SHOWN && <p>{`And ${cards.length - SHOWN} more: find them by words.`}</p>}
           </section>

@@ -4,6 +4,7 @@ import type { ReviewCard } from '../../../engine/desk/types.ts';
 import { Conditions } from '../conditions.tsx';
 import { getQueue } from '../net/api.ts';
 import { useSettled } from '../net/clock.ts';
+import { keepLooking } from '../net/feed.ts';
 import { Outdated, useOutdated } from '../outdated.tsx';
 import type { QueueState } from '../state.ts';
 import { Keys } from './keys.tsx';
@@ -20,9 +21,6 @@ const STATES: Readonly<Record<ReviewCard['state'], string>> = {
   taking: 'a call being taken',
   taken: 'a call that was taken',
 };
-/** Milliseconds between looks at the queue while it is looked at. */
-const LOOK = 20_000;
-
 export function QueuePage({ me, build, queue: first }: QueueState) {
   const [pages, setPages] = useState([first]);
   const [old, setOld] = useState(false);
@@ -32,19 +30,15 @@ export function QueuePage({ me, build, queue: first }: QueueState) {
 
   useEffect(() => {
     const look = async (): Promise<void> => {
-      if (document.visibilityState !== 'visible') return;
       const got = await getQueue(null);
       setOld(!got.ok);
       // Only the first page is renewed: what somebody has paged to stays under their eyes.
       if (got.ok) setPages((was) => (was.length > 1 ? was : [got.value]));
     };
-    const timer = setInterval(() => void look(), LOOK);
-    const back = () => void look();
-    document.addEventListener('visibilitychange', back);
-    return () => {
-      clearInterval(timer);
-      document.removeEventListener('visibilitychange', back);
-    };
+    return keepLooking(
+      () => void look(),
+      () => setOld(true),
+    );
   }, []);
   const more = async (): Promise<void> => {
     const got = await getQueue(next);

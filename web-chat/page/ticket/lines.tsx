@@ -12,6 +12,12 @@ import { Verdict } from './verdict.tsx';
 const OPEN = 1;
 const STANDING = { kept: null, event: null, 'set-aside': 'set aside', fallen: 'no longer counts' } as const;
 
+/** What the dispatcher wrote down with the caller on the line. */
+const isTheCall = ({ kind }: TicketLine): boolean => kind === 'set';
+/** A call that was given out, and nobody has answered anything on it. */
+export const notBegun = ({ ticket }: JobView): boolean =>
+  ticket.some(isTheCall) && !ticket.some(({ kind }) => kind === 'answered' || kind === 'alarmed');
+
 interface LinesProps {
   readonly view: JobView;
   /** The line that is being changed, and its question, which stands in its place. */
@@ -24,7 +30,10 @@ export function Lines({ view, changing, onChange }: LinesProps) {
   const [open, setOpen] = useState(false);
   // At the end the verdicts stand open in the card.
   const underWay = prompt.kind !== 'finished' && prompt.kind !== 'signed';
-  const earlier = ticket.slice(0, -OPEN);
+  // Whoever drives out wants the address and what to load before the first question, and can come back to it later.
+  const call = ticket.find(isTheCall);
+  const told = ticket.filter((each) => each !== call);
+  const earlier = told.slice(0, -OPEN);
   const opened = open || earlier.some(({ seq }) => seq === changing?.seq);
   const line = (each: TicketLine) => (
     <Line key={each.seq} line={each} view={view} onChange={onChange}>
@@ -33,6 +42,12 @@ export function Lines({ view, changing, onChange }: LinesProps) {
   );
   return (
     <section class="lines" aria-label="Ticket so far">
+      {call && (
+        <details open={notBegun(view)}>
+          <summary>{call.title}</summary>
+          <ol>{line(call)}</ol>
+        </details>
+      )}
       {earlier.length > 0 && (
         <details open={opened} onToggle={(event) => setOpen(event.currentTarget.open)}>
           <summary>{`Earlier lines: ${earlier.length}`}</summary>
@@ -40,7 +55,7 @@ export function Lines({ view, changing, onChange }: LinesProps) {
           {opened && <ol>{earlier.map(line)}</ol>}
         </details>
       )}
-      <ol>{ticket.slice(-OPEN).map(line)}</ol>
+      <ol>{told.slice(-OPEN).map(line)}</ol>
       {underWay &&
         prompt.verdicts.map((verdict) => (
           <details key={verdict.place}>

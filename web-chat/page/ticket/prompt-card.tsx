@@ -22,11 +22,13 @@ interface CardProps {
   readonly heading: Ref<HTMLHeadingElement | null>;
   /** Fewer words: what to beware of and what to answer stay, the rest is a tap away. */
   readonly brief: boolean;
+  /** What a senior's question is answered by. */
+  readonly reply: ComponentChildren;
   /** Controls and what came back, under the question. */
   readonly children: ComponentChildren;
 }
 
-export function PromptCard({ prompt, view, heading, brief, children }: CardProps) {
+export function PromptCard({ prompt, view, heading, brief, reply, children }: CardProps) {
   const step = prompt.kind === 'step';
   const pictures = picturesOf(prompt, null);
   // One picture is looked at; several, or one beside a list, are opened one by one.
@@ -37,6 +39,11 @@ export function PromptCard({ prompt, view, heading, brief, children }: CardProps
         {prompt.amends === null ? prompt.progress.label : 'Changing an earlier answer'}
         {step && ` · ${CLASS[prompt.class]}`}
       </p>
+      {justDrawn(view).map((title) => (
+        <p key={title} class="drawn">
+          <strong>{title}</strong> It stands above.
+        </p>
+      ))}
       <Notices notices={prompt.notices} />
       <h2 ref={heading} tabIndex={-1}>
         {prompt.title}
@@ -55,9 +62,17 @@ export function PromptCard({ prompt, view, heading, brief, children }: CardProps
         <div class="question">
           <p class="kicker">A senior asks</p>
           <p>{view.question}</p>
+          {reply}
         </div>
       )}
       {children}
     </article>
   );
+}
+
+/** Verdicts that the last answer led to: whoever gave it hears of them, and they stay to be read above. */
+function justDrawn({ ticket, prompt }: JobView): string[] {
+  if (prompt.kind === 'finished' || prompt.kind === 'signed') return [];
+  const last = ticket.findLastIndex(({ kind }) => kind === 'answered' || kind === 'amended');
+  return ticket.slice(last + 1).flatMap(({ kind, title }) => (kind === 'concluded' ? [`${title}.`] : []));
 }

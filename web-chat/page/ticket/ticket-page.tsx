@@ -13,7 +13,7 @@ import { forgetPages } from '../worker/register.ts';
 import { Answer, Change } from './change.tsx';
 import { CloseOut } from './close-out.tsx';
 import { Dock } from './dock.tsx';
-import { Fell, Lines } from './lines.tsx';
+import { Fell, Lines, notBegun } from './lines.tsx';
 import { CameBack, Unheard, Unsent, waitingOf } from './on-phone.tsx';
 import { PromptCard } from './prompt-card.tsx';
 import { Strip } from './strip.tsx';
@@ -30,7 +30,7 @@ export function TicketPage({ me, view: first, build, brief: wasBrief }: TicketSt
   const draft = useDraft({ job: first.job, person: me.id, prompt, standing: view.prompt, refusal });
   const { typed, setTyped } = draft;
   const [brief, setBrief] = useState(wasBrief);
-  const { heading, lead } = useLeadEye(questionKey(prompt));
+  const { heading, lead } = useLeadEye(questionKey(prompt), notBegun(first));
   const info = useShowUp<HTMLDivElement>(job.info);
   const outdated = useOutdated(build);
   const waiting = waitingOf(job);
@@ -73,7 +73,13 @@ export function TicketPage({ me, view: first, build, brief: wasBrief }: TicketSt
   const shut = holder !== null || answered !== undefined;
 
   const card = (
-    <PromptCard prompt={prompt} view={view} heading={heading} brief={brief}>
+    <PromptCard
+      prompt={prompt}
+      view={view}
+      heading={heading}
+      brief={brief}
+      reply={<Answer disabled={sending} onSend={(words) => command({ name: 'reply', label: 'Reply' }, words)} />}
+    >
       <CameBack job={job} again={fill} />
       {refusal?.code === 'stale' && lost !== '' && <p class="lost">{`Not kept. You had: ${lost}`}</p>}
       {!job.contact && prompt.kind === 'step' && !shut && <p class="lost">{WITHOUT_CONTACT}</p>}
@@ -101,9 +107,6 @@ export function TicketPage({ me, view: first, build, brief: wasBrief }: TicketSt
           onLeave={job.leaveAgain}
           onTakeBack={takeBack}
         />
-      )}
-      {view.question !== null && !again && (
-        <Answer disabled={sending} onSend={(words) => command({ name: 'reply', label: 'Reply' }, words)} />
       )}
       <Unsure job={job} />
       <Unsent job={job} />

@@ -5,13 +5,16 @@ import { useEffect, useRef } from 'preact/hooks';
  * A person's own step leads eye and keyboard to the next question. Somebody else's is announced and moves nothing
  * under a thumb.
  */
-export function useLeadEye(question: string): { heading: RefObject<HTMLHeadingElement | null>; lead: () => void } {
+export function useLeadEye(
+  question: string,
+  atTop: boolean,
+): { heading: RefObject<HTMLHeadingElement | null>; lead: () => void } {
   const heading = useRef<HTMLHeadingElement>(null);
   const shown = useRef(question);
   const own = useRef(false);
-  // A ticket opens at its question, unless the person already scrolled.
+  // A ticket opens at its question, unless the person already scrolled, or the call is to be read first.
   useEffect(() => {
-    if (window.scrollY === 0) show(heading.current);
+    if (window.scrollY === 0 && !atTop) show(heading.current);
   }, []);
   useEffect(() => {
     if (shown.current === question) return;
