@@ -17,6 +17,15 @@ const pick = (ask: string, options: Option[]): Part => ({
   remembered: [],
 });
 
+const PAUSED = {
+  title: 'Paused. Come back when it is safe.',
+  body: ['Type go on to continue where you were. An isolation that is too old is proved again.'],
+};
+const PUT_AWAY = {
+  title: 'This call was put away.',
+  body: ['It opened no job. Go on where it was when the caller is back; what was answered is kept.'],
+};
+
 export function haltCard(halt: Halt, plan: Plan, memory: Memory): Card {
   switch (halt) {
     case '!emergency':
@@ -96,8 +105,7 @@ export function haltCard(halt: Halt, plan: Plan, memory: Memory): Card {
     case '!paused':
       return {
         kind: 'paused',
-        title: 'Paused. Come back when it is safe.',
-        body: ['Type go on to continue where you were. An isolation that is too old is proved again.'],
+        ...(plan.manual.caller ? PUT_AWAY : PAUSED),
         callouts: [],
         parts: [
           {

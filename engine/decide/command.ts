@@ -61,8 +61,8 @@ export function decideCommand(s: Standing, command: Command, c: Context, keep: S
       return decideWithdraw(s, of, reason, c);
     }
     case 'stop':
-      if (plan.manual.caller) return { info: ['Nothing is open here. Leave it; what was answered is kept.'] };
       if (here === '!stopping' || here === '!paused') return { info: ['Already stopping.'] };
+      if (plan.manual.caller) return putAway(s, may('answer'));
       return may('stop') ? write({ kind: 'paused', body: {} }) : only('somebody who is signed in');
     case 'made safe': {
       if (here !== '!stopping') return refuse('nothing-to-change', 'Nothing is being stopped.');
@@ -232,4 +232,12 @@ function help(s: Standing, c: Context): string[] {
     'Safety: power is back · lock is off · alarm. Words of fire, smoke, shock or gas raise the emergency by themselves.',
     'hand over and a name changes the holder.',
   ];
+}
+
+/** A line that went dead, a wrong number: nothing is open on a call, so it is safe at once. */
+function putAway(s: Standing, may: boolean): Wish {
+  if (!may) return refuse('no-right', 'Only whoever takes calls can do that.');
+  if (memoryOf(s).alarm)
+    return refuse('gate', 'A danger was reported on this call. Take it to its end, so that somebody goes.');
+  return { drafts: [{ kind: 'paused', body: { safe: {} } }] };
 }

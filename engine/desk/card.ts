@@ -64,7 +64,7 @@ const STATES: Readonly<Record<string, JobCard['state']>> = {
   '!held': 'held',
 };
 function stateOf(signed: boolean, ended: boolean, here: string, calling: boolean): JobCard['state'] {
-  if (calling) return ended ? 'taken' : 'taking';
+  if (calling) return ended ? 'taken' : here === '!paused' ? 'put-away' : 'taking';
   return signed ? 'signed' : ended ? 'finished' : (STATES[here] ?? 'under-way');
 }
 

@@ -14,7 +14,7 @@ import type { File } from './files.ts';
 import type { JobCard } from './types.ts';
 
 /** Raised when a card says something else of the same record. */
-const FORM = `4.${SEMANTICS}`;
+const FORM = `5.${SEMANTICS}`;
 
 export interface KeptCard {
   readonly card: JobCard;
@@ -47,7 +47,7 @@ export function summaryOf(job: string, file: File, at: string, shown: Prompt): {
   };
   const { state, training } = kept.card;
   // A call that was taken has said all it had to say: what becomes of it is the job's.
-  const done = state === 'taken';
+  const done = state === 'taken' || state === 'put-away';
   const review =
     done || state === 'taking' ? null : queuePlace({ at: standOf(state, shown), training }, kept.attention);
   const counts = countsOf(file.standing, file.entries);

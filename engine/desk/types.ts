@@ -83,8 +83,18 @@ export interface Turn {
 export interface JobCard {
   job: string;
   title: string;
-  /** `taking`: the caller is on the line. `taken`: that record is done, and a job may have been opened by it. */
-  state: 'under-way' | 'held' | 'paused' | 'emergency' | 'finished' | 'signed' | 'unreadable' | 'taking' | 'taken';
+  /** `taking`: the caller is on the line. `put-away`: the line went dead, nothing was opened. `taken`: that record is done, and a job may have been opened by it. */
+  state:
+    | 'under-way'
+    | 'held'
+    | 'paused'
+    | 'emergency'
+    | 'finished'
+    | 'signed'
+    | 'unreadable'
+    | 'taking'
+    | 'put-away'
+    | 'taken';
   where: string;
   assigned: string[];
   verdict: string | null;

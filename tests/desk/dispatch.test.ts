@@ -50,6 +50,33 @@ async function called(
   return { call: turn.view.job, job: turn.view.opens ?? '' };
 }
 
+describe('a call whose line went dead', () => {
+  test('is put away and opens no job, is found while the caller calls again, and goes on where it was', async () => {
+    const { view } = await take();
+    await shop.type(view.job, 'none', 'dana');
+    const turn = await fill({ ...(await shop.type(view.job, 'why', 'dana')) }, WHO);
+    const { entries } = await shop.type(view.job, 'stop', 'dana');
+    expect(entries).toMatchObject([{ kind: 'paused', body: { safe: {} } }]);
+    expect((await shop.desk.dispatch.board('dana')).jobs).toEqual([]);
+    const { calls } = await shop.desk.dispatch.known('dana', '555 014');
+    expect(calls).toMatchObject([{ job: view.job, state: 'put-away', title: 'Brook Terrace 7' }]);
+    expect((await shop.desk.review.queue('ruth')).jobs).toEqual([]);
+    const back = await shop.type(view.job, 'go on', 'dana');
+    expect(back.view.prompt.title).toBe(turn.view.prompt.title);
+    expect((await shop.desk.dispatch.board('dana')).jobs).toMatchObject([{ state: 'taking' }]);
+  });
+
+  test('is not put away by whoever takes no calls, nor where a danger was reported', async () => {
+    const { view } = await take();
+    await expect(shop.type(view.job, 'stop', 'ines')).rejects.toThrow();
+    await shop.type(view.job, 'smoke', 'dana');
+    expect((await shop.type(view.job, 'stop', 'dana')).refusal).toMatchObject({
+      code: 'gate',
+      text: expect.stringContaining('A danger was reported'),
+    });
+  });
+});
+
 describe('a call that is taken', () => {
   test('opens a job with what was said, what is likely, what to load; names and numbers beside the record', async () => {
     const { call, job } = await called();

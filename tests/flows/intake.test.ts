@@ -193,9 +193,11 @@ describe('what the job will know', () => {
   });
 });
 
-test('nothing on it touches anything, and stopping is leaving', () => {
+test('nothing on it touches anything, and stopping asks for no cover and no lock', () => {
   expect([...machine.plan.places.values()].filter((p) => p.class !== 'eyes')).toEqual([]);
   const c = taking();
   c.type('stop', 'dana');
-  expect([c.kinds, c.last?.info?.length]).toEqual([[], 1]);
+  expect([c.kinds, c.prompt().kind, c.prompt().title]).toEqual([['paused'], 'paused', 'This call was put away.']);
+  c.type('go on', 'dana');
+  expect(c.prompt().title).toBe('Is any of this happening?');
 });

@@ -201,6 +201,12 @@ test('an emergency is on every page of those who are told within a second, until
   await bars[0]?.getByRole('button', { name: 'I have seen it' }).click();
   await expect.poll(() => bars[0]?.count()).toBe(0);
   await bars[1]?.getByText('Seen by Dana Quill').waitFor();
+  // That counts for the emergency: it stays to be seen, and no longer calls.
+  await ruth.page.getByRole('status').getByRole('button', { name: 'I have seen it too' }).waitFor();
+  expect([await ruth.page.locator('.alarms [role=alert]').count(), await ruth.page.title()]).toEqual([
+    0,
+    expect.not.stringMatching(/^EMERGENCY/),
+  ]);
   expect((await shop.store.read(view.job)).entries.at(-1)).toMatchObject({ kind: 'acknowledged', by: 'dana' });
   await shop.desk.reply('ruth', view.job, { kind: 'command', client: 'e4', name: 'release', text: 'steam' });
   await expect.poll(() => bars[1]?.count()).toBe(0);

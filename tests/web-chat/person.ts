@@ -34,6 +34,7 @@ export class PersonAtPhone {
 
   /** Opens a new call and gives its address. */
   async openCall(title: string): Promise<string> {
+    await this.page.locator('[data-live="true"]').waitFor();
     await this.page.getByLabel('What and where').fill(title);
     await this.tap('Open the call');
     await this.page.waitForURL(/\/jobs\//);

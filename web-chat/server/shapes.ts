@@ -70,7 +70,7 @@ export const JobCard = z.object({
   title: z.string(),
   state: z.enum([
     ...(['under-way', 'held', 'paused', 'emergency', 'finished', 'signed', 'unreadable'] as const),
-    ...(['taking', 'taken'] as const),
+    ...(['taking', 'put-away', 'taken'] as const),
   ]),
   where: z.string(),
   assigned: z.array(z.string()),

@@ -29,6 +29,7 @@ const STATE: Readonly<Record<JobCard['state'], string>> = {
   'under-way': 'Under way',
   unreadable: 'CAN’T BE READ',
   taking: 'BEING TAKEN',
+  'put-away': 'Put away',
   taken: 'Taken',
 };
 

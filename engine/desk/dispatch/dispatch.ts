@@ -57,6 +57,7 @@ const DONE_SHOWN = 20;
 const FOUND = 30;
 /** Shown while somebody types. */
 const KNOWN = 6;
+/** Done with, for whoever asks whether a call about this is open already. */
 const ENDED: readonly JobCard['state'][] = ['signed', 'taken', 'finished'];
 
 export function createDispatch(parts: DispatchParts): Dispatch {
@@ -139,7 +140,7 @@ export function createDispatch(parts: DispatchParts): Dispatch {
         const own = kept.filter(({ takesPart: these }) => these.includes(by)).map(({ card }) => card);
         return ownBoard(own, crew, by, now());
       }
-      const jobs = kept.map(({ card }) => card).filter(({ state }) => state !== 'taken');
+      const jobs = kept.map(({ card }) => card).filter(({ state }) => state !== 'taken' && state !== 'put-away');
       // A list that can't be read hides no call.
       const low = await sheets.trucks().then(lowStock, (error: unknown) => {
         if (error instanceof Damaged) return [];

@@ -1,6 +1,6 @@
 /**
- * Emergencies, above whatever page a senior, a dispatcher or the owner looks at. It stays until this person has seen it,
- * and says itself again and again until then.
+ * Emergencies, above whatever page a senior, a dispatcher or the owner looks at. It says itself again and again until
+ * somebody has seen it; that counts for the emergency. The others then see who it was, until they have seen it too.
  */
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { AlarmLine } from '../../../engine/desk/types.ts';
@@ -36,44 +36,58 @@ export function Alarms() {
     };
   }, []);
   const waiting = alarms.filter(({ mine }) => !mine);
+  const [unseen, seen] = [
+    waiting.filter((alarm) => heardBy(alarm).length === 0),
+    waiting.filter((alarm) => heardBy(alarm).length > 0),
+  ];
   useEffect(() => {
     const bare = document.title.replace(/^EMERGENCY · /, '');
-    document.title = waiting.length > 0 ? `EMERGENCY · ${bare}` : bare;
-  }, [waiting.length]);
-  const seen = async ({ job, seq }: AlarmLine): Promise<void> => {
+    document.title = unseen.length > 0 ? `EMERGENCY · ${bare}` : bare;
+  }, [unseen.length]);
+  const see = async ({ job, seq }: AlarmLine): Promise<void> => {
     const id = `${job} ${seq}`;
     client.current[id] ??= clientId();
     const sent = await postReply(job, { kind: 'command', client: client.current[id] ?? clientId(), name: 'seen' });
     setTrouble(!sent.ok);
     await look();
   };
+  const panels = (of: readonly AlarmLine[]) =>
+    of.map((alarm) => <AlarmPanel key={`${alarm.job} ${alarm.seq}`} alarm={alarm} onSeen={() => void see(alarm)} />);
   if (waiting.length === 0) return null;
   return (
     <section class="alarms" aria-label="Emergencies">
-      <div role="alert" key={said}>
-        {waiting.map((alarm) => (
-          <div key={`${alarm.job} ${alarm.seq}`} class="panel" data-level="danger">
-            <p class="signal">
-              <Triangle />
-              DANGER: EMERGENCY
-            </p>
-            <p>
-              <a href={`/jobs/${encodeURIComponent(alarm.job)}`}>{alarm.title}</a>
-              {`: ${HAZARDS[alarm.hazard]}, reported by ${alarm.by}. `}
-              {alarm.seen.length === 0 ? 'Nobody has seen it yet.' : `Seen by ${alarm.seen.join(', ')}.`}
-            </p>
-            <p>
-              <button type="button" class="key main" onClick={() => void seen(alarm)}>
-                I have seen it
-              </button>
-            </p>
-          </div>
-        ))}
-      </div>
+      {unseen.length > 0 && (
+        <div role="alert" key={said}>
+          {panels(unseen)}
+        </div>
+      )}
+      {seen.length > 0 && <div role="status">{panels(seen)}</div>}
       {trouble && <p class="refusal">Not sent. Press it again.</p>}
     </section>
   );
 }
+
+/** Whoever reported it knew: that nobody else did is the danger. */
+const heardBy = ({ seen, by }: AlarmLine): string[] => seen.filter((name) => name !== by);
+
+const AlarmPanel = ({ alarm, onSeen }: { readonly alarm: AlarmLine; readonly onSeen: () => void }) => (
+  <div class="panel" data-level="danger">
+    <p class="signal">
+      <Triangle />
+      DANGER: EMERGENCY
+    </p>
+    <p>
+      <a href={`/jobs/${encodeURIComponent(alarm.job)}`}>{alarm.title}</a>
+      {`: ${HAZARDS[alarm.hazard]}, reported by ${alarm.by}. `}
+      {heardBy(alarm).length === 0 ? 'Nobody has seen it yet.' : `Seen by ${heardBy(alarm).join(', ')}.`}
+    </p>
+    <p>
+      <button type="button" class={heardBy(alarm).length === 0 ? 'key main' : 'key'} onClick={onSeen}>
+        {heardBy(alarm).length === 0 ? 'I have seen it' : 'I have seen it too'}
+      </button>
+    </p>
+  </div>
+);
 
 const HAZARDS: Readonly<Record<AlarmLine['hazard'], string>> = {
   shock: 'a shock',

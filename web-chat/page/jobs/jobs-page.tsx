@@ -6,6 +6,7 @@ import { forgetPhotos } from '../kept/photo-draft.ts';
 import { openShelf } from '../kept/shelf.ts';
 import { useOutbox } from '../kept/use-outbox.ts';
 import { getJobs, postSignOut } from '../net/api.ts';
+import { useSettled } from '../net/clock.ts';
 import { keepLooking } from '../net/feed.ts';
 import { Outdated, useOutdated } from '../outdated.tsx';
 import { type CrewMember, isOfOffice, isSenior, type JobsState } from '../state.ts';
@@ -22,6 +23,7 @@ const STATES = {
   finished: 'finished',
   signed: 'signed',
   taking: 'being taken',
+  'put-away': 'put away',
   taken: 'taken',
 } as const;
 
@@ -70,7 +72,7 @@ export function JobsPage({ me, build, jobs: first, crew }: JobsState) {
     location.reload();
   };
   return (
-    <main class="jobs">
+    <main class="jobs" data-live={useSettled()}>
       <header class="heading">
         <h1>Calls</h1>
         <button type="button" class="key" onClick={() => void signOut()}>

@@ -2,7 +2,10 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Board, JobCard, JobView } from '../../../engine/desk/types.ts';
 import { HowSoon } from '../jobs/how-soon.tsx';
 import { getView } from '../net/api.ts';
+import { useSettled } from '../net/clock.ts';
+import { clockTime } from '../ticket/time.ts';
 import { Give } from './give.tsx';
+import { isCall, pageOf } from './where.ts';
 
 /** Lines of the ticket that are shown of a job that is followed. */
 const LINES = 4;
@@ -18,7 +21,8 @@ interface CardProps {
 export function BoardCard({ card, board, gives, onGiven }: CardProps) {
   const { job, title, urgency, causes, load, assigned } = card;
   const name = (id: string): string => board.crew.find((line) => line.id === id)?.name ?? id;
-  const calling = card.state === 'taking';
+  const calling = isCall(card);
+  const settled = useSettled();
   // What is asked first says nothing of a call on which nobody has begun.
   const fresh = card.state === 'under-way' && !card.begun;
   const over = card.state === 'finished' || card.state === 'signed';
@@ -26,8 +30,11 @@ export function BoardCard({ card, board, gives, onGiven }: CardProps) {
   return (
     <article class="board-card" id={`card-${job}`} data-state={card.state}>
       <h3>
-        <a href={`${calling ? '/calls' : '/jobs'}/${encodeURIComponent(job)}`}>{title}</a>
+        <a href={pageOf(card)}>{title}</a>
       </h3>
+      {calling && (
+        <p>{`Since ${clockTime(card.opened, settled)}. Whoever opens it goes on with it, or puts it away.`}</p>
+      )}
       {card.training && <p>Training: never counts.</p>}
       {!over && <HowSoon urgency={urgency} />}
       {!fresh && <p>{card.where}</p>}

@@ -76,6 +76,13 @@ export function CallPage({ build, view: first }: CallState) {
     setPicked(unit);
     setView(sent.value.view);
   };
+  /** Without an end: the line went dead, or it was a wrong number. It is found again, and goes on where it was. */
+  const putAway = async (): Promise<void> => {
+    const sent = await postReply(view.job, { kind: 'command', client: clientId(), name: 'stop' });
+    if (!sent.ok) return setTrouble(wordsOf(sent));
+    if (sent.value.refusal) return setTrouble(sent.value.refusal.text);
+    location.assign('/board');
+  };
   const over = view.prompt.kind === 'finished' || view.prompt.kind === 'signed';
 
   return (
@@ -89,6 +96,11 @@ export function CallPage({ build, view: first }: CallState) {
           <a class="key" href={`/jobs/${encodeURIComponent(view.job)}`}>
             Change an answer
           </a>
+          {!over && view.prompt.kind !== 'paused' && (
+            <button type="button" class="key" onClick={() => void putAway()}>
+              Line is gone: put it away
+            </button>
+          )}
         </nav>
         {view.training && <p>Training: never counts.</p>}
         {outdated && <Outdated />}

@@ -1,6 +1,7 @@
 import { useId, useState } from 'preact/hooks';
 import type { JobCard } from '../../../engine/desk/types.ts';
 import { postFind } from './net.ts';
+import { pageOf } from './where.ts';
 
 /** Calls by caller, place, unit or verdict, the closed ones too. */
 export function Finding() {
@@ -38,7 +39,7 @@ export function Finding() {
             {found.length === 0 && <li>Nothing has these words.</li>}
             {found.map((card) => (
               <li key={card.job}>
-                <a href={`/jobs/${encodeURIComponent(card.job)}`}>{card.title}</a>
+                <a href={pageOf(card)}>{card.title}</a>
                 <p>{`${card.updated.slice(0, 10)}: ${card.verdict ?? card.where}`}</p>
               </li>
             ))}

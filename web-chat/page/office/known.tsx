@@ -1,4 +1,5 @@
 import type { Known } from '../../../engine/desk/types.ts';
+import { pageOf } from './where.ts';
 
 interface KnownProps {
   readonly known: Known;
@@ -14,8 +15,8 @@ export function KnownLines({ known: { calls, units }, picked, onPick }: KnownPro
       {calls.length === 0 && units.length === 0 && <p>Nothing is known of this yet.</p>}
       {calls.map((card) => (
         <p key={card.job} class="holder">
-          <strong>Open already</strong>
-          <a href={`/jobs/${encodeURIComponent(card.job)}`}>{card.title}</a>
+          <strong>{card.state === 'put-away' ? 'Put away before its end' : 'Open already'}</strong>
+          <a href={pageOf(card)}>{card.title}</a>
           <small>{`since ${card.opened.slice(0, 10)}: ${card.where}`}</small>
         </p>
       ))}

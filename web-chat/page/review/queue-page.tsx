@@ -19,6 +19,7 @@ const STATES: Readonly<Record<ReviewCard['state'], string>> = {
   signed: 'signed',
   unreadable: 'can’t be read',
   taking: 'a call being taken',
+  'put-away': 'a call that was put away',
   taken: 'a call that was taken',
 };
 export function QueuePage({ me, build, queue: first }: QueueState) {
