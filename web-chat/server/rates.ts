@@ -14,7 +14,7 @@ declare module 'fastify' {
     opens?: boolean;
     /** Asked by whoever looks after the machine, also while it is busy. */
     always?: boolean;
-    /** What people say on a call is taken as long as anything is: it may be a danger. */
+    /** What people say on a call, and who is told of a danger, goes through as long as anything does. */
     last?: boolean;
   }
 }

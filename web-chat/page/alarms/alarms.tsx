@@ -6,11 +6,13 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { AlarmLine } from '../../../engine/desk/types.ts';
 import { getAlarms, postReply } from '../net/api.ts';
 import { clientId } from '../net/client-id.ts';
-import { listenToAll } from '../net/feed.ts';
+import { listenToAll, looking } from '../net/feed.ts';
 import { Triangle } from '../ticket/panels.tsx';
 
 /** Milliseconds after which it is said again, and looked for again where the feed says nothing. */
 const AGAIN = 20_000;
+/** Milliseconds after which it is asked for again where the server was too busy. */
+const SOON = 1_000;
 
 export function Alarms() {
   const [alarms, setAlarms] = useState<readonly AlarmLine[]>([]);
@@ -18,18 +20,15 @@ export function Alarms() {
   const [said, setSaid] = useState(0);
   const [trouble, setTrouble] = useState(false);
   const client = useRef<Record<string, string>>({});
-  const look = async (): Promise<void> => {
-    const got = await getAlarms();
-    if (got.ok) setAlarms(got.value);
-  };
+  const [look] = useState(() => looking(getAlarms, (got) => got.ok && setAlarms(got.value), SOON));
   useEffect(() => {
-    void look();
+    look();
     const again = setInterval(() => {
       if (document.visibilityState !== 'visible') return;
       setSaid((n) => n + 1);
-      void look();
+      look();
     }, AGAIN);
-    const stop = listenToAll({ news: () => void look(), contact: (there) => there && void look() });
+    const stop = listenToAll({ news: look, contact: (there) => there && look() });
     return () => {
       clearInterval(again);
       stop();
@@ -49,7 +48,7 @@ export function Alarms() {
     client.current[id] ??= clientId();
     const sent = await postReply(job, { kind: 'command', client: client.current[id] ?? clientId(), name: 'seen' });
     setTrouble(!sent.ok);
-    await look();
+    look();
   };
   const panels = (of: readonly AlarmLine[]) =>
     of.map((alarm) => <AlarmPanel key={`${alarm.job} ${alarm.seq}`} alarm={alarm} onSeen={() => void see(alarm)} />);

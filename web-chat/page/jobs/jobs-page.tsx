@@ -7,7 +7,7 @@ import { openShelf } from '../kept/shelf.ts';
 import { useOutbox } from '../kept/use-outbox.ts';
 import { getJobs, postSignOut } from '../net/api.ts';
 import { useSettled } from '../net/clock.ts';
-import { keepLooking } from '../net/feed.ts';
+import { keepLooking, looking } from '../net/feed.ts';
 import { Outdated, useOutdated } from '../outdated.tsx';
 import { type CrewMember, isOfOffice, isSenior, type JobsState } from '../state.ts';
 import { forgetPages, keptAt } from '../worker/register.ts';
@@ -27,9 +27,6 @@ const STATES = {
   taken: 'taken',
 } as const;
 
-/** Milliseconds before a list that didn't come is asked for again. */
-const AGAIN = 5_000;
-
 export function JobsPage({ me, build, jobs: first, crew }: JobsState) {
   const [jobs, setJobs] = useState(first);
   const [old, setOld] = useState(false);
@@ -38,16 +35,13 @@ export function JobsPage({ me, build, jobs: first, crew }: JobsState) {
   // A phone comes back to this page out of a pocket.
   useEffect(() => {
     setOld(keptAt() !== null);
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    const renew = async (): Promise<void> => {
-      clearTimeout(timer);
-      if (document.visibilityState !== 'visible') return;
-      const got = await getJobs();
+    const renew = looking(getJobs, (got) => {
       setOld(!got.ok);
       if (got.ok) setJobs(got.value);
-      else timer = setTimeout(back, AGAIN);
+    });
+    const back = (): void => {
+      if (document.visibilityState === 'visible') renew();
     };
-    const back = () => void renew();
     // A call that is given out is there at once, whoever looks.
     const stop = keepLooking(back, () => setOld(true));
     document.addEventListener('visibilitychange', back);
@@ -57,7 +51,6 @@ export function JobsPage({ me, build, jobs: first, crew }: JobsState) {
     void openShelf().then((shelf) => shelf.forgetViews(me.id));
     void forgetPhotos(me.id);
     return () => {
-      clearTimeout(timer);
       stop();
       document.removeEventListener('visibilitychange', back);
       window.removeEventListener('online', back);

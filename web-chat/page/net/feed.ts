@@ -1,4 +1,4 @@
-/** Milliseconds before a feed that the browser gave up is opened again. */
+/** Milliseconds before a feed that the browser gave up is opened again, and a list that didn't come is asked for. */
 const AGAIN = 5_000;
 /** Milliseconds without a beat, of which the server sends one every 15 s, after which nobody is at the other end. */
 const SILENT = 40_000;
@@ -25,6 +25,27 @@ const GATHER = 150;
 /** Listens to whatever happens on jobs that this person may see, while the page is looked at. */
 export const listenToAll = (on: On & { readonly news: () => void }): (() => void) =>
   follow(() => '/api/feed', { ...on, event: on.news });
+
+/** Asks, and takes what came, unless a later answer was there first; what didn't come is asked for again. */
+export function looking<T extends { readonly ok: boolean }>(
+  ask: () => Promise<T>,
+  take: (got: T) => void,
+  again = AGAIN,
+): () => void {
+  let [asked, taken] = [0, 0];
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const look = (): void => {
+    clearTimeout(timer);
+    const mine = ++asked;
+    void ask().then((got) => {
+      if (mine < taken) return;
+      taken = mine;
+      take(got);
+      if (!got.ok && document.visibilityState === 'visible') timer = setTimeout(look, again);
+    });
+  };
+  return look;
+}
 
 /** Looks again, soon, whenever something happened on a job of a list, and when contact is back. */
 export function keepLooking(look: () => void, lost: () => void): () => void {

@@ -3,6 +3,7 @@ import type { Board, JobCard, JobView } from '../../../engine/desk/types.ts';
 import { HowSoon } from '../jobs/how-soon.tsx';
 import { getView } from '../net/api.ts';
 import { useSettled } from '../net/clock.ts';
+import { looking } from '../net/feed.ts';
 import { clockTime } from '../ticket/time.ts';
 import { Give } from './give.tsx';
 import { isCall, pageOf } from './where.ts';
@@ -57,8 +58,14 @@ export function BoardCard({ card, board, gives, onGiven }: CardProps) {
 function Follow({ card }: { card: JobCard }) {
   const [open, setOpen] = useState(false);
   const [view, setView] = useState<JobView | null>(null);
+  const [look] = useState(() =>
+    looking(
+      () => getView(card.job),
+      (got) => got.ok && setView(got.value),
+    ),
+  );
   useEffect(() => {
-    if (open) void getView(card.job).then((got) => got.ok && setView(got.value));
+    if (open) look();
   }, [open, card.job, card.updated]);
   return (
     <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>

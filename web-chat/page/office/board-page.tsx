@@ -1,7 +1,7 @@
 /** The board: a rack of tickets by how they stand, the most urgent first; who is free; what runs out. */
 import { useEffect, useState } from 'preact/hooks';
 import type { Board, JobCard } from '../../../engine/desk/types.ts';
-import { keepLooking } from '../net/feed.ts';
+import { keepLooking, looking } from '../net/feed.ts';
 import { Outdated, useOutdated } from '../outdated.tsx';
 import { type BoardState, isOfOffice, isSenior } from '../state.ts';
 import { BoardCard } from './board-card.tsx';
@@ -31,19 +31,17 @@ export function BoardPage({ me, build, board: first }: BoardState) {
   const [live, setLive] = useState(false);
   const outdated = useOutdated(build);
   const office = isOfOffice(me);
-  const look = async (): Promise<void> => {
-    const got = await getBoard();
-    setOld(!got.ok);
-    if (got.ok) setBoard(got.value);
-  };
+  const [look] = useState(() =>
+    looking(getBoard, (got) => {
+      setOld(!got.ok);
+      if (got.ok) setBoard(got.value);
+    }),
+  );
   useEffect(() => {
     setLive(true);
     const target = decodeURIComponent(location.hash.slice(1));
     if (target !== '') document.getElementById(`card-${target}`)?.querySelector('a')?.focus();
-    return keepLooking(
-      () => void look(),
-      () => setOld(true),
-    );
+    return keepLooking(look, () => setOld(true));
   }, []);
   const columns = byColumn(board.jobs);
   return (
@@ -77,7 +75,7 @@ export function BoardPage({ me, build, board: first }: BoardState) {
               {title} <small>{cards.filter(({ training }) => !training).length}</small>
             </h2>
             {cards.slice(0, SHOWN).map((card) => (
-              <BoardCard key={card.job} card={card} board={board} gives={office} onGiven={() => void look()} />
+              <BoardCard key={card.job} card={card} board={board} gives={office} onGiven={look} />
             ))}
             {cards.length > SHOWN && <p>{`And ${cards.length - SHOWN} more: find them by words.`}</p>}
           </section>

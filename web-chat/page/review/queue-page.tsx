@@ -4,7 +4,7 @@ import type { ReviewCard } from '../../../engine/desk/types.ts';
 import { Conditions } from '../conditions.tsx';
 import { getQueue } from '../net/api.ts';
 import { useSettled } from '../net/clock.ts';
-import { keepLooking } from '../net/feed.ts';
+import { keepLooking, looking } from '../net/feed.ts';
 import { Outdated, useOutdated } from '../outdated.tsx';
 import type { QueueState } from '../state.ts';
 import { Keys } from './keys.tsx';
@@ -30,16 +30,15 @@ export function QueuePage({ me, build, queue: first }: QueueState) {
   const next = pages.at(-1)?.next ?? null;
 
   useEffect(() => {
-    const look = async (): Promise<void> => {
-      const got = await getQueue(null);
-      setOld(!got.ok);
-      // Only the first page is renewed: what somebody has paged to stays under their eyes.
-      if (got.ok) setPages((was) => (was.length > 1 ? was : [got.value]));
-    };
-    return keepLooking(
-      () => void look(),
-      () => setOld(true),
+    const look = looking(
+      () => getQueue(null),
+      (got) => {
+        setOld(!got.ok);
+        // Only the first page is renewed: what somebody has paged to stays under their eyes.
+        if (got.ok) setPages((was) => (was.length > 1 ? was : [got.value]));
+      },
     );
+    return keepLooking(look, () => setOld(true));
   }, []);
   const more = async (): Promise<void> => {
     const got = await getQueue(next);

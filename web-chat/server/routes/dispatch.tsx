@@ -104,6 +104,7 @@ export const dispatch =
     app.get(
       '/api/alarms',
       {
+        config: { last: true },
         schema: {
           summary: 'Emergencies that this person has to know of',
           response: { 200: z.array(AlarmLine), ...troubles },
