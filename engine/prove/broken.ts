@@ -8,6 +8,9 @@ import type { AskStep, Flow, IncludeStep, JudgeStep, Limit, Manual, Step } from 
 import { type Subject, sound } from './bench.ts';
 import { MAKE_DEAD, PAGES, type Rule, type Scope } from './walk.ts';
 
+/** Pages, on calls that begin with one observation: where the breach is, and nothing else, is walked. */
+const on = (calls: string): Scope => ({ ...PAGES, calls });
+
 export interface Variant {
   readonly name: string;
   readonly rule: Rule;
@@ -227,13 +230,13 @@ export const BROKEN: readonly Variant[] = [
   page(
     'pressures are read by anybody',
     'R9',
-    PAGES,
+    on('e'),
     'circuit',
     step('readings', (s) => ({ ...(s as AskStep), circuit: 'none' }) as Step),
   ),
-  page('0 V decides within five minutes', 'R7', PAGES, 'control', outcome('elapsed', 'wait', '!indoor')),
-  page('an open wire condemns the pressure switch', 'R7', PAGES, 'control', outcome('open', 'wire', 'high-pressure')),
-  page('a fan motor is condemned without volts', 'R7', PAGES, 'still-after', outcome('fed', 'none', 'cleared')),
-  page('seized on sagging volts', 'R7', PAGES, 'still-after', outcome('held', 'between', 'dead-good')),
-  page('the terminals are read hot', 'R7', PAGES, 'compressor-terminals', option('shell', 'hot', 'pairs')),
+  page('0 V decides within five minutes', 'R7', on('a'), 'control', outcome('elapsed', 'wait', '!indoor')),
+  page('an open wire condemns the pressure switch', 'R7', on('a'), 'control', outcome('open', 'wire', 'high-pressure')),
+  page('a fan motor is condemned without volts', 'R7', on('c'), 'still-after', outcome('fed', 'none', 'cleared')),
+  page('seized on sagging volts', 'R7', on('d'), 'still-after', outcome('held', 'between', 'dead-good')),
+  page('the terminals are read hot', 'R7', on('d'), 'compressor-terminals', option('shell', 'hot', 'pairs')),
 ];

@@ -7,6 +7,7 @@ import { BROKEN, type Variant } from './broken.ts';
 import { type Breach, MAKE_DEAD, PAGES, walk } from './walk.ts';
 import { bypasses } from './wording.ts';
 
+export { rulesTable, walksTable } from './table.ts';
 export { BROKEN, type Breach, type Subject, type Variant };
 export const RULES = ['R1', 'R2', 'R3', 'R4', 'R5', 'R6', 'R7', 'R8', 'R9', 'R10', 'R12', 'R13'] as const;
 

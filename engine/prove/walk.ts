@@ -44,6 +44,8 @@ export interface Scope {
   readonly inside: (place: string, proved: boolean) => boolean;
   readonly composed: boolean;
   readonly stopAt: number;
+  /** Only calls that begin with one of these observations; all of them where it is left out. */
+  readonly calls?: string;
 }
 const DEAD = 'dead:';
 export const MAKE_DEAD: Scope = {
@@ -171,7 +173,7 @@ function answersAt(subject: Subject, node: Node, scope: Scope): Turn[][] {
   const here = placeIdOf(node.state.standing);
   if (!scope.composed || !here.startsWith(DEAD)) {
     const all = answers(node.state)
-      .filter((t) => scope.composed || here !== 'round~1/observation' || leadsToDeadTests(t))
+      .filter((t) => here !== 'round~1/observation' || begins(scope, t))
       .map((t) => [t]);
     return scope.composed && isPlain(node) ? all.slice(0, 1) : all;
   }
@@ -195,7 +197,8 @@ function answersAt(subject: Subject, node: Node, scope: Scope): Turn[][] {
 }
 
 /** Make-dead is the same whatever was seen: it is walked from one observation whose dead tests come at once. */
-const leadsToDeadTests = ({ reply }: Turn): boolean => reply.kind !== 'answer' || reply.parts.choice === 'd';
+const begins = ({ composed, calls = composed ? undefined : 'd' }: Scope, { reply }: Turn): boolean =>
+  calls === undefined || reply.kind !== 'answer' || calls.includes(String(reply.parts.choice));
 
 type Report = (rule: Rule, what: string, history: readonly string[]) => void;
 

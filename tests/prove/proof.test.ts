@@ -1,18 +1,22 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { may } from '../../engine/desk/rights.ts';
-import { BROKEN, prove, RULES, type Subject } from '../../engine/prove/index.ts';
+import { BROKEN, prove, RULES, rulesTable, type Subject, walksTable } from '../../engine/prove/index.ts';
 import { SHELF } from '../../flows/index.ts';
 
 /** On which something is opened; on the others no step touches anything, which `check` holds. */
 const OPENED = SHELF.filter((m) => Object.keys(m.cabinets).length > 0);
 
 const rights = may as Subject['may'];
+const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
 
 describe.each(OPENED.map((m) => [m.id, m] as const))('the proof of %s', (_, manual) => {
   it('finds no breach in any reachable state, and every step is reached', { timeout: 600_000 }, () => {
     const proof = prove(manual, rights);
     expect(proof.breaches).toEqual([]);
     expect(proof.unreached).toEqual([]);
+    // What the README says is what was walked.
+    for (const line of [...walksTable(proof), ...rulesTable()]) expect(readme).toContain(`${line}\n`);
     // A walk that stopped early would prove nothing.
     expect(proof.walks.every((w) => w.states > 1000 && w.edges > w.states)).toBe(true);
   });
