@@ -5,7 +5,7 @@
  */
 import { SHELF } from '../../../flows/index.ts';
 import { flatten } from '../../flatten.ts';
-import { BROKEN, type Breach, catchIt, prove, type Subject } from '../../prove/index.ts';
+import { BROKEN, type Breach, catchIt, prove, rulesTable, type Subject, walksTable } from '../../prove/index.ts';
 import { may } from '../rights.ts';
 
 const say = (line = ''): void => void process.stdout.write(`${line}\n`);
@@ -34,7 +34,7 @@ for (const manual of SHELF) {
   const begun = Date.now();
   const proof = prove(manual, rights);
   say(`${manual.id} ${manual.version}: ${proof.breaches.length === 0 ? 'no breach' : 'BREACHES'} (${seconds(begun)})`);
-  for (const w of proof.walks) say(`  ${w.name}: ${w.states} states, ${w.edges} edges`);
+  for (const line of walksTable(proof)) say(line);
   for (const b of proof.breaches) show(b);
   for (const step of proof.unreached) say(`  never reached: ${step}`);
   sound &&= proof.breaches.length === 0 && proof.unreached.length === 0;
@@ -51,5 +51,6 @@ for (const manual of SHELF) {
   }
   say(`${caught} of ${BROKEN.length} broken variants caught (${seconds(since)})`);
   sound &&= caught === BROKEN.length;
+  if (sound) for (const line of rulesTable()) say(line);
 }
 process.exit(sound ? 0 : 1);
