@@ -19,6 +19,7 @@ const Config = z.object({
   NOCOOL_URL: z.optional(z.url()),
   NOCOOL_DB: z._default(z.string(), 'data/nocool.db'),
   DATABASE_URL: z.optional(z.string()),
+  NOCOOL_ZONE: z.optional(z.string()),
   NOCOOL_LOG: z._default(z.string(), 'info'),
 });
 export interface SlackConfig {
@@ -32,6 +33,8 @@ export interface SlackConfig {
   readonly webUrl: string;
   readonly database: string;
   readonly log: string;
+  /** The shop's time zone; the machine's own where it isn't set. */
+  readonly zone: string;
 }
 
 const TAKES: Readonly<Record<string, string>> = {
@@ -60,6 +63,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): S
     webUrl: c.NOCOOL_URL ?? `http://localhost:${c.NOCOOL_PORT}`,
     database: c.DATABASE_URL ?? c.NOCOOL_DB,
     log: c.NOCOOL_LOG,
+    zone: c.NOCOOL_ZONE ?? Intl.DateTimeFormat().resolvedOptions().timeZone,
   };
   if (c.NOCOOL_SLACK_APP_TOKEN !== undefined) return { ...shared, transport: { appToken: c.NOCOOL_SLACK_APP_TOKEN } };
   if (c.NOCOOL_SLACK_SIGNING_SECRET === undefined)

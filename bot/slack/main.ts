@@ -46,7 +46,7 @@ function shared(own: Store): Store {
 
 const clock = await clockFor(store);
 const log = createPino(set.log);
-const desk = createDesk({ store, shelf: SHELF, clock, random: randomHex });
+const desk = createDesk({ store, shelf: SHELF, clock, random: randomHex, zone: set.zone });
 const door = createDoor({ store, desk, chat: CHAT, clock });
 let told = 0;
 let stopping = false;

@@ -11,6 +11,7 @@ import { sha256 } from '../report/digest.ts';
 import { exportJob } from '../report/export.ts';
 import type { ShopKey } from '../report/key.ts';
 import { closeOut } from '../report/summary.ts';
+import { whenIn } from '../report/when.ts';
 import type { Call, Draft, Entry, Prompt, Reply } from '../schema.ts';
 import { type BoardRow, NotKept, type Store } from '../store/port.ts';
 import type { Manual } from '../vocabulary.ts';
@@ -36,6 +37,8 @@ export interface DeskParts {
   readonly clock: () => Date;
   /** n random bytes as hex. */
   readonly random: (bytes: number) => string;
+  /** The shop's time zone, such as `America/Chicago`; UTC when left out. Records are UTC in any case. */
+  readonly zone?: string;
   /** Signs exports; without it they say that they are unsigned. */
   readonly key?: ShopKey;
 }
@@ -48,6 +51,7 @@ export function createDesk(parts: DeskParts): Desk {
   const { machineFor, remember, load, grown, drop } = createFiles(store, shelf);
   const sheets = createSheets(store);
   const now = (): string => clock().toISOString();
+  const when = whenIn(parts.zone);
 
   const personOf = async (id: string): Promise<Person> => activeIn(await store.people(), id);
   const participates = (file: File, id: string): boolean => takesPart(file).includes(id);
@@ -71,7 +75,7 @@ export function createDesk(parts: DeskParts): Desk {
       ticket: ticket(file.standing, file.entries, words, name, file.known.lines),
       people,
       question: memory.question === null ? null : words(memory.question.text),
-      summary: closeOut(file.standing, file.entries, words, name),
+      summary: closeOut(file.standing, file.entries, words, name, when),
       call: memory.call && computedOf(memory.call),
       form: file.standing.machine.plan.manual.caller ? formPrompt(file.standing, at) : null,
       alarm: alarmOf(memory, file),
@@ -186,7 +190,7 @@ export function createDesk(parts: DeskParts): Desk {
     throw new NotKept('Others are writing at this moment. Nothing of yours was kept; send it again.');
   };
   const dispatch: Dispatch = createDispatch({
-    ...{ store, sheets, shelf, random, now, personOf, cardIn, load, begin: started, write: written },
+    ...{ store, sheets, shelf, random, now, personOf, cardIn, load, begin: started, write: written, when },
     handOver: (by, job, to, client) => desk.reply(by, job, { kind: 'command', client, name: 'hand over', text: to }),
   });
   /** A call that is over has opened its job, whoever looks first. */
@@ -310,7 +314,7 @@ export function createDesk(parts: DeskParts): Desk {
       return cards.sort((a, b) => (a.updated < b.updated ? 1 : -1));
     },
 
-    reports: createReports({ store, load, personOf, clock, random }),
+    reports: createReports({ store, load, personOf, clock, random, when }),
     review: createReview({
       ...{ store, personOf, cardIn, load, equipment: sheets.equipment },
       viewOf: async (job, file) => viewOf({ job, at: now(), crew: await store.people() }, file),

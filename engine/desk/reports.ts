@@ -5,6 +5,7 @@ import { paperHtml } from '../report/paper/html.ts';
 import { paperJson } from '../report/paper/json.ts';
 import { type Audience, type Paper, paperOf } from '../report/paper/paper.ts';
 import { paperPdf } from '../report/paper/pdf.ts';
+import type { When } from '../report/when.ts';
 import type { Share, Store } from '../store/port.ts';
 import type { File } from './files.ts';
 import { may } from './rights.ts';
@@ -17,13 +18,14 @@ interface ReportParts {
   readonly personOf: (id: string) => Promise<Person>;
   readonly clock: () => Date;
   readonly random: (bytes: number) => string;
+  readonly when: When;
 }
 /** Days that a link stays open at most (our setting). */
 const LONGEST = 90;
 const BITS = 32;
 const DAY = 86_400_000;
 
-export function createReports({ store, load, personOf, clock, random }: ReportParts): ReportDesk {
+export function createReports({ store, load, personOf, clock, random, when }: ReportParts): ReportDesk {
   const allowed = async (by: string, file: File, use: 'read' | 'share', audience: Audience): Promise<boolean> => {
     const { roles } = await personOf(by);
     const to = { own: false, holder: false, gate: false, reason: false, participates: takesPart(file).includes(by) };
@@ -32,7 +34,7 @@ export function createReports({ store, load, personOf, clock, random }: ReportPa
   const reportOf = async (file: File, audience: Audience): Promise<Report> => {
     const crew = new Map((await store.people()).map(({ id, name }) => [id, name]));
     const words = (ref: { ref: string }): string => file.texts.get(ref.ref) ?? '(removed)';
-    const job = closed(file.standing, file.entries, words, (id) => crew.get(id) ?? id);
+    const job = closed(file.standing, file.entries, words, (id) => crew.get(id) ?? id, when);
     if (!job) throw new NotFound('The report is there once the call has ended.');
     return asReport(job, paperOf(job, audience), store, clock);
   };

@@ -6,6 +6,7 @@ import { route } from '../route.ts';
 import type { Conclusion, Entry, Finding, Parts } from '../schema.ts';
 import type { AskStep, Manual } from '../vocabulary.ts';
 import { answerWords, type Resolve } from '../words.ts';
+import { type When, whenIn } from './when.ts';
 
 /** A verdict on the way, with the step that drew it. */
 export interface Drawn {
@@ -34,6 +35,7 @@ export interface Closed {
   readonly signed: (Entry & { kind: 'signed' }) | null;
   readonly resolve: Resolve;
   readonly name: (person: string) => string;
+  readonly when: When;
   readonly place: (id: string) => Place | undefined;
 }
 
@@ -43,6 +45,7 @@ export function closed(
   entries: readonly Entry[],
   resolve: Resolve,
   name: (person: string) => string,
+  when: When = whenIn(),
 ): Closed | null {
   const [plan, memory, here] = [planOf(standing), memoryOf(standing), placeIdOf(standing)];
   const ending = plan.endings.includes(here) ? plan.manual.endings[here.slice(1)] : undefined;
@@ -65,6 +68,7 @@ export function closed(
     signed: memory.signed ? (entries.findLast((e) => e.kind === 'signed') ?? null) : null,
     resolve,
     name,
+    when,
     place: (id) => plan.places.get(id),
   };
 }
@@ -104,8 +108,5 @@ export function askedAt(of: Closed, id: string): AskStep | null {
   const step = of.place(id)?.step;
   return step && 'parts' in step ? step : null;
 }
-/** `2026-07-14 15:03 UTC`, as the record has it. */
-export const day = (at: string): string => at.slice(0, 10);
-export const moment = (at: string): string => `${day(at)} ${at.slice(11, 16)} UTC`;
 /** A sentence of what may end in a full stop already. */
 export const sentence = (text: string): string => (/[.?…]$/.test(text) ? text : `${text}.`);

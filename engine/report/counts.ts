@@ -2,10 +2,12 @@
 import type { Standing } from '../replay.ts';
 import type { Entry } from '../schema.ts';
 import type { Count, Counts } from '../store/port.ts';
-import { closed, day } from './closed.ts';
+import { closed } from './closed.ts';
 import { fittedWords } from './customer.ts';
+import { whenIn } from './when.ts';
 
 /** Null while it is under way, for a training job, and for a call that was only taken: those never count. */
+const UTC = whenIn();
 export function countsOf(standing: Standing, entries: readonly Entry[]): Counts | null {
   // Words that people typed are in no count: what is removed on a wish must not stay in a table.
   const job = closed(
@@ -31,5 +33,5 @@ export function countsOf(standing: Standing, entries: readonly Entry[]): Counts 
     seen.add(key);
     return true;
   });
-  return { day: day(ended?.at ?? memory.at), under: once };
+  return { day: UTC.day(ended?.at ?? memory.at), under: once };
 }

@@ -1,6 +1,6 @@
 /** A finished call in words for whoever pays for it: what was found, what was fitted, that it runs, what is still open. */
 import type { Finding } from '../schema.ts';
-import { type Closed, type Drawn, day, type Fitted, newPartOf, sentence } from './closed.ts';
+import { type Closed, type Drawn, type Fitted, newPartOf, sentence } from './closed.ts';
 
 /** Findings that a customer is told of, by the name that the judgement gives them. */
 const PLAIN: Readonly<Record<string, string>> = {
@@ -51,7 +51,7 @@ export function customerSays(of: Closed): Said[] {
   // A new part that was measured and not fitted was not found on the unit.
   const found = of.verdicts.filter((v) => v !== atEnd(of) && !newPartOf(v.body));
   return explained([
-    `Visit of ${day(of.entries[0]?.at ?? '')}, by ${of.memory.assigned.map(of.name).join(' and ') || 'nobody assigned'}.`,
+    `Visit of ${of.when.day(of.entries[0]?.at ?? '')}, by ${of.memory.assigned.map(of.name).join(' and ') || 'nobody assigned'}.`,
     ...found.flatMap((v) => [sentence(`Found: ${v.body.title}`), ...readings(v)]),
     ...(of.fitted.length === 0 ? ['Nothing was fitted.'] : []),
     ...of.fitted.flatMap((f) => [
@@ -106,7 +106,7 @@ function beforeAndAfter(part: Drawn, found: readonly Drawn[]): PlainReading[] {
 
 /** What somebody else still has to say. */
 function open(of: Closed): string[] {
-  if (of.signed) return [`Read and signed by ${of.name(of.signed.by)} on ${day(of.signed.at)}.`];
+  if (of.signed) return [`Read and signed by ${of.name(of.signed.by)} on ${of.when.day(of.signed.at)}.`];
   const waits = of.verdicts.filter((v) => v.body.who !== 'junior');
   return [
     ...waits.map((v) =>

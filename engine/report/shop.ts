@@ -2,7 +2,7 @@
 import { fingerprint } from '../fingerprint.ts';
 import type { Entry, Finding, TextRef } from '../schema.ts';
 import { answerWords, NOTED, RAISED, VOIDED } from '../words.ts';
-import { askedAt, type Closed, type Drawn, moment, sentence } from './closed.ts';
+import { askedAt, type Closed, type Drawn, sentence } from './closed.ts';
 
 type Of<K extends Entry['kind']> = Entry & { kind: K };
 const of = <K extends Entry['kind']>(entries: readonly Entry[], kind: K): Of<K>[] =>
@@ -27,7 +27,7 @@ export function shopSays(job: Closed): ShopPart[] {
     { title: 'Causes and parts', says: [...causes(job), ...stock(job)] },
     {
       title: 'Signature',
-      says: [job.signed ? `Signed by ${job.name(job.signed.by)}, ${moment(job.signed.at)}.` : 'Not signed.'],
+      says: [job.signed ? `Signed by ${job.name(job.signed.by)}, ${job.when.moment(job.signed.at)}.` : 'Not signed.'],
     },
   ];
   return parts.filter(({ says }) => says.length > 0);
@@ -41,7 +41,9 @@ function head(job: Closed): string[] {
     `Pages: ${manual.id} ${manual.version}, fingerprint ${fingerprint(manual).slice(0, 12)}.`,
     ...(memory.training ? ['Training call: never counts.'] : []),
     ...(first && last
-      ? [`Opened ${moment(first.at)} by ${job.name(first.by)}; last entry #${last.seq}, ${moment(last.at)}.`]
+      ? [
+          `Opened ${job.when.moment(first.at)} by ${job.name(first.by)}; last entry #${last.seq}, ${job.when.moment(last.at)}.`,
+        ]
       : []),
     `Crew: ${memory.assigned.map(job.name).join(', ') || 'nobody assigned'}.`,
   ];
@@ -63,7 +65,7 @@ function locks(job: Closed): string[] {
   if (spans.length === 0) return ['Lock: none was put on.'];
   return spans.map(
     ({ cabinet, by, first, last }) =>
-      `Lock, ${job.manual.cabinets[cabinet] ?? cabinet}: ${job.name(by)}, gates #${first.seq} to #${last.seq}, ${moment(first.at)} to ${moment(last.at)}.`,
+      `Lock, ${job.manual.cabinets[cabinet] ?? cabinet}: ${job.name(by)}, gates #${first.seq} to #${last.seq}, ${job.when.moment(first.at)} to ${job.when.moment(last.at)}.`,
   );
 }
 
@@ -71,7 +73,7 @@ function verdict(job: Closed, { seq, body }: Drawn): (string | Finding)[] {
   const confirms = { junior: '', senior: ' A senior confirms it.', certified: ' A certified person decides it.' };
   const at = job.entries.find((e) => e.seq === seq)?.at;
   return [
-    `Verdict #${seq}${at === undefined ? '' : `, ${moment(at)}`}: ${sentence(body.title)} (${body.verdict})${confirms[body.who]}`,
+    `Verdict #${seq}${at === undefined ? '' : `, ${job.when.moment(at)}`}: ${sentence(body.title)} (${body.verdict})${confirms[body.who]}`,
     ...body.findings,
     ...body.evidence.flatMap((s) => {
       const e = job.entries.find((x) => x.seq === s);
@@ -90,7 +92,7 @@ const finding = (f: Finding): string =>
 
 /** One answer or other entry as evidence: its number, time, person, question and words. */
 function answer(job: Closed, e: Entry): string {
-  const who = `#${e.seq}, ${moment(e.at)}, ${job.name(e.by)}`;
+  const who = `#${e.seq}, ${job.when.moment(e.at)}, ${job.name(e.by)}`;
   const first = e.kind === 'amended' ? job.entries.find((x) => x.seq === e.body.of) : e;
   const step = first?.kind === 'answered' ? askedAt(job, first.body.place) : null;
   if ((e.kind !== 'answered' && e.kind !== 'amended') || !step)
@@ -144,10 +146,14 @@ const APPROVED = { 'lock-alternative': 'how the means is held open', tries: 'mor
 function events(job: Closed): string[] {
   const text = (ref: TextRef | undefined): string => (ref === undefined ? '' : `: ${job.resolve(ref)}`);
   return job.entries.flatMap((e): string[] => {
-    const said = (what: string): string[] => [sentence(`${what} (#${e.seq}, ${moment(e.at)}, ${job.name(e.by)})`)];
+    const said = (what: string): string[] => [
+      sentence(`${what} (#${e.seq}, ${job.when.moment(e.at)}, ${job.name(e.by)})`),
+    ];
     switch (e.kind) {
       case 'voided':
-        return said(`Isolation ended at ${moment(e.body.since)}, ${VOIDED[e.body.reason]}${text(e.body.text)}`);
+        return said(
+          `Isolation ended at ${job.when.moment(e.body.since)}, ${VOIDED[e.body.reason]}${text(e.body.text)}`,
+        );
       case 'amended':
         return said(`Changed #${e.body.of}${text(e.body.reason)}`);
       case 'withdrawn':
@@ -197,7 +203,7 @@ function stock(job: Closed): string[] {
     return `Part used, #${e.seq}: ${name}${e.body.used === undefined ? '' : `, ${e.body.used} used`}, ${e.body.left} left on the truck.`;
   });
   const fitted = job.fitted.map((f) =>
-    sentence(`Fitted, #${f.fact.seq}, ${moment(f.fact.at)}, ${job.name(f.fact.by)}: ${f.words}`),
+    sentence(`Fitted, #${f.fact.seq}, ${job.when.moment(f.fact.at)}, ${job.name(f.fact.by)}: ${f.words}`),
   );
   return [...fitted, ...used, ...(fitted.length > 0 && used.length === 0 ? ['No stock was counted.'] : [])];
 }

@@ -8,6 +8,7 @@ import type { Resolve } from '../words.ts';
 import { closed } from './closed.ts';
 import { customerLines } from './customer.ts';
 import { shopLines } from './shop.ts';
+import type { When } from './when.ts';
 
 export interface CloseOut {
   readonly customer: string[];
@@ -19,7 +20,8 @@ export function closeOut(
   entries: readonly Entry[],
   resolve: Resolve,
   name: (person: string) => string,
+  when?: When,
 ): CloseOut | null {
-  const job = closed(standing, entries, resolve, name);
+  const job = closed(standing, entries, resolve, name, when);
   return job && { customer: customerLines(job), shop: shopLines(job) };
 }

@@ -90,6 +90,7 @@ export class Workspace {
       webUrl: 'http://localhost:8080',
       database: join(this.folder, 'shop.sqlite'),
       log: 'info',
+      zone: 'UTC',
     };
   }
   async start(): Promise<void> {

@@ -222,6 +222,7 @@ describe('the API', () => {
       '/api/jobs/{job}/photos': ['post'],
       '/api/jobs/{job}/photos/{hash}': ['get'],
       '/healthz': ['get'],
+      '/readyz': ['get'],
       '/sign-out': ['post'],
       '/api/me': ['get'],
       '/api/me/devices': ['get'],

@@ -4,6 +4,7 @@ import type { Desk } from '../../engine/desk/index.ts';
 import { issueLink } from '../../engine/desk/index.ts';
 import { buildServer } from '../../web-chat/server/app.ts';
 import { createLog } from '../../web-chat/server/log.ts';
+import type { Metrics } from '../../web-chat/server/metrics.ts';
 import type { Sessions } from '../../web-chat/server/parts.ts';
 
 export interface Serving {
@@ -29,6 +30,9 @@ interface Given {
   /** Tests share a slow machine: far away when left out. */
   readonly mostLag?: number;
   readonly proxies?: number;
+  readonly isReady?: () => Promise<boolean>;
+  readonly metrics?: Metrics;
+  readonly metricsToken?: string;
   /** A free one when left out. */
   readonly port?: number;
 }

@@ -26,6 +26,7 @@ import { counts } from './routes/counts.tsx';
 import { devices } from './routes/devices.tsx';
 import { dispatch } from './routes/dispatch.tsx';
 import { feed } from './routes/feed.ts';
+import { machine } from './routes/machine.ts';
 import { offline } from './routes/offline.tsx';
 import { pages } from './routes/pages.tsx';
 import { photos } from './routes/photos.ts';
@@ -82,7 +83,9 @@ export function buildServer(parts: WebParts): FastifyInstance {
   app.addHook('onResponse', async (request, reply) => {
     const { method, routeOptions } = request;
     const ms = Math.round(reply.elapsedTime);
-    request.log.info({ method, route: routeOptions.url ?? '(none)', status: reply.statusCode, ms });
+    const route = routeOptions.url ?? '(none)';
+    request.log.info({ method, route, status: reply.statusCode, ms });
+    parts.metrics?.answered(route, method, reply.statusCode, reply.elapsedTime);
   });
   app.setErrorHandler((error, request, reply) => {
     const problem = answerProblem(error, request, reply);
@@ -110,6 +113,7 @@ export function buildServer(parts: WebParts): FastifyInstance {
     cacheControl: false,
   });
   app.register(offline(built));
+  app.register(machine(parts));
   app.register(reportsByLink(parts, built));
   app.register(async (inside) => {
     inside.addHook('onRequest', async (request, reply) => {

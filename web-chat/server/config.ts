@@ -2,6 +2,16 @@
 import * as z from 'zod/mini';
 import { PER_PERSON } from './rates.ts';
 
+const isZone = (zone: string): boolean => {
+  try {
+    return new Intl.DateTimeFormat('en-US', { timeZone: zone }) !== null;
+  } catch {
+    return false;
+  }
+};
+/** What is wrong with these is said without them: they open something. */
+const SECRET: Readonly<Record<string, string>> = { DATABASE_URL: 'no such address', NOCOOL_METRICS_TOKEN: 'too short' };
+
 const Config = z.object({
   /** 0 takes a free one. */
   NOCOOL_PORT: z._default(z.coerce.number().check(z.int(), z.gte(0), z.lte(65_535)), 8080),
@@ -17,6 +27,10 @@ const Config = z.object({
   NOCOOL_RATE: z._default(z.coerce.number().check(z.int(), z.gte(0), z.lte(100_000)), PER_PERSON),
   /** Proxies in front that say whose address it was. */
   NOCOOL_PROXIES: z._default(z.coerce.number().check(z.int(), z.gte(0), z.lte(5)), 0),
+  /** The shop's time zone; the machine's own where it isn't set. */
+  NOCOOL_ZONE: z.optional(z.string().check(z.refine(isZone))),
+  /** What opens /metrics; nothing does where it isn't set. */
+  NOCOOL_METRICS_TOKEN: z.optional(z.string().check(z.minLength(16))),
   NOCOOL_DEMO: z._default(z.enum(['yes', 'no']), 'yes'),
   /** The Slack bot is started where this is set; it reads and checks its own settings. */
   NOCOOL_SLACK_BOT_TOKEN: z.optional(z.string()),
@@ -39,6 +53,8 @@ const TAKES: Readonly<Record<string, string>> = {
   NOCOOL_URL: 'an address such as https://nocool.example.org',
   NOCOOL_RATE: 'a number of requests a minute, or 0 for no limit',
   NOCOOL_PROXIES: 'how many proxies stand in front, 0 to 5',
+  NOCOOL_ZONE: 'a time zone such as America/Chicago',
+  NOCOOL_METRICS_TOKEN: 'a token of at least 16 signs',
   NOCOOL_DEMO: 'yes or no',
   NOCOOL_LOG: 'fatal, error, warn, info, debug or silent',
 };
@@ -51,7 +67,6 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): R
   const read = Config.safeParse(env);
   if (read.success) return { config: read.data };
   const names = [...new Set(read.error.issues.map((i) => String(i.path[0])))];
-  // What is wrong with an address is said without it: it holds a password.
-  const said = (name: string): string => (name === 'DATABASE_URL' ? 'no such address' : `"${env[name] ?? ''}"`);
+  const said = (name: string): string => SECRET[name] ?? `"${env[name] ?? ''}"`;
   return { wrong: names.map((name) => `${name} is ${said(name)}; it takes ${TAKES[name] ?? 'another value'}`) };
 }

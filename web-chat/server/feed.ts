@@ -1,27 +1,48 @@
 /** Server-sent events over raw responses: events in order, a heartbeat, an end when the reader or the session goes. */
 import type { OutgoingHttpHeaders, ServerResponse } from 'node:http';
+import { Problem } from './problem.ts';
 
 /** Milliseconds between heartbeats: shorter than the minute after which proxies hang up. */
 const HEARTBEAT = 15_000;
 /** Milliseconds after which a browser tries again. */
 const RETRY = 2_000;
+/** Feeds that one person may have open at once, in all tabs and on all devices. Ours. */
+export const MOST = 50;
 /** Bytes a reader may lag behind before it is let go; it resumes where it was. */
 const LAG = 256 * 1024;
 
 export class Feeds {
   readonly #open = new Set<Feed>();
   readonly #beat: number;
+  /** How many each person has. */
+  readonly #persons = new Map<string, number>();
+  readonly #counted: (change: 1 | -1) => void;
 
-  /** `beat`: milliseconds between signs of life. */
-  constructor(beat = HEARTBEAT) {
+  /** `beat`: milliseconds between signs of life. `counted`: told of each that begins and ends. */
+  constructor(beat = HEARTBEAT, counted: (change: 1 | -1) => void = () => undefined) {
     this.#beat = beat;
+    this.#counted = counted;
   }
 
-  /** A feed that takes events from now on and writes them once it is opened. */
-  prepare(mayStay: () => Promise<boolean>): Feed {
-    const feed = new Feed(this.#beat, mayStay, () => this.#open.delete(feed));
+  /**
+   * A feed for this person that takes events from now on and writes them once it is opened. Throws where they have too many.
+   */
+  prepare(person: string, mayStay: () => Promise<boolean>): Feed {
+    if ((this.#persons.get(person) ?? 0) >= MOST)
+      throw new Problem(429, 'too-many', 'Too many pages of yours are open. Close some of them.');
+    const feed = new Feed(this.#beat, mayStay, () => {
+      if (this.#open.delete(feed)) this.#count(person, -1);
+    });
     this.#open.add(feed);
+    this.#count(person, 1);
     return feed;
+  }
+
+  #count(person: string, change: 1 | -1): void {
+    const left = (this.#persons.get(person) ?? 0) + change;
+    if (left === 0) this.#persons.delete(person);
+    else this.#persons.set(person, left);
+    this.#counted(change);
   }
 
   endAll(): void {
@@ -67,6 +88,12 @@ class Feed {
     this.#beat.unref();
     if (to.destroyed) this.end();
   }
+
+  /** There was nothing to open: it is not kept waiting. */
+  readonly failed = (error: unknown): never => {
+    this.end();
+    throw error;
+  };
 
   end(): void {
     clearInterval(this.#beat);

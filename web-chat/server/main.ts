@@ -19,6 +19,7 @@ import { buildServer } from './app.ts';
 import { type Chat, startChat } from './chats.ts';
 import { readConfig } from './config.ts';
 import { createLog } from './log.ts';
+import { createMetrics } from './metrics.ts';
 
 const say = (line: string): void => void process.stdout.write(`${line}\n`);
 const quit = (code: number, lines: readonly string[]): never => {
@@ -51,14 +52,22 @@ const mine = randomHex(16);
 if (config.NOCOOL_DEMO === 'yes' && (await store.claim('demo-by', mine)) === mine && (await loadDemo(store, parts)))
   say('The demo was loaded: an invented shop, three people, three jobs.');
 
+const zone = config.NOCOOL_ZONE ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
 const publicUrl = config.NOCOOL_URL ?? `http://localhost:${config.NOCOOL_PORT}`;
 // A chat outside is another process. SQLite tells it nothing of what is written here, so we do.
 const slackSet = config.NOCOOL_SLACK_BOT_TOKEN !== undefined;
 const relay = slackSet && !isPostgres(where) ? relayed(store, (news) => slack?.send(news)) : null;
 let slack: Chat | null = null;
+const unsaid = async (): Promise<string[]> => (slackSet ? (await store.unsaid('slack')).map(({ id }) => id) : []);
+const metrics = config.NOCOOL_METRICS_TOKEN === undefined ? null : createMetrics({ clock: parts.clock, unsaid });
+const kept = relay?.store ?? store;
+const desk = createDesk({ ...parts, store: metrics?.store(kept) ?? kept, key, zone });
+if (metrics) kept.watch((_job, entry) => metrics.entry(entry));
 const web = {
-  desk: createDesk({ ...parts, store: relay?.store ?? store, key }),
-  store,
+  desk: metrics?.desk(desk) ?? desk,
+  store: metrics?.store(store) ?? store,
+  isReady: async () => (await store.meta('ready')) !== undefined,
+  ...(metrics && config.NOCOOL_METRICS_TOKEN ? { metrics, metricsToken: config.NOCOOL_METRICS_TOKEN } : {}),
   clock: parts.clock,
   log: createLog(config.NOCOOL_LOG),
   secureCookies: publicUrl.startsWith('https:'),

@@ -1,6 +1,7 @@
 import type { FastifyBaseLogger } from 'fastify';
 import type { Desk } from '../../engine/desk/index.ts';
 import type { ChatHealth } from './chats.ts';
+import type { Metrics } from './metrics.ts';
 
 /** What the web chat keeps of sign-ins; the store has these functions. Hashes only, instants as ISO 8601 in UTC. */
 export interface Sessions {
@@ -24,6 +25,11 @@ export interface WebParts {
   readonly publicUrl: string;
   /** How the chats outside are, by their names; none where none is started. */
   readonly chats?: () => Readonly<Record<string, ChatHealth>>;
+  /** Whether the database answers; it is taken to when left out. */
+  readonly isReady?: () => Promise<boolean>;
+  readonly metrics?: Metrics;
+  /** What opens /metrics; it isn’t there when left out. */
+  readonly metricsToken?: string;
   /** Milliseconds between signs of life on a feed; 15 s when left out. */
   readonly heartbeat?: number;
   /** Requests that one person may make in a minute; 600 when left out, 0 counts nothing. */

@@ -1,4 +1,5 @@
 /** Calls, the board, who goes, and who is told of an emergency. */
+import type { When } from '../../report/when.ts';
 import type { Draft, Entry, Equipment, Text } from '../../schema.ts';
 import { type BoardRow, Damaged, type Store } from '../../store/port.ts';
 import { beginningsOf } from '../../store/sought.ts';
@@ -37,6 +38,7 @@ export interface DispatchParts {
   readonly shelf: readonly [Manual, ...Manual[]];
   readonly random: (bytes: number) => string;
   readonly now: () => string;
+  readonly when: When;
   readonly personOf: (id: string) => Promise<Person>;
   readonly cardIn: (row: BoardRow) => Promise<KeptCard>;
   readonly load: (job: string) => Promise<File>;
@@ -61,7 +63,7 @@ const KNOWN = 6;
 const ENDED: readonly JobCard['state'][] = ['signed', 'taken', 'finished'];
 
 export function createDispatch(parts: DispatchParts): Dispatch {
-  const { store, sheets, shelf, random, now, personOf, cardIn, load } = parts;
+  const { store, sheets, shelf, random, now, when, personOf, cardIn, load } = parts;
 
   const must = async (by: string, use: Parameters<typeof may>[1], what: string): Promise<Person> => {
     const person = await personOf(by);
@@ -138,7 +140,7 @@ export function createDispatch(parts: DispatchParts): Dispatch {
       const crew = await store.people();
       if (!may(person.roles, 'board', NOBODY)) {
         const own = kept.filter(({ takesPart: these }) => these.includes(by)).map(({ card }) => card);
-        return ownBoard(own, crew, by, now());
+        return ownBoard(own, crew, by, now(), when);
       }
       const jobs = kept.map(({ card }) => card).filter(({ state }) => state !== 'taken' && state !== 'put-away');
       // A list that can't be read hides no call.
@@ -146,7 +148,7 @@ export function createDispatch(parts: DispatchParts): Dispatch {
         if (error instanceof Damaged) return [];
         throw error;
       });
-      return { jobs: [...jobs].sort(byUrgency), crew: crewLines(crew, jobs, now()), low, now: now() };
+      return { jobs: [...jobs].sort(byUrgency), crew: crewLines(crew, jobs, now(), when), low, now: now() };
     },
     async find(by, words) {
       const person = await personOf(by);

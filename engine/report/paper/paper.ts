@@ -1,6 +1,6 @@
 /** A finished call as a page to be read, printed or kept: for the customer, or the shop's record. What is on it is the same as HTML, PDF and JSON. */
 import type { Finding } from '../../schema.ts';
-import { askedAt, type Closed, moment } from '../closed.ts';
+import { askedAt, type Closed } from '../closed.ts';
 import { customerSays, type PlainReading } from '../customer.ts';
 import { shopSays } from '../shop.ts';
 
@@ -47,7 +47,7 @@ export function paperOf(job: Closed, audience: Audience): Paper {
     signed: signed && { by: job.name(signed.by), at: signed.at },
     blocks: [...(audience === 'customer' ? customerBlocks(job) : shopBlocks(job)), ...photos(job)],
     foot: last
-      ? `Call ${last.job.slice(0, 8)}, ${entries.length} entries, ${last.hash.slice(0, 12)}, ${moment(last.at)}`
+      ? `Call ${last.job.slice(0, 8)}, ${entries.length} entries, ${last.hash.slice(0, 12)}, ${job.when.moment(last.at)}`
       : '',
   };
 }
@@ -117,7 +117,7 @@ function photos(job: Closed): Block[] {
     .sort((a, b) => a.fact.seq - b.fact.seq)
     .map(({ place, fact, hash }): Block => {
       const asked = askedAt(job, place)?.say ?? 'Photo';
-      return { kind: 'photo', hash, says: `${asked} ${moment(fact.at)}, ${job.name(fact.by)}` };
+      return { kind: 'photo', hash, says: `${asked} ${job.when.moment(fact.at)}, ${job.name(fact.by)}` };
     });
   return shown.length === 0 ? [] : [{ kind: 'heading', text: 'Photos' }, ...shown];
 }

@@ -19,7 +19,7 @@ export const dispatch =
   (parts: WebParts, built: Built): FastifyPluginAsyncZod =>
   async (app) => {
     const { desk } = parts;
-    const feeds = new Feeds(parts.heartbeat);
+    const feeds = new Feeds(parts.heartbeat, parts.metrics?.feed);
     app.addHook('preClose', async () => feeds.endAll());
 
     app.get('/calls/:job', { schema: { hide: true, params: JobParams } }, async (request, reply) => {
@@ -124,11 +124,11 @@ export const dispatch =
       async (request, reply) => {
         const { id, roles } = signedIn(request);
         // What somebody hears rests on their roles: whose roles change begins anew.
-        const waiting = feeds.prepare(async () => {
+        const waiting = feeds.prepare(id, async () => {
           const now = await whoAsks(parts, request);
           return now?.id === id && now.roles.join() === roles.join();
         });
-        const stop = await desk.dispatch.watch(id, (news) => waiting.event(news.seq, news));
+        const stop = await desk.dispatch.watch(id, (news) => waiting.event(news.seq, news)).catch(waiting.failed);
         reply.hijack();
         waiting.open(reply.raw, reply.getHeaders() as OutgoingHttpHeaders, stop);
       },

@@ -12,7 +12,7 @@ const seq = z.string().check(z.regex(/^\d{1,9}$/));
 export const feed =
   (parts: WebParts): FastifyPluginAsyncZod =>
   async (app) => {
-    const feeds = new Feeds(parts.heartbeat);
+    const feeds = new Feeds(parts.heartbeat, parts.metrics?.feed);
     app.addHook('preClose', async () => feeds.endAll());
     app.get(
       '/api/jobs/:job/feed',
@@ -29,13 +29,15 @@ export const feed =
         const { id } = signedIn(request);
         const sent = seq.safeParse(request.headers['last-event-id']);
         const after = Number(sent.success ? sent.data : (request.query.after ?? 0));
-        const waiting = feeds.prepare(async () => {
+        const waiting = feeds.prepare(id, async () => {
           const stays = (await whoAsks(parts, request))?.id === id;
           return stays && parts.desk.sees(id, request.params.job);
         });
-        const stop = await parts.desk.watch(id, request.params.job, after, (entry) =>
-          waiting.event(entry.seq, { seq: entry.seq, kind: entry.kind, by: entry.by }),
-        );
+        const stop = await parts.desk
+          .watch(id, request.params.job, after, (entry) =>
+            waiting.event(entry.seq, { seq: entry.seq, kind: entry.kind, by: entry.by }),
+          )
+          .catch(waiting.failed);
         reply.hijack();
         waiting.open(reply.raw, reply.getHeaders() as OutgoingHttpHeaders, stop);
       },

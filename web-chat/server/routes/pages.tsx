@@ -1,5 +1,4 @@
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
-import * as z from 'zod/mini';
 import { BRIEF_COOKIE, FONTS_COOKIE } from '../../page/state.ts';
 import type { Built } from '../built.ts';
 import { pageDocument } from '../document.tsx';
@@ -8,14 +7,9 @@ import { signedIn } from '../session.ts';
 import { JobParams } from '../shapes.ts';
 import { meOf } from './api.ts';
 
-const Health = z.object({
-  ok: z.boolean(),
-  chats: z.optional(z.record(z.string(), z.object({ state: z.string(), contact: z.nullable(z.string()) }))),
-});
-
 /** The pages that a browser opens, whole before any script runs. */
 export const pages =
-  ({ desk, chats }: WebParts, built: Built): FastifyPluginAsyncZod =>
+  ({ desk }: WebParts, built: Built): FastifyPluginAsyncZod =>
   async (app) => {
     app.get('/', { schema: { hide: true } }, async (request, reply) => {
       const person = signedIn(request);
@@ -38,16 +32,4 @@ export const pages =
       const state = { page: 'ticket', build: built.build, brief, me: meOf(person), view } as const;
       return pageDocument(built, view.title, state, fonts);
     });
-
-    app.get(
-      '/healthz',
-      {
-        config: { always: true },
-        schema: { summary: 'Alive, and how the chats outside are', response: { 200: Health } },
-      },
-      () => ({
-        ok: true,
-        ...(chats ? { chats: chats() } : {}),
-      }),
-    );
   };
