@@ -97,7 +97,7 @@ test('a server that stops lets go of its readers', async () => {
   await feed.ended;
 });
 
-test('a sign of life at every beat; a reader who signed out is let go at the next', async () => {
+test('a sign of life at every beat; a reader who signed out, or may not see it any more, is let go at the next', async () => {
   const other = await serve({ ...shop, pageFolder: folder, heartbeat: 300 });
   const { job } = await openCall();
   const leaver = await other.cookieFor('ines');
@@ -105,6 +105,16 @@ test('a sign of life at every beat; a reader who signed out is let go at the nex
   const headers = { cookie: leaver, 'x-nocool': '1', 'content-type': 'application/json' };
   await fetch(`${other.url}/sign-out`, { method: 'POST', body: '{}', headers });
   await leaving.ended;
+  const ruth = await shop.desk.person('ruth');
+  if (!ruth) throw new Error('ruth is missing');
+  const senior = await other.cookieFor('ruth');
+  const both = await Promise.all(
+    [`/api/jobs/${job}/feed`, '/api/feed'].map((path) => fetch(other.url + path, { headers: { cookie: senior } })),
+  );
+  expect(both.map(({ status }) => status)).toEqual([200, 200]);
+  await shop.store.savePerson({ ...ruth, roles: ['technician'] });
+  await Promise.all(both.map((answer) => answer.text()));
+  await shop.store.savePerson(ruth);
   const beats = leaving.text().match(/^event: beat$/gm) ?? [];
   await staying.until(/^event: beat$/m);
   await note(job, 'still there');
