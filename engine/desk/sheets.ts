@@ -12,6 +12,8 @@ const TruckSheet = z.strictObject({
   name: z.string(),
   items: z.array(StockItem),
   applied: z.record(z.string(), z.number()),
+  /** Out of service: it is listed no longer, and jobs that used it stay readable. */
+  gone: z.optional(z.boolean()),
 });
 const EquipmentSheet = z.strictObject({ name: z.string(), facts: Equipment.shape.facts, history: z.array(Past) });
 export type TruckSheet = z.infer<typeof TruckSheet>;
@@ -84,7 +86,8 @@ export function createSheets(store: Store): Sheets {
       const sheet = await store.sheet('equipment', id);
       return sheet && equipmentOf(sheet);
     },
-    trucks: async () => (await store.sheets('truck')).map(truckOf),
+    trucks: async () =>
+      (await store.sheets('truck')).filter((sheet) => read(TruckSheet, sheet).gone !== true).map(truckOf),
     saveTruck: (id, of) =>
       change('truck', id, (sheet) => ({ ...of, applied: sheet ? read(TruckSheet, sheet).applied : {} })),
     saveEquipment: (id, of) => change('equipment', id, () => of),

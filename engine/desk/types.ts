@@ -301,7 +301,7 @@ export interface ShopDesk {
   endDevice(by: string, person: string, device: string): Promise<void>;
   saveSettings(by: string, settings: Settings): Promise<void>;
   /** What a truck carries, whole; `version` as it was read: of two who change it at once one is told. */
-  saveTruck(by: string, truck: Truck): Promise<void>;
+  saveTruck(by: string, truck: Truck & { gone?: boolean }): Promise<void>;
 }
 
 export interface Desk {

@@ -42,7 +42,10 @@ export function soughtIn(one: Append): SoughtRow[] {
   return [...tokens].map((token) => [token, 'job', one.job, endOf(one)]);
 }
 
-/** Titles, verdicts, units, and what a caller said in words: not every reading of a day. */
+/** What a part of an answer says in a person's words: a note, or a print as it was typed. */
+const wordsOf = (v: Value): TextRef[] => (v.kind === 'text' ? [v.text] : v.kind === 'label' ? [v.typed] : []);
+
+/** Titles, verdicts, units, prints, notes, and what a caller said in words: not every reading of a day. */
 export function tokensIn(entry: Entry, words: ReadonlyMap<string, string>): string[] {
   const of = (refs: readonly TextRef[]): string[] => refs.flatMap(({ ref }) => tokensOf(words.get(ref) ?? ''));
   switch (entry.kind) {
@@ -51,9 +54,11 @@ export function tokensIn(entry: Entry, words: ReadonlyMap<string, string>): stri
     case 'concluded':
       return tokensOf(entry.body.title);
     case 'answered':
-      return of(Object.values(entry.body.parts).flatMap((v: Value) => (v.kind === 'text' ? [v.text] : [])));
+      return of(Object.values(entry.body.parts).flatMap(wordsOf));
     case 'amended':
-      return of(Object.values(entry.body.parts).flatMap((v: Value) => (v.kind === 'text' ? [v.text] : [])));
+      return of(Object.values(entry.body.parts).flatMap(wordsOf));
+    case 'noted':
+      return entry.body.as === 'note' && entry.body.text ? of([entry.body.text]) : [];
     case 'set':
       if (entry.body.what === 'equipment') return [unitToken(entry.body.equipment.id)];
       return entry.body.what === 'call' ? of(Object.values(entry.body.call.words)) : [];
@@ -69,7 +74,7 @@ export function unitTokens(list: SheetList, id: string, body: unknown): SoughtRo
 }
 
 /** Of which kinds the entries are that bring such words, for a table that is filled later. */
-export const SOUGHT_KINDS = ['opened', 'concluded', 'answered', 'amended', 'set'] as const;
+export const SOUGHT_KINDS = ['opened', 'concluded', 'answered', 'amended', 'set', 'noted'] as const;
 /** A stored row as an entry, as far as this file looks at it. */
 export const entryLike = (kind: string, body: string, job: string): Entry =>
   ({ kind, body: json(body, job) }) as unknown as Entry;

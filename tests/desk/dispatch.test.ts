@@ -149,9 +149,10 @@ describe('a call that is taken', () => {
     expect((await shop.desk.look('ruth', job)).prompt.kind).toBe('step');
   });
   test('is found by number, name, place and verdict, however the number is spaced, until it is forgotten', async () => {
-    const { call, job } = await called();
+    const { call, job } = await called({}, { unit: 'Kestrel AC-36, serial 88-4711X' });
+    await shop.type(job, 'note the plate says 90-1234Z', 'ruth');
     const found = async (words: string) => (await shop.desk.dispatch.find('ruth', words)).map((card) => card.job);
-    for (const words of ['5550142233', '555 014 22', 'Orch', 'terrace brook'])
+    for (const words of ['5550142233', '555 014 22', 'Orch', 'terrace brook', '88-4711x', 'kestrel ac', '90 1234z'])
       expect(await found(words), words).toEqual([job]);
     expect(await found('nowhere')).toEqual([]);
     expect((await shop.desk.dispatch.known('dana', '555 014')).calls.map((card) => card.job)).toEqual([job]);

@@ -55,6 +55,18 @@ test('somebody who leaves is signed out everywhere; the last owner stays one; a 
   await expect(shop.desk.shop.savePerson('otto', { ...nell, roles: [] })).rejects.toThrow('role');
 });
 
+test('a truck out of service is listed no longer, and never while somebody drives it', async () => {
+  const { shop: desk } = shop.desk;
+  await desk.saveTruck('otto', truck);
+  const drives = { ...nell, truck: truck.id };
+  await desk.savePerson('otto', drives);
+  const gone = { ...truck, version: 1, gone: true };
+  await expect(desk.saveTruck('otto', gone)).rejects.toThrow('Nell Harrow drives it');
+  await desk.savePerson('otto', { ...drives, active: false });
+  await desk.saveTruck('otto', gone);
+  expect((await desk.look('otto')).trucks).toEqual([]);
+});
+
 test('of two who change one truck the second is told', async () => {
   await shop.desk.shop.saveTruck('otto', truck);
   await expect(shop.desk.shop.saveTruck('otto', truck)).rejects.toThrow('meanwhile');

@@ -233,6 +233,30 @@ test('the owner adds somebody, who signs in by a link that is a QR code too, and
   await nell.getByRole('button', { name: 'Sign out everywhere' }).click();
   await nell.getByText('1 sessions and links ended').waitFor();
   expect((await other.page.goto(`${serving.url}/board`))?.status()).toBe(401);
+  // A truck, and a line of its stock; a print that says nothing is named and loses nothing.
+  await page.getByLabel('What it is called').fill('Truck 7');
+  await page.getByRole('button', { name: 'Add the truck' }).click();
+  const truck = page.locator('article').filter({ hasText: 'Truck 7' });
+  await truck.getByText('Add a line').click();
+  await truck.getByLabel('Where it lies').fill('Drawer K');
+  await truck.getByLabel('µF by section').fill('45 and 5');
+  await truck.getByLabel('Volts AC').fill('440');
+  await truck.getByRole('button', { name: 'Add it to the list' }).click();
+  await truck.getByText('such as 45+5.').waitFor();
+  await truck.getByLabel('µF by section').fill('45+5');
+  await truck.getByRole('button', { name: 'Add it to the list' }).click();
+  await truck.getByText('Changed here, not saved yet.').waitFor();
+  await shot(page, 'truck');
+  await truck.getByRole('button', { name: 'Save the stock' }).click();
+  await truck.getByText('Changed here').waitFor({ state: 'detached' });
+  const carried = async () => (await shop.desk.shop.look('otto')).trucks.map(({ name, items }) => [name, items.length]);
+  expect(await carried()).toEqual([['Truck 7', 1]]);
+  await truck.getByRole('button', { name: /Take off the list: Drawer K: 45\+5/ }).click();
+  await truck.getByText('It carries nothing.').waitFor();
+  for (const name of ['Out of service', 'Out of service: sure'])
+    await truck.getByRole('button', { name, exact: true }).click();
+  await truck.waitFor({ state: 'detached' });
+  expect(await carried()).toEqual([]);
   await page.getByLabel('Proof of dead stands').fill('20');
   await page.getByRole('button', { name: 'Save the settings' }).click();
   await page.getByText('Saved.').waitFor();

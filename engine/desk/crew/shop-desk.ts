@@ -62,13 +62,15 @@ export function createShopDesk({ store, sheets, clock, personOf }: ShopParts): S
       await must(by, 'settings');
       await store.saveSettings(settings);
     },
-    async saveTruck(by, { id, name, version, items }: Truck) {
+    async saveTruck(by, { id, name, version, items, gone = false }: Truck & { gone?: boolean }) {
       await must(by, 'settings');
       const now = await sheets.truck(id);
       if ((now?.version ?? 0) !== version)
         throw new Refused('Somebody changed this truck meanwhile. Look at it as it is now.');
       if (new Set(items.map((item) => item.id)).size < items.length) throw new Refused('Two lines have the same id.');
-      await sheets.saveTruck(id, { name, items });
+      const driver = (await store.people()).find((person) => person.active && person.truck === id);
+      if (gone && driver) throw new Refused(`${driver.name} drives it. Give them another truck first.`);
+      await sheets.saveTruck(id, { name, items, ...(gone ? { gone } : {}) });
     },
   };
 }

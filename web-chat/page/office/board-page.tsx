@@ -10,7 +10,7 @@ import { Finding } from './finding.tsx';
 import { getBoard } from './net.ts';
 import { TakeCall } from './take-call.tsx';
 
-/** Cards of one column that are drawn; the rest is found by words. */
+/** Cards of one column that are drawn at first, and more of at a time. */
 const SHOWN = 30;
 
 const COLUMNS: readonly { readonly title: string; readonly holds: (card: JobCard) => boolean }[] = [
@@ -69,21 +69,40 @@ export function BoardPage({ me, build, board: first }: BoardState) {
       </header>
       <Finding />
       <div class="rack">
-        {columns.map(({ title, cards }) => (
-          <section key={title} class="column" aria-label={title}>
-            <h2>
-              {title} <small>{cards.filter(({ training }) => !training).length}</small>
-            </h2>
-            {cards.slice(0, SHOWN).map((card) => (
-              <BoardCard key={card.job} card={card} board={board} gives={office} onGiven={look} />
-            ))}
-            {cards.length > SHOWN && <p>{`And ${cards.length - SHOWN} more: find them by words.`}</p>}
-          </section>
+        {columns.map((column) => (
+          <Column key={column.title} {...column} board={board} gives={office} onGiven={look} />
         ))}
       </div>
       <CrewPanel board={board} />
       {office && <LowPanel low={board.low} />}
     </main>
+  );
+}
+
+interface ColumnProps {
+  readonly title: string;
+  readonly cards: readonly JobCard[];
+  readonly board: Board;
+  readonly gives: boolean;
+  readonly onGiven: () => void;
+}
+function Column({ title, cards, ...more }: ColumnProps) {
+  const [shown, setShown] = useState(SHOWN);
+  const rest = cards.length - shown;
+  return (
+    <section class="column" aria-label={title}>
+      <h2>
+        {title} <small>{cards.filter(({ training }) => !training).length}</small>
+      </h2>
+      {cards.slice(0, shown).map((card) => (
+        <BoardCard key={card.job} card={card} {...more} />
+      ))}
+      {rest > 0 && (
+        <button type="button" class="key wide" onClick={() => setShown(shown + SHOWN)}>
+          {`Show ${Math.min(rest, SHOWN)} more of ${rest}`}
+        </button>
+      )}
+    </section>
   );
 }
 

@@ -19,7 +19,7 @@ export function Finding() {
   return (
     <search>
       <form class="finding" onSubmit={(event) => void find(event)}>
-        <label for={id}>Find a call: caller, number, place, unit, verdict</label>
+        <label for={id}>Find a call: caller, number, place, unit, marking, verdict</label>
         <div class="row">
           <input
             id={id}

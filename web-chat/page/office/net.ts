@@ -17,7 +17,8 @@ export const postAssign = (job: string, to: string, client: string): Promise<Sen
 const change = (what: string, body: unknown): Promise<Sent<ShopView>> => post(`/api/shop/${what}`, body);
 export const postPerson = (person: PersonWish): Promise<Sent<ShopView>> => change('people', person);
 export const postSettings = (settings: Settings): Promise<Sent<ShopView>> => change('settings', settings);
-export const postTruck = (truck: Truck): Promise<Sent<ShopView>> => change('trucks', truck);
+/** `gone` takes it out of service. */
+export const postTruck = (truck: Truck & { gone?: boolean }): Promise<Sent<ShopView>> => change('trucks', truck);
 export const postRevoke = (id: string): Promise<Sent<{ ended: number }>> =>
   post(`/api/shop/people/${encodeURIComponent(id)}/revoke`, {});
 export const postLink = (id: string): Promise<Sent<{ url: string; qr: string }>> =>

@@ -1,7 +1,7 @@
+import { ShopPage } from '../shop/shop-page.tsx';
 import type { OfficeState } from '../state.ts';
 import { BoardPage } from './board-page.tsx';
 import { CallPage } from './call-page.tsx';
-import { ShopPage } from './shop-page.tsx';
 
 export function OfficePages({ state }: { state: OfficeState }) {
   switch (state.page) {

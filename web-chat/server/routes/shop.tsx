@@ -26,6 +26,8 @@ const ShopView = z.object({
   settings: Settings,
   mine: z.boolean(),
 });
+/** A truck as it is from now on; `gone` takes it out of service. */
+const TruckWish = z.extend(Truck, { gone: z.optional(z.boolean()) });
 const Whose = z.object({ id });
 
 /** Crew, settings and stock: read by whoever sends people, changed by the owner. */
@@ -70,10 +72,11 @@ export const shop =
     );
     app.post(
       '/api/shop/trucks',
-      { schema: { summary: 'What a truck carries, whole', body: Truck, ...answer } },
+      { schema: { summary: 'What a truck carries, whole; or that it is out of service', body: TruckWish, ...answer } },
       async (request) => {
         const by = signedIn(request).id;
-        await desk.shop.saveTruck(by, request.body);
+        const { gone, ...truck } = request.body;
+        await desk.shop.saveTruck(by, { ...truck, ...(gone ? { gone } : {}) });
         return desk.shop.look(by);
       },
     );

@@ -7,7 +7,7 @@ import { Outdated, useOutdated } from '../outdated.tsx';
 import type { ShopState } from '../state.ts';
 import { PersonForm } from './person-form.tsx';
 import { SettingsForm } from './settings-form.tsx';
-import { TruckForm } from './truck-form.tsx';
+import { NewTruck, TruckForm } from './truck-form.tsx';
 
 /** Sends a change; true where it was taken. */
 export type Save = (sent: Promise<Sent<ShopView>>) => Promise<boolean>;
@@ -54,6 +54,7 @@ export function ShopPage({ build, shop: first }: ShopState) {
           <TruckForm key={`${truck.id} ${truck.version}`} truck={truck} mine={shop.mine} save={save} />
         ))}
         {shop.trucks.length === 0 && <p>No truck is on record.</p>}
+        {shop.mine && <NewTruck save={save} />}
       </section>
       <SettingsForm settings={shop.settings} mine={shop.mine} save={save} />
     </main>

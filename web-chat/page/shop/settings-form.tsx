@@ -1,6 +1,6 @@
 import { useId, useState } from 'preact/hooks';
 import type { Settings } from '../../../engine/index.ts';
-import { postSettings } from './net.ts';
+import { postSettings } from '../office/net.ts';
 import type { Save } from './shop-page.tsx';
 
 interface SettingsProps {

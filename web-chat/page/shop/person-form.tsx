@@ -1,7 +1,7 @@
 import { useId, useState } from 'preact/hooks';
 import type { PersonWish, Role } from '../../../engine/desk/types.ts';
 import type { Truck } from '../../../engine/index.ts';
-import { postLink, postPerson, postRevoke } from './net.ts';
+import { postLink, postPerson, postRevoke } from '../office/net.ts';
 import type { Save } from './shop-page.tsx';
 
 const ROLES: readonly Role[] = ['technician', 'senior', 'dispatcher', 'owner'];
