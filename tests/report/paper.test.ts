@@ -151,14 +151,17 @@ test('the data say the same, and the shop’s have every verdict with its figure
   expect(JSON.parse(paperJson(job, paperOf(job, 'customer')))).not.toHaveProperty('verdicts');
 });
 
-test('a photo that was removed is said; one that is no picture is too; a sign that the face lacks is named', async () => {
+test('a photo that was removed is said; one that is no picture is too; what the face lacks is said by what it has, or said to be lacking', async () => {
   const paper = withPhoto(paperOf(jobOf(done()), 'customer'));
   const removed = await made(paper, 'A4');
   expect(await wordsOf(removed.pdf)).toContain('Thisphotowasremoved.Recordthewiring');
   const broken = await made(paper, 'A4', new Map([[HASH, Buffer.from('no picture')]]));
   expect(await wordsOf(broken.pdf)).toContain('Thisphotocan’tbeshown.');
-  const strange = await made({ ...paper, about: 'Haus 熱 → zu' }, 'A4');
-  expect(await wordsOf(strange.pdf)).toContain('Haus[U+71B1][U+2192]zu');
+  const strange = await made({ ...paper, about: 'Haus 熱 中 → zu ① ﬁt ‑5 e\u0301' }, 'A4');
+  const said = await wordsOf(strange.pdf);
+  expect(said).toContain('Haus[…]->zu1fit-5é');
+  expect(said).toContain('[…]standsforwordsinascriptthatthistypefacelacks.');
+  expect(await wordsOf(removed.pdf)).not.toContain('typeface');
 });
 
 test('words that people typed are words on the page, never markup', () => {

@@ -33,7 +33,7 @@ test('what the README tells a newcomer is what happens: from the telephone to a 
   expect(new Set(rows.map(({ who }) => who))).toEqual(new Set(['Dana', 'Ines', 'Ruth']));
   // Three windows of one browser, each with a name before the address.
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, timezoneId: 'UTC' });
-  context.setDefaultTimeout(10_000);
+  context.setDefaultTimeout(20_000);
   const windows = {} as Record<Who, AtWindow>;
   for (const { id, name } of DEMO_PEOPLE) {
     const who = name.split(' ')[0] as Who;
@@ -77,7 +77,7 @@ test('what the README tells a newcomer is what happens: from the telephone to a 
   shop.wait(14 * 24 * 60);
   expect((await get()).status).toBe(404);
   expect(windows.Dana.errors.concat(windows.Ines.errors, windows.Ruth.errors)).toEqual([]);
-}, 120_000);
+}, 240_000);
 
 test('a cell that says what is not played is no row', () => {
   expect(() => actsIn('rings **Board**')).toThrow('rings');

@@ -65,7 +65,7 @@ export class AtWindow {
       const shown = await this.page.evaluate(() => document.body.innerText.replace(/\s+/g, ' '));
       return texts.filter((text) => !shown.includes(text));
     };
-    await expect.poll(read, { timeout: 10_000, interval: 60, message: this.page.url() }).toEqual([]);
+    await expect.poll(read, { timeout: 20_000, interval: 60, message: this.page.url() }).toEqual([]);
   }
   /** The question that stands is before one's eyes, not above or below the edge. */
   async questionInSight(): Promise<void> {

@@ -4,7 +4,7 @@
  */
 import { createRequire } from 'node:module';
 import PDFDocument from 'pdfkit';
-import { createLettering, type Lettering } from './lettering.ts';
+import { createLettering, LACKING, type Lettering } from './lettering.ts';
 import type { Block, Paper, Row } from './paper.ts';
 
 export type PaperSize = 'A4' | 'letter';
@@ -52,12 +52,15 @@ export function paperPdf(
   draw.line(paper.about);
   for (const stamp of paper.stamps) draw.stamp(stamp);
   for (const block of paper.blocks) draw.block(block);
+  if (lettering.lacks()) draw.line(LACKS);
   draw.line(paper.foot);
   root.end();
   pageNumbers(lettering);
   doc.end();
   return bytes;
 }
+
+const LACKS = `${LACKING} stands for words in a script that this typeface lacks. The page and the data (JSON) have them.`;
 
 function drawing(lettering: Lettering, root: Structure, photos: ReadonlyMap<string, Uint8Array>) {
   const { doc, text, heightOf, room, width } = lettering;
