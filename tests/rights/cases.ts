@@ -200,6 +200,7 @@ export const CASES: Readonly<Record<string, Case>> = {
     () => ({}),
   ),
   'own devices': get(null, at('/api/me/devices')),
+  'page of own devices': get(null, at('/devices')),
   'sign an own device out': post(
     null,
     ({ device }) => `/api/me/devices/${device.own}/revoke`,

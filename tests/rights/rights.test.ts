@@ -3,6 +3,7 @@
  * trade. What is refused changes nothing and tells nothing of a call that one may not see.
  */
 import { createHash, randomBytes } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
 import type { AddressInfo } from 'node:net';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { Session } from '../../bot/terminal/session.ts';
@@ -27,6 +28,8 @@ const WHO: Readonly<Record<Column, PersonId | null>> = {
 };
 /** Refusals that say whose it is. Any other is about what was sent, and would be a mistake of the test. */
 const NOT_THEIRS: readonly string[] = ['no-right', 'not-holder'];
+
+const ROUTES = new URL('../../web-chat/server/routes/', import.meta.url);
 
 let calls: Calls;
 let app: ReturnType<typeof buildServer>;
@@ -193,6 +196,73 @@ const rows = [...EXPECTED];
 test('each use case that is expected is tried, and none besides', () => {
   expect(Object.keys(CASES).sort()).toEqual(rows.map(([name]) => name).sort());
   expect(rows.length).toBeGreaterThan(80);
+});
+
+/** For nobody in particular: tested where they are said, or below. */
+const FOR_ANYBODY = /^\/(?:healthz|readyz|metrics|worker\.js|offline|sign-in.*|report\/:token.*)$/;
+test('each route of the server is tried', () => {
+  const routes = readdirSync(ROUTES).flatMap((name) => {
+    const text = readFileSync(new URL(name, ROUTES), 'utf8');
+    return [...text.matchAll(/\bapp\.(get|post|delete|put|patch)\(\s*['`]([^'`$]+)['`]/g)].map(([, method, path]) => [
+      (method ?? '').toUpperCase(),
+      path ?? '',
+    ]);
+  });
+  expect(routes.length).toBeGreaterThan(40);
+  const there = {
+    job: 'j',
+    client: 'c',
+    photo: 'p',
+    shares: NONE,
+    device: { own: NOBODYS, other: NOBODYS },
+    of: () => 1,
+  };
+  const asked = Object.values(CASES).map((one) => {
+    const { path, body, method } = one.ask({ ...there, seq: 1, by: null });
+    return `${method ?? (body === undefined ? 'GET' : 'POST')} ${path}`;
+  });
+  const untried = routes.filter(([method, path = '']) => {
+    const pattern = new RegExp(`^${method} ${path.replace(/:\w+/g, '[^/]+')}$`);
+    return !FOR_ANYBODY.test(path) && !asked.some((each) => pattern.test(each));
+  });
+  // The plain form behind the page of one’s devices does what the API does.
+  expect(untried).toEqual([['POST', '/devices']]);
+});
+
+test('a link to a report opens that report and nothing else', async () => {
+  const { shop, copy, photo } = calls;
+  const [job, other] = [await copy('ended'), await copy('ended')];
+  const tokenOf = async (of: string, audience: 'customer' | 'shop') =>
+    (await shop.desk.reports.share('ruth', of, audience, 7)).token;
+  const [customer, record] = [await tokenOf(job, 'customer'), await tokenOf(other, 'shop')];
+  const open = (path: string, headers = {}) => app.inject({ url: path, headers });
+  const [page, whole] = [await open(`/report/${customer}`), await open(`/report/${record}`)];
+  expect([page.statusCode, whole.statusCode]).toEqual([200, 200]);
+  expect(page.body).toContain(`${SECRET}, ${job.slice(0, 8)}`);
+  expect(page.body).not.toContain(other.slice(0, 8));
+  // What only the shop's record says is in no form of the customer's page.
+  const evidence = 'What it rests on';
+  expect(whole.body).toContain(evidence);
+  for (const path of ['', '/json']) expect((await open(`/report/${customer}${path}`)).body).not.toContain(evidence);
+  expect((await open(`/report/${customer}/photos/${photo}`)).statusCode).toBe(200);
+  for (const path of [`/photos/${'0'.repeat(64)}`, '/shop', '/json/shop', `/jobs/${job}`])
+    expect((await open(`/report/${customer}${path}`)).statusCode).toBe(404);
+  const elsewhere = [
+    '/',
+    `/jobs/${job}`,
+    `/api/jobs/${job}`,
+    `/api/jobs/${job}/photos/${photo}`,
+    `/jobs/${job}/report/customer`,
+  ];
+  for (const path of elsewhere)
+    for (const headers of [
+      { cookie: `nocool=${customer}` },
+      { authorization: `Bearer ${customer}` },
+      { referer: `/report/${customer}` },
+    ])
+      expect((await open(path, headers)).statusCode).toBe(401);
+  for (const wrong of [customer.slice(1), `${customer}0`, customer.toUpperCase(), '0'.repeat(64), '%00'])
+    expect((await open(`/report/${wrong}`)).statusCode).toBe(404);
 });
 
 describe('over HTTP', () => {

@@ -121,6 +121,7 @@ const TABLE = `
   devices of a person                    -  - -  - -  -  y y
   sign a device out                      -  - -  - -  -  y y
   own devices                            -  y y  y y  y  y y
+  page of own devices                    -  y y  y y  y  y y
   sign an own device out                 -  y y  y y  y  y y
   sign out                               y  y y  y y  y  y y
 
