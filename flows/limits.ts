@@ -87,6 +87,7 @@ export const LIMITS = {
     ohms: limit('20000', 'Ω', `discharge resistor, ${PRACTICE}`),
     floor: limit('5', 's', `${OURS}: never held shorter`),
     unknown: limit('10', 's', `${OURS}: run capacitor of unknown rating`),
+    unknownStart: limit('30', 's', `${OURS}: start capacitor of unknown rating`),
     watts: limit('5', 'W', `${OURS}; 2 W is ${PRACTICE}`),
   },
   label: { tolerance: limit('6', '%', `where the label prints none: ${PRACTICE}`) },

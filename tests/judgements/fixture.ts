@@ -85,6 +85,7 @@ export const LIMITS = {
     ohms: limit('20000', 'Ω'),
     floor: limit('5', 's'),
     unknown: limit('10', 's'),
+    unknownStart: limit('30', 's'),
     watts: limit('5', 'W'),
   },
   capacitors: {},

@@ -190,6 +190,6 @@ describe('hold time', () => {
   });
   test('other capacitors are held as unknown ones', () => {
     const look = parts('count', { count: 2 });
-    expect(run('hold', { label: labelled('45+5'), look }).findings.at(-1)?.reading).toBe('10\u2009s');
+    expect(run('hold', { label: labelled('45+5'), look }).findings.at(-1)?.reading).toBe('30\u2009s');
   });
 });

@@ -60,12 +60,16 @@ function placed(line: Line, scan: FieldScan): Named[] {
 
 /**
  * Names in the order of the question, and between them as many numbers as fields lie between: "121 / 0 0 0 / 2nd feed
- * 0 0 0 / 121". Empty where it doesn't come out.
+ * 0 0 0 / 121". Names with no number between them may stand in any order: "9.3 / start 0.1 run 0.2 / 9.3". Empty where
+ * it doesn't come out.
  */
 function byGaps(line: Line, scan: FieldScan, wanted: readonly FieldPart[]): readonly FieldPart[] {
   const { fields } = line.lexicon;
   const place = ({ key }: { key: string }): number => fields.findIndex((field) => field.key === key);
-  const names = scan.named.map((found) => ({ at: found.from, place: place(found) }));
+  const looseBefore = (at: number): number => scan.loose.filter(({ from }) => from < at).length;
+  const names = scan.named
+    .map((found) => ({ at: found.from, place: place(found), run: looseBefore(found.from) }))
+    .sort((a, b) => a.run - b.run || a.place - b.place);
   if (names.some((name, n) => name.place <= (names[n - 1]?.place ?? -1))) return [];
   const gapOf = (at: number): number => names.filter((name) => name.at < at).length;
   const gapOfField = (field: FieldPart): number => names.filter((name) => name.place < place(field)).length;

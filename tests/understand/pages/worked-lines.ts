@@ -146,11 +146,11 @@ const CALLS: Readonly<Record<string, readonly Row[]>> = {
     // A gate takes its answer alone.
     [
       '9.3 / hold 21 s → start 0.1 run 0.2 / 9.3',
-      { hc: '0.2', c2: '0.1' },
-      ['9.3 / hold 21 s →', '9.3'],
+      { batteryBefore: '9.3', hc: '0.2', c2: '0.1', batteryAfter: '9.3' },
+      ['hold 21 s →'],
       /A gate takes its answer alone/,
     ],
-    ['9.3 / 0.2 0.1 / 9.3', { batteryBefore: '9.3', hc: '0.2', c2: '0.1', batteryAfter: '9.3' }],
+    ['9.3 / start 0.1 run 0.2 / 9.3', { batteryBefore: '9.3', hc: '0.2', c2: '0.1', batteryAfter: '9.3' }],
     'contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1',
     ['start, run', { choice: ['both'] }],
     'wires off',
