@@ -51,6 +51,10 @@ interface PickProps {
 /** Options that are chosen first and sent with the rest. */
 export function PickChoice({ part, name, chosen, wrong, describedBy, onPick }: PickProps) {
   const several = (part.kind === 'choose' && part.several) || part.options.length === 1;
+  const hints = [
+    ...(part.optional ? ['may be left out'] : []),
+    ...(several && part.options.length > 1 ? ['all that fit'] : []),
+  ];
   const toggle = ({ id }: Option): void => {
     const rest = chosen.filter((each) => each !== id);
     if (!several) onPick([id]);
@@ -60,8 +64,7 @@ export function PickChoice({ part, name, chosen, wrong, describedBy, onPick }: P
     <fieldset class="part" data-wrong={wrong} aria-describedby={wrong ? describedBy : undefined}>
       <legend>
         {part.ask}
-        {part.optional && <small> may be left out</small>}
-        {several && part.options.length > 1 && <small> all that fit</small>}
+        {hints.length > 0 && <small> {hints.join(', ')}</small>}
       </legend>
       <div class="picks">
         {part.options.map((option) => (
