@@ -137,6 +137,48 @@ test('from the observation to the signed record, by taps alone', async () => {
   expect([...ines.errors, ...ruth.errors]).toEqual([]);
 }, 120_000);
 
+test('nothing that signs in is in an address after the first, nor in anything that the browser keeps for scripts', async () => {
+  const link = await serving.linkFor('ines');
+  const context = await phone(browser);
+  const ines = await PersonAtPhone.signIn(context, link);
+  await ines.openCall('No cool, kept on the phone');
+  await ines.tap('Fan runs, compressor hums, clicks off or is silent');
+  await ines.sees('What kind of unit is it?');
+  const cookies = await context.cookies();
+  const session = cookies.find(({ name }) => name === 'nocool');
+  expect(session).toMatchObject({ httpOnly: true, sameSite: 'Lax' });
+  const kept = await ines.page.evaluate(async () => {
+    const rows: unknown[] = [location.href, document.referrer, document.cookie, document.documentElement.outerHTML];
+    rows.push({ ...localStorage }, { ...sessionStorage });
+    for (const entry of performance.getEntries()) rows.push(entry.name);
+    for (const name of await caches.keys())
+      for (const request of await (await caches.open(name)).keys())
+        rows.push(request.url, await (await (await caches.open(name)).match(request))?.text());
+    for (const { name = '' } of await indexedDB.databases()) {
+      const db = await new Promise<IDBDatabase>((done) => {
+        const open = indexedDB.open(name);
+        open.onsuccess = () => done(open.result);
+      });
+      for (const store of db.objectStoreNames)
+        rows.push(
+          await new Promise((done) => {
+            const all = db.transaction(store).objectStore(store).getAll();
+            all.onsuccess = () => done(all.result);
+          }),
+        );
+      db.close();
+    }
+    return JSON.stringify(rows);
+  });
+  // It did look where things are kept.
+  expect(kept).toContain('What kind of unit is it?');
+  for (const secret of [link.split('/').at(-1) ?? '', session?.value ?? '']) {
+    expect(secret).toMatch(/^[\w-]{43}$/);
+    expect(kept).not.toContain(secret);
+  }
+  await context.close();
+});
+
 test('the same call typed line by line, in the line that takes anything', async () => {
   const ines = await signedIn('ines');
   await ines.openCall('No cool, typed');
