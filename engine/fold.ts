@@ -2,7 +2,8 @@
 import { Decimal } from 'decimal.js';
 import { TranscriptMismatch, unreachable } from './errors.ts';
 import { jobName, type Place, type Plan } from './flatten.ts';
-import { reopen, voidAll, withdraw } from './forget.ts';
+import { noticed, reopen, voidAll, withdraw } from './forget.ts';
+import { judgedAnew } from './judged-anew.ts';
 import { showsOneSection } from './judgements/read.ts';
 import { isTaken, judged } from './known.ts';
 import { type Fact, type Memory, NO_ISOLATION } from './memory.ts';
@@ -21,7 +22,10 @@ export function onlyAdds(plan: Plan, entry: Entry): boolean {
   return !step || !('parts' in step) || Object.values(step.parts).every((p) => p.as === undefined);
 }
 
-export function fold(plan: Plan, before: Memory, entry: Entry): Memory {
+export const fold = (plan: Plan, before: Memory, entry: Entry): Memory =>
+  judgedAnew(plan, before, folded(plan, before, entry));
+
+function folded(plan: Plan, before: Memory, entry: Entry): Memory {
   const memory: Memory = { ...before, last: entry.seq, at: entry.at };
   const moved: Memory = { ...memory, since: entry.seq };
   switch (entry.kind) {
@@ -117,11 +121,6 @@ const certified = (memory: Memory, person: string, is: boolean): Memory => ({
 
 const withOne = (list: readonly string[], one: string): readonly string[] =>
   list.includes(one) ? list : [...list, one];
-export const noticed = (memory: Memory, code: string): Memory => ({
-  ...memory,
-  notices: withOne(memory.notices, code),
-});
-
 /** The place whose standing answer came with this entry. */
 export function placeOf(memory: Memory, seq: number): string | null {
   for (const [place, fact] of Object.entries(memory.facts)) if (fact.seq === seq) return place;

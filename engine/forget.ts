@@ -5,6 +5,9 @@ import type { Parts } from './schema.ts';
 
 export type Reentry = 'age' | 'void' | 'holder';
 
+export const noticed = (memory: Memory, code: string): Memory =>
+  memory.notices.includes(code) ? memory : { ...memory, notices: [...memory.notices, code] };
+
 /** Drops the places named and remembers their answers for the chips. */
 export function drop(memory: Memory, places: readonly string[]): Memory {
   const facts = { ...memory.facts };

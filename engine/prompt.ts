@@ -258,6 +258,7 @@ const VOIDS: Readonly<Record<string, string>> = {
   'void:hand-over': 'The hand-over ended the isolation.',
   'void:live': 'Live work ends the isolation. The next dead test begins at the lock.',
   'void:sections': 'The print shows two sections, and one was discharged. Look again, and discharge both.',
+  'void:unit': 'What was said of the unit changes which readings prove it dead. Take the line again.',
   'void:amended': 'A gate was changed, so what followed it is asked again.',
   amended: 'Changed. Later answers that still fit are kept, the others are set aside.',
   withdrawn: 'Taken back. What rested on it is asked again.',

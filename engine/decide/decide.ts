@@ -249,6 +249,8 @@ function decideText(s: Standing, reply: Reply & { kind: 'text' }, p: Prompt, c: 
   const gate = besideGate(s, p, { text, given, unread }, keep);
   if (gate) return gate;
   const wish = answered(s, { ...(reply.draft ?? {}), ...given }, offline, c, keep);
+  // A print that can't be read was given to its part, and yet nothing of it would be on the record.
+  if (wish.refusal?.code === 'unclear') return kept(wish, text, keep);
   if (unread.length === 0 || (!wish.refusal && (wish.drafts ?? []).length === 0)) return wish;
   // What was not read of a line is kept in the person's words, also where the rest of the line is refused.
   const rest: Draft = { kind: 'noted', body: { as: 'note', text: keep.keep(unread.join(', ')) } };

@@ -14,13 +14,23 @@ export interface Ticks {
 const MACHINE: Ticks = { wall: Date.now, passed: () => performance.now() };
 
 /** @param from it starts no earlier than this, milliseconds since 1970 */
-export function steadyClock(from = 0, { wall, passed }: Ticks = MACHINE): () => Date {
+export function steadyClock(from = 0, ticks: Ticks = MACHINE): () => Date {
+  const { read } = steady(from, ticks);
+  return read;
+}
+function steady(from: number, { wall, passed }: Ticks): { read: () => Date; atLeast: (ms: number) => void } {
   let [last, at] = [Math.max(from, wall()), passed()];
-  return () => {
+  const read = (): Date => {
     const ticks = passed();
     last = Math.max(wall(), last + (ticks - at));
     at = ticks;
     return new Date(last);
+  };
+  return {
+    read,
+    atLeast(ms) {
+      last = Math.max(read().getTime(), ms);
+    },
   };
 }
 
@@ -28,13 +38,39 @@ export function steadyClock(from = 0, { wall, passed }: Ticks = MACHINE): () => 
 const DIFFER = 2 * 60_000;
 /** Longer than any proof of dead stands. */
 const TOO_OLD = 24 * 60 * 60_000;
+/** How often it is written down how late it is, and looked whether another process reckons with a later time. */
+const EVERY = 15_000;
+const MARK = 'clock';
 
 /**
- * Where the record is later than the machine's clock, that clock was set back while nothing ran, and how long that was
- * nobody knows: long enough, so that nothing that was proved before still counts.
+ * Where the record, or what a clock before this one wrote down, is later than the machine's clock, that clock was set
+ * back while nothing ran or before it ended. How long nothing ran then nobody knows: long enough, so that nothing that
+ * was proved before still counts.
  */
-export async function clockFor(store: Pick<Store, 'board'>, ticks: Ticks = MACHINE): Promise<() => Date> {
-  const latest = Math.max(0, ...(await store.board(1)).map(({ updated }) => Date.parse(updated)));
+export async function clockFor(
+  store: Pick<Store, 'board' | 'meta' | 'setMeta'>,
+  ticks: Ticks = MACHINE,
+): Promise<() => Date> {
+  const updated = (await store.board(1)).map((row) => row.updated);
+  const latest = Math.max(0, ...[...updated, (await store.meta(MARK)) ?? []].flat().map((at) => Date.parse(at)));
   const ahead = latest - ticks.wall();
-  return steadyClock(ahead > DIFFER ? latest + TOO_OLD : latest, ticks);
+  const clock = steady(ahead > DIFFER ? latest + TOO_OLD : latest, ticks);
+  let marked = 0;
+  const mark = async (now: string): Promise<void> => {
+    const known = await store.meta(MARK);
+    if (known !== null && known > now) clock.atLeast(Date.parse(known));
+    else await store.setMeta(MARK, now);
+  };
+  const read = (): Date => {
+    const now = clock.read();
+    if (now.getTime() - marked >= EVERY) {
+      marked = now.getTime();
+      // Where it can't be kept now, it is in a moment; nobody waits for it.
+      mark(now.toISOString()).catch(() => undefined);
+    }
+    return now;
+  };
+  // Also while nobody asks what time it is.
+  if (ticks === MACHINE) setInterval(read, EVERY).unref();
+  return read;
 }

@@ -46,14 +46,14 @@ export interface Files {
   drop(job: string): void;
 }
 
-export function createFiles(store: Store, shelf: readonly Manual[]): Files {
+export function createFiles(store: Store, shelf: readonly Manual[], compiled = compile): Files {
   const machines = new Map<string, Machine>();
   const cache = new Map<string, File>();
 
   const machineFor = (print: string): Machine => {
     const manual = shelf.find((m) => fingerprint(m, sha256) === print);
     if (!manual) throw new TranscriptMismatch(`no manual on the shelf has the fingerprint ${print.slice(0, 12)}`);
-    const known = machines.get(print) ?? compile(manual);
+    const known = machines.get(print) ?? compiled(manual);
     machines.set(print, known);
     return known;
   };

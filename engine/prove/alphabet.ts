@@ -123,8 +123,7 @@ const sets = new WeakMap<Place, GivenParts[]>();
 
 /** All answers worth trying at a place: from the probes of the judges that read it, and one part changed at a time. */
 function answerSets(plan: Plan, place: Place, asks: Asks): GivenParts[] {
-  const all = sets.get(place) ?? everySet(plan, place);
-  sets.set(place, all);
+  const all = samplesAt(plan, place);
   const step = place.step as AskStep;
   const seen = new Set<string>();
   const sound: Record<string, Given> = {};
@@ -154,6 +153,13 @@ function answerSets(plan: Plan, place: Place, asks: Asks): GivenParts[] {
     seen.add(print);
     return [out];
   });
+}
+
+/** What is worth trying at a place, whatever of it is asked there now. */
+export function samplesAt(plan: Plan, place: Place): readonly GivenParts[] {
+  const known = sets.get(place) ?? everySet(plan, place);
+  sets.set(place, known);
+  return known;
 }
 
 /** The first one is what a sound technician sends: a probe's good line, or the first option of each part. */

@@ -1,4 +1,5 @@
 /** The machine's clock set back, while the server runs and while it doesn't. Real time is handed in. */
+import { setTimeout } from 'node:timers/promises';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { verifyChain } from '../../engine/chain.ts';
 import { clockFor, steadyClock, type Ticks } from '../../engine/desk/clock.ts';
@@ -67,6 +68,36 @@ describe('given a proof of dead and a clock that is set back two hours', () => {
     expect(await state(after, job)).not.toBe('proved');
   });
 
+  test('while it runs, and then it is started anew: what the first clock knew to be too old stays so', async () => {
+    const first = await clockFor(shop.store, ticks);
+    const job = await proved(deskBy(first));
+    later(31);
+    expect(await state(deskBy(first), job)).not.toBe('proved');
+    await setTimeout(10);
+    time.wall -= 20 * MINUTE;
+    const after = deskBy(await clockFor(shop.store, ticks));
+    expect(await state(after, job)).not.toBe('proved');
+  });
+
+  test('then a process that was started before it reckons with the later time of one started after', async () => {
+    const first = await clockFor(shop.store, ticks);
+    first();
+    time.wall -= 120 * MINUTE;
+    later(1);
+    first();
+    await setTimeout(10);
+    const second = await clockFor(shop.store, ticks);
+    expect(second().getTime()).toBeGreaterThan(first().getTime() + 20 * 60 * MINUTE);
+    const job = await proved(deskBy(second));
+    later(31);
+    // As the timer of a server that nobody writes to does.
+    for (const clock of [second, first]) {
+      clock();
+      await setTimeout(10);
+    }
+    expect(await state(deskBy(first), job)).not.toBe('proved');
+  });
+
   test('by what a time server puts right, then it stands as long as it would have', async () => {
     const job = await proved(deskBy(await clockFor(shop.store, ticks)));
     time.wall -= MINUTE;
@@ -83,4 +114,12 @@ test('where nobody sets it, it is the machine’s clock', () => {
   expect(clock()).toEqual(new Date(time.wall));
   time.wall += 60 * MINUTE;
   expect(clock()).toEqual(new Date(time.wall));
+});
+
+test('a desk whose clock is behind the record goes on from the record, so that what was proved there grows old here too', async () => {
+  const [ahead, behind] = [deskBy(() => new Date(time.wall + 90_000)), deskBy(() => new Date(time.wall))];
+  const job = await proved(ahead);
+  expect(await state(behind, job)).toBe('proved');
+  later(30.5);
+  expect(await state(behind, job)).not.toBe('proved');
 });

@@ -206,3 +206,25 @@ describe('given an answer of Ines, who holds the lock', () => {
     ).toBe('section-fails-value');
   });
 });
+
+describe('given a unit that was proved dead as one with two legs', () => {
+  test('when its kind is changed to three-phase, then the line is asked again, and all six pairs', () => {
+    const c = at('block');
+    expect(strip(c)).toBe('proved');
+    amend(c, '/class', { choice: 'three-phase' });
+    expect(c.refusal).toBeNull();
+    expect(here(c)).toBe('proving');
+    expect(strip(c)).toBe('being-proved');
+    expect(c.notices).toContain('changes which readings prove it dead');
+    c.type(PROVING);
+    expect(here(c)).toBe('means');
+  });
+  test('when its kind is taken back and said to be three-phase, then too', () => {
+    const c = withdraw(at('block'), '/class');
+    c.type('three-phase');
+    expect(strip(c)).not.toBe('proved');
+  });
+  test('when its kind is changed to another with two legs, then it stands', () => {
+    expect(strip(amend(at('block'), '/class', { choice: 'ecm' }))).toBe('proved');
+  });
+});

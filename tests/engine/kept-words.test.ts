@@ -48,6 +48,12 @@ test('a refused print says what it was taken for', () => {
   expect(whole.refusal?.text).toContain('That reads as the print of a motor. Taken: 1/4 HP (horsepower)');
 });
 
+test('what was typed where a print is asked, and is none, stays as a note', () => {
+  const asked = at('look').type('clean, 1 cap, print 45+5+3 µF');
+  expect(asked.refusal?.code).toBe('unclear');
+  expect(notes(asked)).toContain('clean, 1 cap, print 45+5+3 µF');
+});
+
 test('photo says whether one is asked', () => {
   expect(at('look').type('photo').last?.info?.[0]).toMatch(/^This question takes a photo/);
   expect(at('fit').type('photo').last?.info?.[0]).toMatch(/^This question takes no photo/);

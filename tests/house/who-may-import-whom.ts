@@ -43,7 +43,11 @@ const ZONES: readonly Zone[] = [
     name: 'desk',
     holds: /^engine\/desk\//,
     files: [/^engine\//, /^flows\/index\.ts$/],
-    packages: [NODE, ...withoutXstate, ...named(['pino', 'sharp', 'file-type', '@dagrejs/dagre', '@resvg/resvg-js'])],
+    packages: [
+      NODE,
+      ...withoutXstate,
+      ...named(['pino', 'sharp', 'file-type', '@dagrejs/dagre', '@resvg/resvg-js', 'pure-rand']),
+    ],
   },
   {
     name: 'report',
