@@ -4,7 +4,7 @@ import type { Place } from '../flatten.ts';
 import type { Manual } from '../vocabulary.ts';
 import { type Subject, sound } from './bench.ts';
 import { BROKEN, type Variant } from './broken.ts';
-import { type Breach, MAKE_DEAD, PAGES, walk } from './walk.ts';
+import { type Breach, BUS, MAKE_DEAD, PAGES, walk } from './walk.ts';
 import { bypasses } from './wording.ts';
 
 export { rulesTable, walksTable } from './table.ts';
@@ -22,21 +22,27 @@ export function prove(manual: Manual, may: Subject['may']): Proof {
   const machine = compile(manual);
   const subject = sound(machine, may);
   const dead = walk(subject, MAKE_DEAD);
+  const bus = manual.isolations?.inverter ? walk(subject, BUS) : null;
   const pages = walk(subject, PAGES);
-  const reached = new Set([...dead.places, ...pages.places].flatMap((id) => stepOf(machine.plan.places.get(id)) ?? []));
+  const reached = new Set(
+    [...dead.places, ...(bus?.places ?? []), ...pages.places].flatMap(
+      (id) => stepOf(machine.plan.places.get(id)) ?? [],
+    ),
+  );
   const asked = [...machine.plan.places.values()].filter((p) => 'parts' in p.step || p.step.verb === 'approval');
   return {
     walks: [
       { name: 'make-dead, in full', states: dead.states, edges: dead.edges },
+      ...(bus ? [{ name: 'an inverter’s make-dead, from its wait on', states: bus.states, edges: bus.edges }] : []),
       { name: 'the pages, isolation as one step', states: pages.states, edges: pages.edges },
     ],
-    breaches: [...dead.breaches, ...pages.breaches, ...bypasses(machine.plan)],
+    breaches: [...dead.breaches, ...(bus?.breaches ?? []), ...pages.breaches, ...bypasses(machine.plan)],
     unreached: [...new Set(asked.map((p) => stepOf(p) ?? ''))].filter((s) => !reached.has(s)),
   };
 }
 /**
  * A step whatever copy of its page it stands in. The gates up to the line are the same in every cabinet (`flows/gates.ts`)
- * and are walked in full with the first; what an inverter has of its own is walked with the pages.
+ * and are walked in full with the first; what an inverter has of its own has a walk of its own.
  */
 function stepOf(place: Place | undefined): string | undefined {
   if (!place) return undefined;

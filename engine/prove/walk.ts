@@ -46,6 +46,8 @@ export interface Scope {
   readonly stopAt: number;
   /** Only calls that begin with one of these observations; all of them where it is left out. */
   readonly calls?: string;
+  /** Where one answer alone is sent: the class of the unit that is walked, and gates that another walk has in full. */
+  readonly plainly?: (place: string) => string | true | undefined;
 }
 const DEAD = 'dead:';
 export const MAKE_DEAD: Scope = {
@@ -57,6 +59,15 @@ export const MAKE_DEAD: Scope = {
       : !proved && (place.startsWith('!') || /^round~1\/(observation|class)$/.test(place)),
   composed: false,
   stopAt: 3,
+};
+/** An inverter's own make-dead: its gates up to the lock are those of every cabinet, its wait and its bus are tried in full. */
+export const BUS: Scope = {
+  inside: (place, proved) =>
+    place.startsWith(`${DEAD}inverter/`) ||
+    (!proved && (place.startsWith('!') || /^round~1\/(observation|class|inverter\/.*)$/.test(place))),
+  composed: false,
+  stopAt: 3,
+  plainly: (place) => (place === 'round~1/class' ? 'inverter' : /\/(waited|bus)$/.test(place) ? undefined : true),
 };
 export const PAGES: Scope = { inside: () => true, composed: true, stopAt: 3 };
 
@@ -109,9 +120,11 @@ export function walk(subject: Subject, scope: Scope): Walked {
 
 /** The usual supply, source and capacitor, or none of them known yet. */
 const isUsual = (e: Evidence): boolean => !isOne(e) && (!e.means || (e.stated === 120 && !e.neutral && !e.secondFeed));
-/** Lines that are not accepted are counted alike on every supply, source and part: that is walked on the usual ones. */
-const isCountedElsewhere = (scope: Scope, { state, evidence }: Node): boolean =>
-  !scope.composed && !isUsual(evidence.outdoor) && memoryOf(state.standing).failed.length > 0;
+/** Lines that are not accepted are counted alike on every supply, source, part and cabinet: that is walked on the usual ones. */
+const isCountedElsewhere = (scope: Scope, { state, evidence }: Node): boolean => {
+  const failed = memoryOf(state.standing).failed.length;
+  return !scope.composed && ((!isUsual(evidence.outdoor) && failed > 0) || (scope.plainly !== undefined && failed > 1));
+};
 
 /**
  * What may come at any time is tried at every state of make-dead on the usual supply, source and capacitor, which it
@@ -175,7 +188,11 @@ function answersAt(subject: Subject, node: Node, scope: Scope): Turn[][] {
     const all = answers(node.state)
       .filter((t) => here !== 'round~1/observation' || begins(scope, t))
       .map((t) => [t]);
-    return scope.composed && isPlain(node) ? all.slice(0, 1) : all;
+    const plainly = scope.plainly?.(here);
+    if (plainly === true || (scope.composed && isPlain(node))) return all.slice(0, 1);
+    return plainly === undefined
+      ? all
+      : all.filter(([t]) => t?.reply.kind === 'answer' && t.reply.parts.choice === plainly);
   }
   const { job } = memoryOf(node.state.standing);
   // What is seen under the cover decides in the dead tests, which are walked in full on the usual observation and class.
