@@ -8,7 +8,7 @@
  */
 import type { JudgementId, LimitsOf, OutcomeOf, TakesOf } from './judgements/index.ts';
 import type { Limit } from './judgements/judgement.ts';
-import type { Leads } from './picture/data.ts';
+import type { Leads, Probes } from './picture/data.ts';
 import type { Circuit, Quantity } from './quantity.ts';
 import type { Callout, Equipment, Hazard } from './schema.ts';
 
@@ -90,7 +90,7 @@ interface Said {
   readonly source?: readonly string[];
   readonly callouts?: readonly Callout[];
   /** Shown with the question; no part of the fingerprint. */
-  readonly picture?: Leads;
+  readonly picture?: Leads | Probes;
 }
 export interface AskStep<T extends string = string, R extends string = string> extends Said {
   readonly verb: 'choose' | 'confirm' | 'act' | 'measure' | 'label' | 'photo' | 'note' | 'form';
@@ -433,6 +433,14 @@ export const psig = field('pressure');
 export const humidity = field('humidity');
 /** Between two temperatures, °F. */
 export const degreesApart = field('difference');
+
+type Pair = readonly [from: string, to: string, good?: string];
+/** A picture of where the leads go between points that have names. */
+export const probes = (mode: Probes['mode'], ...on: readonly Pair[]): Probes => ({
+  kind: 'probes',
+  mode,
+  on: on.map(([from, to, good]) => ({ from, to, ...(good === undefined ? {} : { good }) })),
+});
 
 type ChooseOptions<R extends string> = { readonly optional?: boolean; readonly when?: When<R>; readonly as?: string };
 type NoteOptions<R extends string> = ChooseOptions<R> & { readonly finds?: Finds };

@@ -1,4 +1,4 @@
-import { choose, flow, found, include, judge, measure, ohms, verdict } from '../engine/vocabulary.ts';
+import { choose, flow, found, include, judge, measure, ohms, probes, verdict } from '../engine/vocabulary.ts';
 import { anotherCapacitor } from './another-capacitor.ts';
 import { OPEN_QUESTIONS, REPLACED } from './capacitor-verdicts.ts';
 import { DEAD_BLOCK } from './examples/block.ts';
@@ -38,6 +38,13 @@ export const deadBlock = flow({
       ],
       why: 'A blown fuse, a dead coil or a ground explains the call before any part is condemned.',
       source: ['Fuse under 0.5 Ω, contact at most 1 Ω, 24 V coil 8 to 20 Ω: common practice, no single source'],
+      picture: probes(
+        'Ω',
+        ['Fuse, one end', 'Fuse, other end', 'under 0.5 Ω'],
+        ['L1', 'T1, pressed in', '1 Ω or less'],
+        ['Coil, wire off', 'Coil, other end', '8 to 20 Ω on 24 V'],
+        ['T1', 'bare ground', 'OL: none found at meter volts'],
+      ),
       circuit: 'part',
       fields: {
         fuse1: ohms('First fuse', { optional: true, words: ['fuses', 'fuse'] }),

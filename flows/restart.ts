@@ -10,6 +10,7 @@ import {
   judge,
   measure,
   one,
+  probes,
   verdict,
   volts,
 } from '../engine/vocabulary.ts';
@@ -245,6 +246,7 @@ export const restart = flow({
       callouts: [{ level: 'danger', text: 'Line voltage is present.' }],
       why: 'Two readings against ground carry more doubt than the drop. Across the pole it is read itself.',
       source: ['Look into it above 0.5 V, replace above 1 V: common practice, no single source'],
+      picture: probes('V AC', ['L1', 'T1', 'under 0.5 V'], ['L2', 'T2', 'under 0.5 V']),
       circuit: 'line',
       fields: {
         p1: volts('L1 to T1', { over: false, words: ['l1-t1', 't1-l1'] }),

@@ -1,4 +1,4 @@
-import { choose, flow, judge, measure, ohms, verdict } from '../engine/vocabulary.ts';
+import { choose, flow, judge, measure, ohms, probes, verdict } from '../engine/vocabulary.ts';
 import { compressorGrounded, openAtHarness, windingsNotTaken } from './compressor-verdicts.ts';
 import { COMPRESSOR_WINDINGS, FAN_WINDINGS } from './examples/windings.ts';
 import { LIMITS } from './limits.ts';
@@ -26,6 +26,13 @@ export const compressorWindings = flow({
       callouts: [VENT],
       why: 'An open, grounded or odd winding shows before power comes back. A sum that doesn’t fit never condemns.',
       source: [SUM],
+      picture: probes(
+        'Ω',
+        ['C', 'R', 'the smallest'],
+        ['C', 'S', 'larger'],
+        ['S', 'R', 'the sum of both'],
+        ['C', 'bare ground', 'OL at meter volts'],
+      ),
       circuit: 'part',
       fields: {
         cr: ohms('C to R', { words: ['c-r', 'r-c', 'rc', 'run'] }),
@@ -132,6 +139,13 @@ export const fanWindings = flow({
       body: ['Leads off. Any order of the three pairs. Tens of ohms are usual.'],
       why: 'The largest pair is the sum of the other two. Open pairs on a hot motor are its protector.',
       source: [SUM],
+      picture: probes(
+        'Ω',
+        ['First lead', 'Second lead', 'tens of Ω'],
+        ['Second lead', 'Third lead', 'tens of Ω'],
+        ['First lead', 'Third lead', 'two make the third'],
+        ['Any lead', 'Frame', 'OL at meter volts'],
+      ),
       circuit: 'part',
       fields: {
         first: ohms('First pair', { words: ['fan'] }),

@@ -79,17 +79,26 @@ export type Leads =
       readonly bleedOhms?: string;
     });
 
+/** Points that have names instead of a shape: terminals of a strip, of a contactor, of windings. */
+export interface Probes {
+  readonly kind: 'probes';
+  /** What the meter is set to. */
+  readonly mode: 'V AC' | 'V DC' | 'Ω' | 'MΩ';
+  /** In the order in which they are read. `good`: what a sound one reads, in a few words. */
+  readonly on: readonly { readonly from: string; readonly to: string; readonly good?: string }[];
+}
+
 /** The way of a job on the page: what was passed, and where it stands. */
 export interface Path {
   readonly kind: 'path';
   readonly passed: readonly { readonly page: string; readonly title: string }[];
   readonly here: { readonly page: string; readonly title: string };
 }
-export type PictureData = Figures | Leads | Path;
+export type PictureData = Figures | Leads | Probes | Path;
 
 /** As a prompt carries it. */
 export const Picture = z.strictObject({
-  kind: z.enum(['leads', 'scale', 'decay', 'windings', 'path']),
+  kind: z.enum(['leads', 'probes', 'scale', 'decay', 'windings', 'path']),
   title: z.string(),
   svg: z.string(),
   text: z.string(),

@@ -5,6 +5,7 @@ import { decay } from './decay.ts';
 import { type Drawn, framed, type Manner, type Sketch } from './frame.ts';
 import { leads } from './leads.ts';
 import { path } from './path.ts';
+import { probes } from './probes.ts';
 import { scale } from './scale.ts';
 import { windings } from './windings.ts';
 
@@ -12,6 +13,8 @@ function sketch(data: PictureData): Sketch {
   switch (data.kind) {
     case 'leads':
       return leads(data);
+    case 'probes':
+      return probes(data);
     case 'scale':
       return scale(data);
     case 'decay':

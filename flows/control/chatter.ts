@@ -1,4 +1,4 @@
-import { choose, confirm, flow, include, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
+import { choose, confirm, flow, include, judge, measure, probes, verdict, volts } from '../../engine/vocabulary.ts';
 import { CHATTER } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
 import { contactorDead } from './contactor-dead.ts';
@@ -61,6 +61,11 @@ export const chatter = flow({
       callouts: [CONTROL_LIVE],
       why: 'Idle volts prove nothing. The least at pull-in decides: 20.4 V or more.',
       source: [PULL_IN],
+      picture: probes(
+        'V AC',
+        ['Coil, one end', 'Coil, other end', '20.4 V or more at pull-in'],
+        ['R', 'C', '21.6 V or more under load'],
+      ),
       circuit: 'control',
       fields: {
         coil: volts('At the coil, the lowest', { over: false, words: ['coil', 'coil min', 'min'] }),

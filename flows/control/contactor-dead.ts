@@ -1,4 +1,4 @@
-import { flow, judge, measure, ohms, verdict } from '../../engine/vocabulary.ts';
+import { flow, judge, measure, ohms, probes, verdict } from '../../engine/vocabulary.ts';
 import { CONTACTOR_DEAD } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -17,6 +17,11 @@ export const contactorDead = flow({
       body: ['Type ol for over range. Move the armature: does it stick, are there ants?'],
       why: 'Volts enough and not in: the coil is open, or the armature is jammed.',
       source: ['24 V coil 8 to 20 Ω, contact at most 1 Ω: common practice, no single source'],
+      picture: probes(
+        'Ω',
+        ['L1', 'T1, pressed in', '1 Ω or less'],
+        ['Coil, wire off', 'Coil, other end', '8 to 20 Ω on 24 V'],
+      ),
       circuit: 'part',
       fields: {
         pole1: ohms('First contact, pressed in', { words: ['contacts', 'contact', 'poles', 'points'] }),

@@ -1,4 +1,15 @@
-import { act, choose, confirm, flow, include, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
+import {
+  act,
+  choose,
+  confirm,
+  flow,
+  include,
+  judge,
+  measure,
+  probes,
+  verdict,
+  volts,
+} from '../../engine/vocabulary.ts';
 import { CONTROL } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
 import { contactorDead } from './contactor-dead.ts';
@@ -35,6 +46,11 @@ export const control = flow({
       callouts: [CONTROL_LIVE],
       why: 'Where the volts stop, there is the open place. 24 to 28 V is usual, 20.4 V the least.',
       source: [PULL_IN],
+      picture: probes(
+        'V AC',
+        ['Y at the strip', 'C', '24 to 28 V, 20.4 V the least'],
+        ['Coil, one end', 'Coil, other end', 'the same, while it should pull in'],
+      ),
       circuit: 'control',
       fields: {
         start: volts('Y to C at the strip', { over: false, words: ['y-c', 'yc', 'y to c', 'y-c outdoor', 'strip'] }),
@@ -74,6 +90,7 @@ export const control = flow({
       callouts: [{ level: 'danger', text: 'No safety is bridged to make it run.' }, CONTROL_LIVE],
       why: 'An open switch shows the full volts across it, a closed one next to nothing.',
       source: [HOPS],
+      picture: probes('V AC', ['Switch, call side', 'Switch, coil side', 'closed: under 0.5 V; open: about 24 V']),
       circuit: 'control',
       fields: {
         delay: volts('Across the delay', { over: false, optional: true, words: ['timer'] }),

@@ -8,6 +8,7 @@ import {
   measure,
   ohms,
   one,
+  probes,
   verdict,
   volts,
 } from '../../engine/vocabulary.ts';
@@ -130,6 +131,11 @@ export const indoorSource = flow({
       callouts: [{ level: 'danger', text: 'Line voltage is present. The isolation has ended.' }],
       why: 'R to C tells the source, Y to C whether the call leaves the board.',
       source: ['24 to 28 V idle, 21.6 V or more under load: common practice, no single source'],
+      picture: probes(
+        'V AC',
+        ['R', 'C', '24 to 28 V idle, 21.6 V under load'],
+        ['Y', 'C', 'the same: the call leaves the board'],
+      ),
       circuit: 'line',
       fields: {
         loaded: volts('R to C, under load', { over: false, words: ['r-c', 'rc', 'r to c'] }),

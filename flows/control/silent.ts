@@ -1,4 +1,4 @@
-import { choose, confirm, flow, judge, measure, ohms, verdict } from '../../engine/vocabulary.ts';
+import { choose, confirm, flow, judge, measure, ohms, probes, verdict } from '../../engine/vocabulary.ts';
 import { SILENT } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -111,6 +111,7 @@ export const silent = flow({
       body: ['No fuses: type can’t. Type ol for over range.'],
       why: 'A blown fuse has a cause, which comes first.',
       source: ['Fuse under 0.5 Ω: common practice, no single source'],
+      picture: probes('Ω', ['Fuse, one end', 'Fuse, other end', 'under 0.5 Ω']),
       circuit: 'part',
       fields: {
         fuse1: ohms('First fuse', { words: ['fuses', 'fuse'] }),

@@ -1,4 +1,4 @@
-import { confirm, flow, isolation, judge, measure, volts } from '../../engine/vocabulary.ts';
+import { confirm, flow, isolation, judge, measure, probes, volts } from '../../engine/vocabulary.ts';
 import { BUS_DEAD } from '../examples/inverter.ts';
 import { LEAVING, lockedOut, provedDead } from '../gates.ts';
 import { LIMITS } from '../limits.ts';
@@ -52,6 +52,7 @@ export const makeBusDead = flow({
       callouts: [{ level: 'danger', text: 'Treat P and N as live until this line is accepted.' }],
       why: 'A bleeder that failed leaves the bus charged long past the label’s time.',
       source: ['our setting: 5 V DC; above 50 V the bleeder has failed'],
+      picture: probes('V DC', ['Battery +', 'Battery −', 'about 9 V, before and after'], ['P', 'N', '5 V or less']),
       circuit: 'part',
       fields: {
         batteryBefore: volts('9 V battery, before', { over: false, words: ['battery', 'batt', '9v'] }),

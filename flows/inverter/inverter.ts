@@ -9,6 +9,7 @@ import {
   ohms,
   one,
   pictured,
+  probes,
   verdict,
 } from '../../engine/vocabulary.ts';
 import { INVERTER } from '../examples/inverter.ts';
@@ -95,6 +96,13 @@ export const inverter = flow({
       body: ['Three equal pairs, 0.3 to 2 Ω is usual. No insulation tester unless the board is unplugged.'],
       why: 'Equal pairs and no ground clear the compressor; the module is the maker’s to test.',
       source: ['0.3 to 2 Ω: common practice, no single source'],
+      picture: probes(
+        'Ω',
+        ['U', 'V', 'three alike, 0.3 to 2 Ω'],
+        ['V', 'W', 'three alike'],
+        ['U', 'W', 'three alike'],
+        ['U', 'bare ground', 'OL at meter volts'],
+      ),
       circuit: 'part',
       fields: {
         first: ohms('U to V', { words: ['u-v', 'uv'] }),

@@ -1,4 +1,4 @@
-import { amps, choose, confirm, flow, found, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
+import { amps, choose, confirm, flow, found, judge, measure, probes, verdict, volts } from '../../engine/vocabulary.ts';
 import { STILL_AFTER } from '../examples/fan.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -32,6 +32,7 @@ export const stillAfter = flow({
       say: 'Volts at the fan’s feed, under the call: at its leads, or at the board’s fan terminals.',
       callouts: [{ level: 'danger', text: 'Line voltage is present. Never push a fan with power on.' }],
       why: 'Volts and free and no start: the motor. No volts with the line at the board: its relay or a lead.',
+      picture: probes('V AC', ['Fan’s feed', 'Its other lead', 'there or nothing: never between']),
       circuit: 'line',
       fields: {
         v: volts('Volts at the fan’s feed', {
@@ -74,6 +75,7 @@ export const stillAfter = flow({
       body: ['Heat pump: the board switches the fan. Not in defrost, contactor in, cooling call.'],
       callouts: [{ level: 'danger', text: 'Line voltage is present.' }],
       why: 'Line in and none out: the board’s relay or the lead. None in: it is lost before the board.',
+      picture: probes('V AC', ['Line in, L1', 'Line in, L2', 'line volts']),
       circuit: 'line',
       fields: {
         v: volts('Line in', { over: false, words: ['line in', 'board line in', 'board in', 'in', 'load side'] }),

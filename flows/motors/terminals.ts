@@ -1,4 +1,4 @@
-import { act, choose, flow, judge, measure, ohms, verdict } from '../../engine/vocabulary.ts';
+import { act, choose, flow, judge, measure, ohms, probes, verdict } from '../../engine/vocabulary.ts';
 import { compressorGrounded } from '../compressor-verdicts.ts';
 import { TERMINALS } from '../examples/three.ts';
 import { LIMITS } from '../limits.ts';
@@ -67,6 +67,13 @@ export const compressorTerminals = flow({
         { level: 'danger', text: 'Face and hands out of line with the terminals. The cover goes back before power.' },
       ],
       why: 'Here a winding that is open is open.',
+      picture: probes(
+        'Ω',
+        ['C', 'R', 'the smallest'],
+        ['C', 'S', 'larger'],
+        ['S', 'R', 'the sum of both'],
+        ['C', 'bare ground', 'OL at meter volts'],
+      ),
       circuit: 'part',
       fields: {
         cr: ohms('C to R', { words: ['c-r', 'r-c', 'rc', 'run'] }),

@@ -1,4 +1,4 @@
-import { choose, flow, judge, measure, ohms, verdict } from '../../engine/vocabulary.ts';
+import { choose, flow, judge, measure, ohms, probes, verdict } from '../../engine/vocabulary.ts';
 import { compressorGrounded, openAtHarness, windingsNotTaken } from '../compressor-verdicts.ts';
 import { THREE_WINDINGS } from '../examples/three.ts';
 import { LIMITS } from '../limits.ts';
@@ -24,6 +24,13 @@ export const threeWindings = flow({
       ],
       why: 'Three pairs that differ, or one open, show a winding or a lead before power comes back.',
       source: ['Equal within 5 % or the meter’s doubt: our setting'],
+      picture: probes(
+        'Ω',
+        ['T1', 'T2', 'the same'],
+        ['T2', 'T3', 'the same'],
+        ['T1', 'T3', 'the same'],
+        ['T1', 'bare ground', 'OL at meter volts'],
+      ),
       circuit: 'part',
       fields: {
         first: ohms('T1 to T2', { words: ['t1-t2', 't1t2', 'uv'] }),

@@ -1,4 +1,4 @@
-import { act, choose, flow, judge, measure, ohms, verdict } from '../../engine/vocabulary.ts';
+import { act, choose, flow, judge, measure, ohms, probes, verdict } from '../../engine/vocabulary.ts';
 import { GROUND } from '../examples/trips.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -21,6 +21,13 @@ export const ground = flow({
       ],
       why: 'Only the branch that reads low is guilty. Together they say nothing of each.',
       source: ['Splitting the branches: common practice, no single source'],
+      picture: probes(
+        'Ω',
+        ['Compressor, its harness', 'bare metal', 'OL at meter volts'],
+        ['Fan, its own leads', 'bare metal', 'OL at meter volts'],
+        ['Heater', 'bare metal', 'OL at meter volts'],
+        ['Cable, both ends free', 'bare metal', 'OL at meter volts'],
+      ),
       circuit: 'part',
       fields: {
         comp: ohms('Compressor to ground', { words: ['compressor', 'comp'] }),

@@ -1,4 +1,4 @@
-import { flow, form, judge, measure, megohms, one, several, verdict, volts } from '../../engine/vocabulary.ts';
+import { flow, form, judge, measure, megohms, one, probes, several, verdict, volts } from '../../engine/vocabulary.ts';
 import { INSULATION } from '../examples/trips.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -69,6 +69,7 @@ export const insulation = flow({
       callouts: [{ level: 'warning', text: 'The test charges the winding. Fingers off until it is discharged.' }],
       why: 'The maker’s figure decides; else 0.5 MΩ for a scroll, 2 MΩ for a reciprocating compressor.',
       source: ['Least insulation: two compressor makers’ papers (secondary sources)'],
+      picture: probes('MΩ', ['Winding terminal', 'Bare copper', 'the maker’s least, or 0.5 and 2 MΩ']),
       circuit: 'part',
       fields: {
         megohms: megohms('Winding to ground, the lowest', { words: ['insulation', 'meg', 'megs', 'ground'] }),
@@ -97,6 +98,7 @@ export const insulation = flow({
       body: ['Treat it as charged until it reads 5 V or less. What comes next begins at the lock again.'],
       callouts: [{ level: 'danger', text: 'An insulation test leaves a winding charged.' }],
       why: 'The charge of the test would be the next one’s shock.',
+      picture: probes('V DC', ['Winding terminal', 'Bare copper', '5 V or less']),
       circuit: 'part',
       fields: { v: volts('Winding to ground, DC', { over: false, words: ['residual', 'winding'] }) },
       cant: '!good',

@@ -22,6 +22,15 @@ export const SAMPLES: Readonly<Record<string, PictureData>> = {
     bleedOhms: '15000',
   },
   'leads-start-fitted': { kind: 'leads', part: 'start', on: ['across'], between: 'direct volts', bleed: 'fitted' },
+  'probes-two': {
+    kind: 'probes',
+    mode: 'V AC',
+    on: [
+      { from: 'Y at the strip', to: 'C', good: '24 to 28 V, 20.4 V the least' },
+      { from: 'Coil, one end', to: 'Coil, other end' },
+    ],
+  },
+  'probes-one': { kind: 'probes', mode: 'V DC', on: [{ from: 'P', to: 'N', good: '5 V or less' }] },
   'scale-pass': {
     kind: 'scale',
     name: 'HERM',

@@ -102,4 +102,13 @@ const leads = fc.oneof(
   }),
 );
 
-export const anyPicture: fc.Arbitrary<PictureData> = fc.oneof(scale, decay, windings, path, leads);
+const probes = fc.record({
+  kind: fc.constant('probes' as const),
+  mode: fc.constantFrom('V AC' as const, 'V DC' as const, 'Ω' as const, 'MΩ' as const),
+  on: fc.array(fc.record({ from: words, to: words, good: words }, { requiredKeys: ['from', 'to'] }), {
+    minLength: 1,
+    maxLength: 5,
+  }),
+});
+
+export const anyPicture: fc.Arbitrary<PictureData> = fc.oneof(scale, decay, windings, path, leads, probes);
