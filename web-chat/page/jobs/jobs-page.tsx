@@ -95,6 +95,11 @@ export function JobsPage({ me, build, jobs: first, crew }: JobsState) {
         ))}
       </ul>
       <NewCall me={me} crew={crew} />
+      <p>
+        <a class="key" href="/devices">
+          Where you are signed in
+        </a>
+      </p>
       <Conditions />
     </main>
   );
