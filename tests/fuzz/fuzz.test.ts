@@ -103,7 +103,8 @@ test(
         throw new Error(
           `${wrong}; request ${n} of seed ${SEED}: ${JSON.stringify(request).slice(0, 4_000)}\n${body.slice(0, 300)}`,
         );
-      if (statusCode === 201 && ids.length < 60)
+      // A request that takes it compressed gets it so.
+      if (statusCode === 201 && ids.length < 60 && headers['content-encoding'] === undefined)
         ids.push((JSON.parse(body) as { view?: { job?: string } }).view?.job ?? 'x');
     };
     for (let n = 0; n < REQUESTS - FEEDS; n += AT_ONCE) {

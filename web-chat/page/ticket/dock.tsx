@@ -1,5 +1,5 @@
 /** At thumb height: the keys that always work, and one line that takes whatever is typed. */
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import type { JobView } from '../../../engine/desk/types.ts';
 import type { Me } from '../state.ts';
 import { type CommandKey, FIRST, moreKeys } from './commands.ts';
@@ -24,7 +24,8 @@ export function Dock({ view, me, typed, disabled, brief, onBrief, onTyped, onSen
     setOpen(false);
     setAsking(null);
   };
-  useEffect(() => {
+  // Before it is seen: whoever is quick presses Escape as soon as it is there.
+  useLayoutEffect(() => {
     if (!open) return;
     const leave = ({ key }: KeyboardEvent) => {
       if (key !== 'Escape') return;
