@@ -225,7 +225,8 @@ test('the owner adds somebody, who signs in by a link that is a QR code too, and
   // A truck, and a line of its stock; a print that says nothing is named and loses nothing.
   await page.getByLabel('What it is called').fill('Truck 7');
   await page.getByRole('button', { name: 'Add the truck' }).click();
-  const truck = page.locator('article').filter({ hasText: 'Truck 7' });
+  // Everybody's form names the trucks too.
+  const truck = page.getByRole('region', { name: 'Trucks' }).locator('article').filter({ hasText: 'Truck 7' });
   await truck.getByText('Add a line').click();
   await truck.getByLabel('Where it lies').fill('Drawer K');
   await truck.getByLabel('µF by section').fill('45 and 5');
@@ -249,5 +250,5 @@ test('the owner adds somebody, who signs in by a link that is a QR code too, and
   await page.getByLabel('Proof of dead stands').fill('20');
   await page.getByRole('button', { name: 'Save the settings' }).click();
   // The truck's own "Saved." may still stand there.
-  await expect.poll(async () => (await shop.store.settings()).minutes).toBe(20);
+  await expect.poll(async () => (await shop.store.settings()).minutes, { timeout: 10_000 }).toBe(20);
 }, 60_000);
