@@ -420,6 +420,21 @@ export const provedDead = <const T extends string>(load: LoadSide, next: T) =>
   }) as const;
 
 const CLOSE = 'Close up. Go back to the means.';
+/** By which every make-dead can be left, before those of what its own cabinet holds. */
+export const GATE_EXITS = [
+  'proved',
+  'fed',
+  'before',
+  'after',
+  'line',
+  'live',
+  'lost-leg',
+  'lines',
+  'real',
+  'no-source',
+  'no-tool',
+] as const;
+
 /** What the ways out of these gates mean, in every cabinet. */
 export const LEAVING = {
   fed: {

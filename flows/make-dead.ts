@@ -13,7 +13,7 @@ import {
   volts,
 } from '../engine/vocabulary.ts';
 import { MAKE_DEAD } from './examples/start.ts';
-import { LEAVING, lockedOut, provedDead } from './gates.ts';
+import { GATE_EXITS, LEAVING, lockedOut, provedDead } from './gates.ts';
 import { LIMITS } from './limits.ts';
 
 const LOAD_SIDE = { t1g: 'T1 to ground, load side', t2g: 'T2 to ground, load side' };
@@ -23,21 +23,7 @@ export const makeDead = flow({
   id: 'make-dead',
   version: 1,
   title: 'Make it dead',
-  exits: [
-    'proved',
-    'fed',
-    'before',
-    'after',
-    'line',
-    'live',
-    'lost-leg',
-    'lines',
-    'real',
-    'no-source',
-    'no-tool',
-    'residual',
-    'no-resistor',
-  ],
+  exits: [...GATE_EXITS, 'residual', 'no-resistor'],
   examples: MAKE_DEAD,
   steps: {
     ...lockedOut('look'),

@@ -9,6 +9,20 @@ const VENT = {
 } as const;
 const SUM = 'Start to run is the sum of the other two: textbook; a meter’s doubt of 1 % + 3 counts each is ours';
 
+/** The three pairs of a single-phase compressor, at the harness or at its terminals. */
+export const COMPRESSOR_PAIRS = {
+  cr: ohms('C to R', { words: ['c-r', 'r-c', 'rc', 'run'] }),
+  cs: ohms('C to S', { words: ['c-s', 's-c', 'sc', 'start'] }),
+  sr: ohms('S to R', { words: ['s-r', 'rs', 'r-s'] }),
+} as const;
+export const COMPRESSOR_LEADS = probes(
+  'Ω',
+  ['C', 'R', 'the smallest'],
+  ['C', 'S', 'larger'],
+  ['S', 'R', 'the sum of both'],
+  ['C', 'bare ground', 'OL at meter volts'],
+);
+
 /** A single-phase compressor, from the harness ends: one try, which may ask for another. */
 export const compressorWindings = flow({
   id: 'compressor-windings',
@@ -26,18 +40,10 @@ export const compressorWindings = flow({
       callouts: [VENT],
       why: 'An open, grounded or odd winding shows before power comes back. A sum that doesn’t fit never condemns.',
       source: [SUM],
-      picture: probes(
-        'Ω',
-        ['C', 'R', 'the smallest'],
-        ['C', 'S', 'larger'],
-        ['S', 'R', 'the sum of both'],
-        ['C', 'bare ground', 'OL at meter volts'],
-      ),
+      picture: COMPRESSOR_LEADS,
       circuit: 'part',
       fields: {
-        cr: ohms('C to R', { words: ['c-r', 'r-c', 'rc', 'run'] }),
-        cs: ohms('C to S', { words: ['c-s', 's-c', 'sc', 'start'] }),
-        sr: ohms('S to R', { words: ['s-r', 'rs', 'r-s'] }),
+        ...COMPRESSOR_PAIRS,
         g: ohms('To ground, the lowest', { words: ['ground', 'grounds', 'gnd', 'to ground', 'shell', 'frame'] }),
       },
       cant: 'not-taken',

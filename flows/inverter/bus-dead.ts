@@ -1,6 +1,6 @@
 import { confirm, flow, isolation, judge, measure, probes, volts } from '../../engine/vocabulary.ts';
 import { BUS_DEAD } from '../examples/inverter.ts';
-import { LEAVING, lockedOut, provedDead } from '../gates.ts';
+import { GATE_EXITS, LEAVING, lockedOut, provedDead } from '../gates.ts';
 import { LIMITS } from '../limits.ts';
 
 const LOAD_SIDE = { t1g: 'Indoor cable, terminal 1 to ground', t2g: 'Indoor cable, terminal 2 to ground' };
@@ -10,22 +10,7 @@ export const makeBusDead = flow({
   id: 'make-bus-dead',
   version: 1,
   title: 'Make it dead: inverter',
-  exits: [
-    'proved',
-    'fed',
-    'before',
-    'after',
-    'line',
-    'live',
-    'lost-leg',
-    'lines',
-    'real',
-    'no-source',
-    'no-tool',
-    'charged',
-    'bus-line',
-    'bleeder',
-  ],
+  exits: [...GATE_EXITS, 'charged', 'bus-line', 'bleeder'],
   examples: BUS_DEAD,
   steps: {
     ...lockedOut('waited'),

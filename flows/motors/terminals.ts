@@ -1,7 +1,8 @@
-import { act, choose, flow, judge, measure, ohms, probes, verdict } from '../../engine/vocabulary.ts';
+import { act, choose, flow, judge, measure, ohms, verdict } from '../../engine/vocabulary.ts';
 import { compressorGrounded } from '../compressor-verdicts.ts';
 import { TERMINALS } from '../examples/three.ts';
 import { LIMITS } from '../limits.ts';
+import { COMPRESSOR_LEADS, COMPRESSOR_PAIRS } from '../windings.ts';
 
 /** Verdicts at the terminals after which there is something to prove at a restart. */
 export const TERMINALS_SETTLED = ['compressor-plug-or-lead'] as const;
@@ -67,18 +68,10 @@ export const compressorTerminals = flow({
         { level: 'danger', text: 'Face and hands out of line with the terminals. The cover goes back before power.' },
       ],
       why: 'Here a winding that is open is open.',
-      picture: probes(
-        'Ω',
-        ['C', 'R', 'the smallest'],
-        ['C', 'S', 'larger'],
-        ['S', 'R', 'the sum of both'],
-        ['C', 'bare ground', 'OL at meter volts'],
-      ),
+      picture: COMPRESSOR_LEADS,
       circuit: 'part',
       fields: {
-        cr: ohms('C to R', { words: ['c-r', 'r-c', 'rc', 'run'] }),
-        cs: ohms('C to S', { words: ['c-s', 's-c', 'sc', 'start'] }),
-        sr: ohms('S to R', { words: ['s-r', 'rs', 'r-s'] }),
+        ...COMPRESSOR_PAIRS,
         g: ohms('To ground, the lowest', { words: ['ground', 'grounds', 'gnd', 'to ground', 'shell'] }),
       },
       cant: 'waits',
