@@ -11,9 +11,11 @@ export function judgedAnew(plan: Plan, before: Memory, after: Memory): Memory {
   if (before.job === after.job) return after;
   let out = after;
   for (const { judge, asked, names } of judgesOfGates(plan)) {
+    // Where no line was taken yet, none has to be taken again.
+    if (before.facts[asked.id] === undefined) continue;
     if (names.every((name) => before.job[name]?.value === after.job[name]?.value)) continue;
     if (judged(judge, before).outcome === judged(judge, out).outcome) continue;
-    out = noticed(reopen(plan, out, judge.cabinet, asked), 'void:unit');
+    out = noticed(reopen(plan, out, judge.cabinet, asked.name), 'void:unit');
   }
   return out;
 }
@@ -21,7 +23,7 @@ export function judgedAnew(plan: Plan, before: Memory, after: Memory): Memory {
 interface Judging {
   readonly judge: Place;
   /** Step that takes the readings it judges. */
-  readonly asked: string;
+  readonly asked: Place;
   /** Facts of the whole job that it reads. */
   readonly names: readonly string[];
 }
@@ -40,7 +42,7 @@ function judgesOfGates(plan: Plan): readonly Judging[] {
           .slice(0, i)
           .flatMap((one) => plan.places.get(one) ?? [])
           .findLast((p) => 'parts' in p.step);
-        return names.length === 0 || !asked ? [] : [{ judge, asked: asked.name, names }];
+        return names.length === 0 || !asked ? [] : [{ judge, asked, names }];
       }),
     );
   known.set(plan, all);

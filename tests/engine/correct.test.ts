@@ -4,7 +4,7 @@ import { may } from '../../engine/desk/rights.ts';
 import { ticket } from '../../engine/desk/ticket.ts';
 import { memoryOf } from '../../engine/replay.ts';
 import type { GivenParts } from '../../engine/schema.ts';
-import { type Conversation, type PersonId, PROVES } from '../people.ts';
+import { Conversation, type PersonId, PROVES } from '../people.ts';
 import {
   at,
   BLOCK,
@@ -219,6 +219,12 @@ describe('given a unit that was proved dead as one with two legs', () => {
     c.type(PROVING);
     expect(here(c)).toBe('means');
   });
+  test('when its kind is first said, then nothing is said to be taken again: no line was taken', () => {
+    const c = new Conversation().types('c', '3-phase');
+    expect(c.prompt().title).toContain('Are you and your meter fit');
+    expect(JSON.stringify(c.prompt())).not.toContain('Take the line again');
+  });
+
   test('when its kind is taken back and said to be three-phase, then too', () => {
     const c = withdraw(at('block'), '/class');
     c.type('three-phase');
