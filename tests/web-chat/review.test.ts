@@ -103,8 +103,7 @@ test('queue, attention, its entry, recompute, a question answered live, signatur
   expect(await same.textContent()).toMatch(/entries and \d+ verdicts were gone over/);
 
   await at.press('q');
-  await ruth.page.getByLabel('Your question').waitFor();
-  // Letters are words here, not keys.
+  // The field has the focus before the next key can come: letters are words here, not keys.
   await ruth.page.keyboard.type('Were all three wires off?');
   await at.press('Tab');
   await at.press('Enter');

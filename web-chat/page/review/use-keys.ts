@@ -13,12 +13,17 @@ const KEPT = 'nocool-single-keys';
 /** Whether single keys are on, on this device; and the switch. */
 export function useKeys(keys: readonly KeyTo[]): { readonly on: boolean; readonly set: (on: boolean) => void } {
   const [on, setOn] = useState(true);
-  useEffect(() => setOn(localStorage.getItem(KEPT) !== 'off'), []);
   const latest = useRef(keys);
   latest.current = keys;
+  // Read at each press, so that a key pressed right after the switch is already without effect.
+  const listens = useRef(on);
   useEffect(() => {
-    if (!on) return;
+    listens.current = localStorage.getItem(KEPT) !== 'off';
+    setOn(listens.current);
+  }, []);
+  useEffect(() => {
     const press = (event: KeyboardEvent): void => {
+      if (!listens.current) return;
       if (event.ctrlKey || event.metaKey || event.altKey || event.isComposing || types(event.target)) return;
       const found = latest.current.find(({ key }) => key === event.key.toLowerCase());
       if (!found) return;
@@ -27,11 +32,12 @@ export function useKeys(keys: readonly KeyTo[]): { readonly on: boolean; readonl
     };
     document.addEventListener('keydown', press);
     return () => document.removeEventListener('keydown', press);
-  }, [on]);
+  }, []);
   return {
     on,
     set(next) {
       localStorage.setItem(KEPT, next ? 'on' : 'off');
+      listens.current = next;
       setOn(next);
     },
   };

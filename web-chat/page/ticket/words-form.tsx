@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 interface WordsProps {
   readonly ask: string;
@@ -15,7 +15,8 @@ export function WordsForm({ ask, send, optional = false, disabled, onSend, onLea
   const id = useId();
   const [words, setWords] = useState('');
   const input = useRef<HTMLTextAreaElement>(null);
-  useEffect(() => input.current?.focus(), []);
+  // Before the next key can come: a letter that was meant as a word must not be taken for a single key of the desk.
+  useLayoutEffect(() => input.current?.focus(), []);
   const ready = !disabled && (optional || words.trim() !== '');
   return (
     <form
