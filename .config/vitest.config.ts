@@ -2,10 +2,12 @@ import { defineConfig } from 'vitest/config';
 import { LongestFirst } from './longest-first.ts';
 import { Tally } from './tally.ts';
 
+/** Folders whose tests start nothing and leave nothing behind: they share their modules, and so the compiled manual. */
+const PURE = 'tests/{calc,engine,flows,judgements,published,replay,review,understand}';
+
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
-    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     // Type tests: vitest runs tsc over the whole tree once, so a type error in any source fails the run as well.
     typecheck: { enabled: true, tsconfig: './tsconfig.json', include: ['tests/**/*.test-d.ts'] },
     // Starts nothing by itself: the first test that asks gets a PostgreSQL server, and the others share it.
@@ -17,5 +19,19 @@ export default defineConfig({
     hookTimeout: 60_000,
     maxWorkers: 2,
     sequence: { sequencer: LongestFirst },
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'apart',
+          include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+          exclude: [`${PURE}/**`],
+        },
+      },
+      {
+        extends: true,
+        test: { name: 'pure', include: [`${PURE}/**/*.test.ts`], isolate: false, typecheck: { enabled: false } },
+      },
+    ],
   },
 });

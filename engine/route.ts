@@ -28,7 +28,12 @@ export function route(plan: Plan, memory: Memory): Way {
   return way;
 }
 
-function goDown(plan: Plan, from: Memory): Way {
+/** Every way that is gone from the first page down to the first missing fact, by the names of `graph.ts`. */
+export function eachWay(plan: Plan, memory: Memory, gone: (place: Place, on: string) => void): void {
+  goDown(plan, memory, gone);
+}
+
+function goDown(plan: Plan, from: Memory, gone?: (place: Place, on: string) => void): Way {
   let memory = from;
   let here = plan.start;
   let passed: Place[] = [];
@@ -46,6 +51,7 @@ function goDown(plan: Plan, from: Memory): Way {
     }
     if (isKnown(place, memory)) {
       passed.push(place);
+      gone?.(place, wayOut(place, memory, passed));
       here = onward(place, memory, passed);
       continue;
     }
@@ -74,16 +80,22 @@ function haltOf(plan: Plan, m: Memory): string | null {
 
 /** Where a known place leads. */
 export function onward(place: Place, memory: Memory, passed: readonly Place[]): string {
+  const on = wayOut(place, memory, passed);
+  return place.to[on] ?? (on === 'skip' ? skipTarget(place) : place.next) ?? '';
+}
+
+/** By which way a known place is left: an outcome, an option, `skip` or `next`. */
+function wayOut(place: Place, memory: Memory, passed: readonly Place[]): string {
   const { step } = place;
-  if (step.verb === 'found') return place.to[foundAt(place, passed)] ?? '';
-  if (step.verb === 'judge') return place.to[judged(place, memory).outcome] ?? '';
+  if (step.verb === 'found') return foundAt(place, passed);
+  if (step.verb === 'judge') return judged(place, memory).outcome;
   const fact = memory.facts[place.id];
-  if (fact?.skipped) return skipTarget(place) ?? '';
+  if (fact?.skipped) return 'skip';
   if ('parts' in step && step.by !== undefined) {
     const as = step.parts[step.by]?.as;
     const value = fact?.parts[step.by] ?? (as === undefined ? undefined : memory.job[jobName(as, place)]?.value);
-    const target = value?.kind === 'choice' ? place.to[value.chosen[0] ?? ''] : undefined;
-    if (target !== undefined) return target;
+    const chosen = value?.kind === 'choice' ? (value.chosen[0] ?? '') : '';
+    if (place.to[chosen] !== undefined) return chosen;
   }
-  return place.next ?? '';
+  return 'next';
 }

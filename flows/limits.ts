@@ -103,6 +103,11 @@ export const LIMITS = {
     legsApart: limit('10', '%', `amps of three legs, ${PRACTICE}`),
     boxFall: limit('2', '°F', `${OURS}: a box that fell by less in 20 minutes does not pull down`),
     nearLocked: limit('0.8', 'share of LRA', `${OURS}: from here a compressor counts as not starting`),
+    mccRatio: limit(
+      '1.56',
+      'times RLA',
+      'a trade glossary and a tip page (secondary sources); some makers divide by 1.44; what is printed governs',
+    ),
     idle: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
     dropAsk: limit('3', 'V', `L1–L2 less T1–T2: from here each pole is read, ${PRACTICE}`),
     sag: limit('10', '%', `fall of the volts while starting, ${PRACTICE}`),

@@ -154,7 +154,7 @@ export const restart = flow({
       source: [
         '197 to 253 V for a 208/230 V single-phase hermetic: a compressor maker’s bulletin (secondary source)',
         '187 V three-phase; one printed voltage ±10 %: NEMA MG 1-12.44.1',
-        'fan above FLA is a finding; RLA is not a limit; three legs within 10 %: common practice',
+        'fan above FLA and compressor above MCC (1.56 times RLA) are findings; RLA is not a limit; three legs within 10 %: common practice',
       ],
       circuit: 'line',
       fields: {
@@ -201,6 +201,7 @@ export const restart = flow({
         drop: 'T1 to T2 lies well below L1 to L2. The poles are read one by one.',
         'not-starting':
           'The compressor is not running on these amps. Turn it off now: locked rotor overheats within seconds.',
+        'above-mcc': 'It draws more than its protector lets pass for long. Turn it off.',
         'legs-apart': 'The three legs draw too far apart. Turn it off.',
         'fan-high': 'The fan draws more than its FLA.',
         sound: 'Something sounds or turns wrong.',
@@ -213,6 +214,7 @@ export const restart = flow({
         supply: 'supply',
         drop: 'poles',
         'not-starting': 'stands',
+        'above-mcc': 'heavy',
         'legs-apart': 'legs',
         'fan-high': 'off',
         sound: 'off',
@@ -277,6 +279,20 @@ export const restart = flow({
       judged: ['drop'],
       evidence: ['figures', 'poles'],
       then: 'off',
+    }),
+    heavy: verdict({
+      verdict: 'compressor-above-mcc',
+      title: 'The compressor draws more than it may for long: off, and a senior looks at why',
+      says: ['RLA is no limit, MCC is. It would go off on its overload, and it cooks its windings until then.'],
+      next: [
+        'Off. Volts and contactor are in the record: head pressure next, so the coil, the condenser’s air, the fan.',
+        'The circuit is for a certified person. A compressor that binds is the last thing to think of.',
+      ],
+      who: 'senior',
+      judged: ['judged'],
+      evidence: ['figures', 'plate'],
+      raises: 'verdict',
+      then: '!raised',
     }),
     legs: verdict({
       verdict: 'legs-apart',

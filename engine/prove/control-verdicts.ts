@@ -5,6 +5,7 @@ import { type Answer, plateVolts } from './verdicts.ts';
 
 const PULL_IN = 20.4;
 const OPEN = 20;
+const CLOSED = 0.5;
 
 /** A sentence where the record does not carry the verdict, else null. Other verdicts are not looked at here. */
 export function unprovenControl(c: Conclusion, answers: readonly Answer[]): string | null {
@@ -34,6 +35,12 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
       return strip === undefined || !none || waited(at('call'), strip)
         ? null
         : '0 V decided within five minutes of a change of call';
+    }
+    case 'control-wire-open': {
+      const closed = ['delay', 'lp', 'hp', 'discharge'].every((key) => !(volts('across-24', key) >= CLOSED));
+      return volts('strip-24', 'coil') < OPEN && closed
+        ? null
+        : 'a wire condemned behind a switch that did not read closed';
     }
     case 'contactor-jammed': {
       const coil = [volts('strip-24', 'coil'), volts('pull-24', 'coil')].some((v) => v >= PULL_IN);

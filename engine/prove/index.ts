@@ -5,6 +5,7 @@ import type { Manual } from '../vocabulary.ts';
 import { type Subject, sound } from './bench.ts';
 import { BROKEN, type Variant } from './broken.ts';
 import { type Breach, BUS, MAKE_DEAD, PAGES, walk } from './walk.ts';
+import { waysOf } from './ways.ts';
 import { bypasses } from './wording.ts';
 
 export { rulesTable, walksTable } from './table.ts';
@@ -16,6 +17,9 @@ export interface Proof {
   readonly breaches: readonly Breach[];
   /** Steps that no walk reached in any copy of their page. */
   readonly unreached: readonly string[];
+  /** How many ways lead out of the steps, and those that no walk went in any copy of their page. */
+  readonly ways: number;
+  readonly untried: readonly string[];
 }
 
 export function prove(manual: Manual, may: Subject['may']): Proof {
@@ -30,6 +34,11 @@ export function prove(manual: Manual, may: Subject['may']): Proof {
     ),
   );
   const asked = [...machine.plan.places.values()].filter((p) => 'parts' in p.step || p.step.verb === 'approval');
+  const ways = waysOf(
+    machine.plan,
+    new Set([...dead.ways, ...(bus?.ways ?? []), ...pages.ways]),
+    (place) => stepOf(place) ?? '',
+  );
   return {
     walks: [
       { name: 'make-dead, in full', states: dead.states, edges: dead.edges },
@@ -38,6 +47,8 @@ export function prove(manual: Manual, may: Subject['may']): Proof {
     ],
     breaches: [...dead.breaches, ...(bus?.breaches ?? []), ...pages.breaches, ...bypasses(machine.plan)],
     unreached: [...new Set(asked.map((p) => stepOf(p) ?? ''))].filter((s) => !reached.has(s)),
+    ways: ways.count,
+    untried: ways.untried,
   };
 }
 /**

@@ -66,6 +66,9 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
       const f = answers.findLast((a) => a.place.endsWith('/figures'))?.parts ?? {};
       const volts = figure(f.l1l2);
       const [low, high] = plateVolts(answers);
+      const rla = figure(answers.findLast((a) => a.place.endsWith('/restart/plate'))?.parts.rla);
+      const legs = ['comp', 'comp2', 'comp3'].flatMap((key) => figure(f[key]) ?? []);
+      if (rla !== null && legs.some((amps) => amps > rla * 1.56 + 1e-9)) return 'proven above its MCC';
       return volts !== null && figure(f.comp) !== null && figure(f.fan) !== null && volts >= low && volts <= high
         ? null
         : 'proven without its restart figures';

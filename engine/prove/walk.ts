@@ -25,6 +25,7 @@ import {
 } from './evidence.ts';
 import { isProved, keyOf, type Node, sortedAhead, sortsOf, valueKey } from './key.ts';
 import { unproven } from './verdicts.ts';
+import { gone } from './ways.ts';
 
 export type Rule = 'R1' | 'R2' | 'R3' | 'R4' | 'R5' | 'R6' | 'R7' | 'R8' | 'R9' | 'R10' | 'R12' | 'R13' | 'opinion';
 export interface Breach {
@@ -37,6 +38,8 @@ export interface Walked {
   readonly states: number;
   readonly edges: number;
   readonly places: ReadonlySet<string>;
+  /** The ways that were gone, as `ways.ts` names them. */
+  readonly ways: ReadonlySet<string>;
   readonly breaches: readonly Breach[];
 }
 export interface Scope {
@@ -74,6 +77,7 @@ export const PAGES: Scope = { inside: () => true, composed: true, stopAt: 3 };
 export function walk(subject: Subject, scope: Scope): Walked {
   const seen = new Map<string, string[]>();
   const places = new Set<string>();
+  const ways = new Set<string>();
   const breaches: Breach[] = [];
   const leadsOn = new Map<string, Set<string>>();
   const tried = new Set<string>();
@@ -101,7 +105,7 @@ export function walk(subject: Subject, scope: Scope): Walked {
     let accepted = false;
     const own = answersAt(subject, node, scope);
     for (const [i, steps] of [...own, ...(isTriedHere(scope, node, tried) ? detours(node.state) : [])].entries()) {
-      const next = run(subject, node, steps, report, places);
+      const next = run(subject, node, steps, report, places, ways);
       edges++;
       if (i < own.length && next.changed) accepted = true;
       const nextKey = keyOf(next.node, scope.composed);
@@ -115,7 +119,7 @@ export function walk(subject: Subject, scope: Scope): Walked {
       report('R10', `nothing that is sent at ${here} leads on`, node.history);
   }
   if (breaches.length === 0) deadEnds(leadsOn, keyOfFirst, report);
-  return { states: seen.size, edges, places, breaches };
+  return { states: seen.size, edges, places, ways, breaches };
 }
 
 /** The usual supply, source and capacitor, or none of them known yet. */
@@ -225,11 +229,12 @@ function run(
   steps: readonly Turn[],
   report: Report,
   places: Set<string>,
+  ways: Set<string>,
 ): { node: Node; changed: boolean } {
   let node = from;
   let changed = false;
   for (const t of steps) {
-    const next = one(subject, node, t, report);
+    const next = one(subject, node, t, report, ways);
     changed ||= memoryOf(next.state.standing).since !== memoryOf(node.state.standing).since;
     node = next;
     // Where several turns are one step, each question on the way was asked and answered under every rule.
@@ -239,13 +244,14 @@ function run(
 }
 
 /** One turn, every rule asked about it. */
-function one(subject: Subject, node: Node, t: Turn, report: Report): Node {
+function one(subject: Subject, node: Node, t: Turn, report: Report, ways: Set<string>): Node {
   const { state, added, decision } = turn(subject, node.state, t);
   const refused = decision.refusal ? ` — refused: ${decision.refusal.code}` : '';
   const history = [
     ...node.history,
     `${instant(state.minute).slice(11, 16)} ${t.label}${refused} → ${placeIdOf(state.standing)}`,
   ];
+  gone(node.state, state, added[0], ways);
   let evidence = node.evidence;
   for (const [i, entry] of added.entries()) {
     const record = state.entries.slice(0, state.entries.length - added.length + i);

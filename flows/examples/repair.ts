@@ -94,6 +94,12 @@ export const RESTART: readonly Example[] = [
     'done',
   ),
   restart('The supply out of its limits', ['190 comp 13.1 fan .9'], ['supply-out'], 'raised'),
+  restart(
+    'Above what it may draw for long: off, and a senior',
+    ['240 239 comp 29.4 fan .9 split 19'],
+    ['compressor-above-mcc'],
+    'raised',
+  ),
   restart('Restarted without a clamp meter', ['skip no clamp meter'], ['restart-not-proven'], 'raised'),
   restart(
     'Volts lost between L and T, not in the poles',

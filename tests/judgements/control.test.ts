@@ -135,6 +135,8 @@ describe('hopping along the switches', () => {
     [all, { hp: 5 }, 'drop'],
     [{ start: 0 }, { lp: 25.6 }, 'lp'],
     [{ ...all, coil: 0 }, { hp: 25.6 }, 'hp'],
+    [{ ...all, coil: 0 }, { hp: 0.1 }, 'wire'],
+    [{ ...all, coil: 0 }, { hp: 12 }, 'contradicts'],
   ])('%j, across %j: %s', (readings, across, outcome) => {
     expect(of(readings, across).outcome).toBe(outcome);
   });

@@ -45,6 +45,7 @@ const running = {
   legsApart: limit('10', '%'),
   boxFall: limit('2', '°F'),
   nearLocked: limit('0.8', 'share of LRA'),
+  mccRatio: limit('1.56', 'times RLA'),
   idle: limit('0.5', 'A'),
   dropAsk: limit('3', 'V'),
   sag: limit('10', '%'),

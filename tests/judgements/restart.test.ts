@@ -30,7 +30,6 @@ describe('supply and amps', () => {
     ['over it', at(253.01, 13.1, 0.9), 'supply'],
     ['near locked rotor', at(236, 95, 0.9), 'not-starting'],
     ['at the share', at(236, 76.8, 0.9), 'not-starting'],
-    ['under the share, far above RLA: words only', at(236, 76.799, 0.9), 'in'],
     ['no current', at(241, 0, 0.9), 'not-starting'],
     ['at the least current', at(241, 0.5, 0.9), 'in'],
     ['below it', at(241, 0.499, 0.9), 'not-starting'],
@@ -85,6 +84,22 @@ describe('supply and amps', () => {
       ...{ word: 'above RLA', source: 'RLA is no limit: common practice, no single source' },
     });
   });
+  // MCC 1.56 times RLA: a trade glossary and a tip page (secondary sources). 17.9 · 1.56 = 27.924.
+  test.each([
+    [27.924, 'in'],
+    [27.925, 'above-mcc'],
+    [76.7, 'above-mcc'],
+    [76.8, 'not-starting'],
+  ])('%d A on RLA 17.9, LRA 96: %s', (amps, expected) => {
+    expect(of(at(241, amps, 0.9)).outcome).toBe(expected);
+  });
+  test('more than it may draw for long is said with what it may', () => {
+    expect(plain(line('Compressor', at(241, 29.4, 0.9))?.text)).toBe(
+      'The compressor draws 29.4 A, above the 27.9 A that its protector lets pass for long, reckoned from RLA. Turn it off.',
+    );
+    expect(line('Compressor', at(241, 29.4, 0.9))).toMatchObject({ word: 'above MCC' });
+    expect(of(at(241, 29.4, 1.3)).outcome).toBe('above-mcc');
+  });
   test('what is wrong with a motor is said with its figure', () => {
     expect(line('Compressor', at(236, 95, 0.9))?.word).toBe('near locked rotor');
     expect(plain(line('Compressor', at(236, 95, 0.9))?.text)).toBe(
@@ -122,7 +137,8 @@ describe('supply and amps', () => {
       text: 'The compressor draws 13.1\u2009A. Without LRA or RLA nobody can tell running from stalled.',
     });
     expect(of(good, parts('A', { rla: 17.9 })).outcome).toBe('in');
-    expect(of(at(241, 95, 0.9), parts('A', { rla: 17.9 })).outcome).toBe('undecided');
+    expect(of(at(241, 27, 0.9), parts('A', { rla: 17.9 })).outcome).toBe('undecided');
+    expect(of(at(241, 95, 0.9), parts('A', { rla: 17.9 })).outcome).toBe('above-mcc');
     expect(of(good, parts('A', { lra: 96 })).outcome).toBe('in');
     expect(plain(line('Compressor', good, parts('A', { lra: 96 }))?.text)).toBe(
       'The compressor draws 13.1 A, 14 % of its LRA.',
@@ -310,6 +326,9 @@ describe('three lines', () => {
     ['legs 10.0 % apart', [239, 241, 240], [11, 10, 9], 'in'],
     ['legs 10.3 % apart', [239, 241, 240], [11, 9.97, 8.95], 'legs-apart'],
     ['single-phasing: a leg draws nothing', [239, 241, 240], [18, 18, 0], 'legs-apart'],
+    ['single-phasing makes the other two heavy', [239, 241, 240], [31, 31, 0], 'legs-apart'],
+    ['all three heavy', [239, 241, 240], [28.5, 28, 28.2], 'above-mcc'],
+    ['the second leg heavy, within 10 % of the others', [239, 241, 240], [27.5, 28, 27.4], 'above-mcc'],
     ['no leg draws', [239, 241, 240], [0, 0, 0], 'not-starting'],
   ])('%s', (_, l, c, expected, volts) => {
     expect(of3(l, c, volts).outcome).toBe(expected);

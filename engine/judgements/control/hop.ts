@@ -12,7 +12,7 @@ import { crossed, DEVICES, limitsOf, nameOf, walk, walkFinding } from './hop-loo
  */
 export const hopping = judgement({
   id: 'hop',
-  semantics: 1,
+  semantics: 2,
   takes: ['readings', 'across', 'waited'],
   limits: ['closed', 'open'],
   outcomes: [
@@ -32,7 +32,10 @@ export const hopping = judgement({
     const against =
       over.some((c) => c.device === found && c.is === 'closed') ||
       open.some((c) => found !== undefined && c.device !== found);
-    if (against || open.length > 1 || (along.is === 'through' && open.length > 0)) {
+    // No volts behind the switches, and one of them shows a part of the volts: neither it nor the wire is condemned on that.
+    const partly =
+      along.is === 'open' && found === undefined && open.length === 0 && over.some((c) => c.is === 'neither');
+    if (against || partly || open.length > 1 || (along.is === 'through' && open.length > 0)) {
       const text = 'The readings contradict each other. Read them again, with the call there and black on C.';
       const line = finding({ name: 'Switches', reading: '–', word: 'contradicts', text });
       return { outcome: 'contradicts', findings: [...findings, line] };
@@ -75,6 +78,7 @@ export const hopping = judgement({
       { across: volts({ delay: '0.1', lp: '0.1', hp: open.value }) },
       { across: volts({ hp: past(open.value, '-0.01') }) },
       { across: volts({ lp: closed.value }) },
+      { ...at({ coil: '0' }), across: volts({ lp: closed.value }) },
       { across: volts({ lp: dead }) },
       { across: volts({ delay: '25.6' }), waited },
       { across: volts({ lp: '25.6', hp: '25.6' }) },

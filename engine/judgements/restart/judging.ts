@@ -12,6 +12,7 @@ export const RESTART_LIMITS = [
   'high',
   'ratedWithin',
   'nearLocked',
+  'mccRatio',
   'idle',
   'dropAsk',
   'sag',
@@ -23,9 +24,9 @@ export const RESTART_LIMITS = [
 ] as const;
 export type RestartLimits = Readonly<Record<(typeof RESTART_LIMITS)[number], Limit>>;
 
-/** `open`: it can't be told. `stalled`: amps near locked rotor. */
+/** `open`: it can't be told. `stalled`: amps near locked rotor. `heavy`: more than the protector lets pass for long. */
 export interface Judging {
-  readonly is: 'in' | 'out' | 'open' | 'stalled' | 'high';
+  readonly is: 'in' | 'out' | 'open' | 'stalled' | 'heavy' | 'high';
   readonly finding: Finding;
 }
 

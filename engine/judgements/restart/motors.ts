@@ -1,5 +1,6 @@
-/** Both motors by their amps: against LRA the compressor, against FLA the fan. RLA is no limit. */
-import { shareOf } from '../../calc/amps.ts';
+/** Both motors by their amps: the compressor against LRA and MCC, the fan against FLA. RLA is no limit. */
+import { mccAmps, shareOf } from '../../calc/amps.ts';
+import { Exact } from '../../calc/exact.ts';
 import { unbalancePercent } from '../../calc/supply.ts';
 import type { Parts } from '../../schema.ts';
 import { figureOf } from '../read.ts';
@@ -33,6 +34,13 @@ export function judgeCompressor(figures: Parts | undefined, plate: Parts | undef
       ? `The compressor draws ${reading}, ${percentOf(amps, lra)} of its LRA.`
       : `The compressor draws ${reading}. Without LRA or RLA nobody can tell running from stalled.`;
     return of(lra ? 'in' : 'open', lra ? 'running' : 'not judged', text, lra ? limits.nearLocked.source : null);
+  }
+  // Reckoned from RLA: `plate` doesn't ask for a printed MCC. Of three legs the heaviest counts.
+  const mcc = mccAmps(rla, limits.mccRatio.value);
+  const heaviest = Exact.max(amps, ...['comp2', 'comp3'].flatMap((key) => figureOf(figures, key, 'A')?.abs() ?? []));
+  if (heaviest.gt(mcc)) {
+    const text = `The compressor draws ${say(heaviest, 'A')}, above the ${say(mcc, 'A', 1)} that its protector lets pass for long, reckoned from RLA. Turn it off.`;
+    return of('heavy', 'above MCC', text, limits.mccRatio.source);
   }
   const above = amps.gt(rla);
   const text = `The compressor draws ${reading}, ${percentOf(amps, rla)} of its RLA.${above ? ' RLA is no limit: look at head, coil and volts.' : ''}`;

@@ -9,7 +9,7 @@ type Figure = Exact | string | number;
 type Line = { figures?: Parts; later?: Parts; plate?: Parts; printed?: Parts; unit?: Parts };
 
 export function probeFigures(limits: RestartLimits): Line[] {
-  const { low, high, ratedWithin, nearLocked, idle, dropAsk, sag, splitLow, splitHigh } = limits;
+  const { low, high, ratedWithin, nearLocked, mccRatio, idle, dropAsk, sag, splitLow, splitHigh } = limits;
   const plate: Parts = { rla: read(17.9, 'A'), lra: read(100, 'A'), fla: read(1.2, 'A') };
   const split = (of: Figure): Parts => ({ split: read(of, 'Δ°F') });
   const cool = split(splitLow.value);
@@ -20,6 +20,7 @@ export function probeFigures(limits: RestartLimits): Line[] {
     ...cool,
   });
   const locked = new Exact(nearLocked.value).times(100);
+  const mcc = new Exact('17.9').times(mccRatio.value);
   const rated = ratedRangeVolts(230, ratedWithin.value);
   const line = new Exact(high.value);
   const sagged = line.times(new Exact(100).minus(sag.value)).div(100);
@@ -36,6 +37,8 @@ export function probeFigures(limits: RestartLimits): Line[] {
       at(past(high.value, '0.01')),
       at(low.value, locked),
       at(low.value, locked.minus('0.001')),
+      at(low.value, mcc),
+      at(low.value, mcc.plus('0.001')),
       at(low.value, idle.value),
       at(low.value, past(idle.value, '-0.001')),
       at(low.value, 18, 1.2),

@@ -10,19 +10,19 @@ import { probeFigures } from './probe.ts';
  * The live figures after a repair. `figures`: V l1l2, t1t2 and `min` (T1–T2 lowest while starting), A comp and fan, the
  * `split` in Δ°F, and `sound` (fine, noise, chatter, backwards); `later` brings split and sound some minutes on. The
  * supply comes first, then a stalled compressor, which has to be turned off before anybody reads poles, then the drop:
- * an open pole explains a motor that draws nothing. RLA is no limit. Without LRA or RLA nobody can tell a stalled
+ * an open pole explains a motor that draws nothing. RLA is no limit; above MCC it is turned off. Without LRA or RLA nobody can tell a stalled
  * compressor from a running one. By its class, a three-phase unit has `l2l3`, `l1l3`, comp2 and comp3 too; a walk-in or
  * reach-in has no split of an air conditioner's but °F of its `box`, at first and later. `printed` is what the nameplate
  * prints in V; where nobody said it and the line fits another than 208/230 V, it is asked before anything is judged.
  */
 export const restart = judgement({
   id: 'restart',
-  semantics: 3,
+  semantics: 4,
   takes: ['figures', 'later', 'plate', 'printed', 'unit'],
   limits: RESTART_LIMITS,
   outcomes: [
     ...(['in', 'wait', 'which-plate', 'supply', 'drop', 'not-starting', 'legs-apart'] as const),
-    ...(['fan-high', 'sound', 'split-out', 'undecided'] as const),
+    ...(['above-mcc', 'fan-high', 'sound', 'split-out', 'undecided'] as const),
   ],
   run({ figures, later, plate, printed, unit }, limits) {
     const kind = chosenOf(unit, 'choice');
@@ -45,7 +45,9 @@ export const restart = judgement({
     if (compressor.is === 'stalled') return { outcome: 'not-starting', findings };
     if (out(...drop)) return { outcome: 'drop', findings };
     if (out(compressor, fan)) return { outcome: 'not-starting', findings };
+    // A missing line makes two legs heavy: that is said first.
     if (out(...legs)) return { outcome: 'legs-apart', findings };
+    if (compressor.is === 'heavy') return { outcome: 'above-mcc', findings };
     if (fan.is === 'high') return { outcome: 'fan-high', findings };
     if (out(...sound)) return { outcome: 'sound', findings };
     if (split && out(split)) return { outcome: 'split-out', findings };
