@@ -85,7 +85,7 @@ export function onward(place: Place, memory: Memory, passed: readonly Place[]): 
 }
 
 /** By which way a known place is left: an outcome, an option, `skip` or `next`. */
-function wayOut(place: Place, memory: Memory, passed: readonly Place[]): string {
+export function wayOut(place: Place, memory: Memory, passed: readonly Place[]): string {
   const { step } = place;
   if (step.verb === 'found') return foundAt(place, passed);
   if (step.verb === 'judge') return judged(place, memory).outcome;

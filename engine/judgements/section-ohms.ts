@@ -1,23 +1,25 @@
 import type { Finding } from '../schema.ts';
 import { judgement, type Limit } from './judgement.ts';
-import { over, past, print, read, reads } from './probing.ts';
+import { over, past, print, read, reads, untaken } from './probing.ts';
 import { figureOf, printOf, type Reading, readingOf } from './read.ts';
 import { finding, say } from './say.ts';
 
 /**
  * Ω across each section, wires off and discharged: steady near zero is shorted, climbing to OL is not. A steady figure
- * between is neither: a winding or a resistor still sits in parallel. A section that reads µF needs no Ω.
+ * between is neither: a winding or a resistor still sits in parallel. A section that reads µF needs no Ω. Where a part
+ * of two terminals is asked for alone, the answer has no `fanc`, not even one that was left out.
  */
 export const sectionOhms = judgement({
   id: 'section-ohms',
-  semantics: 1,
+  semantics: 2,
   takes: ['ohms', 'readings', 'label'],
   limits: ['shorted'],
   outcomes: ['shorted', 'not-shorted', 'undecided'],
   run({ ohms, readings, label }, { shorted }) {
+    const single = printOf(label)?.fan === null || (ohms !== undefined && !('fanc' in ohms));
     const sections = [
-      { name: 'HERM', ohms: 'hermc', microfarads: 'herm' },
-      ...(printOf(label)?.fan === null ? [] : [{ name: 'FAN', ohms: 'fanc', microfarads: 'fan' }]),
+      { name: single ? 'Section' : 'HERM', ohms: 'hermc', microfarads: 'herm' },
+      ...(single ? [] : [{ name: 'FAN', ohms: 'fanc', microfarads: 'fan' }]),
     ].map((section) => {
       const reading = readingOf(ohms, section.ohms, 'Ω');
       const charges = figureOf(readings, section.microfarads, 'µF')?.gt(0) ?? false;
@@ -34,9 +36,10 @@ export const sectionOhms = judgement({
       { ohms: { ...reads({ hermc: below }, 'Ω'), fanc: over } },
       { ohms: { hermc: over, ...reads({ fanc: 0 }, 'Ω') } },
       { ohms: { ...reads({ hermc: shorted.value }, 'Ω'), fanc: over } },
-      { ohms: { hermc: over }, readings: { fan: read(5, 'µF') } },
+      { ohms: { hermc: over, fanc: untaken }, readings: { fan: read(5, 'µF') } },
       { ohms: { hermc: over }, label: print({ herm: '45', fan: null }) },
       { ohms: { hermc: over } },
+      { ohms: { hermc: over, fanc: untaken } },
       {},
     ];
   },

@@ -55,7 +55,7 @@ export function prove(manual: Manual, may: Subject['may']): Proof {
  * A step whatever copy of its page it stands in. The gates up to the line are the same in every cabinet (`flows/gates.ts`)
  * and are walked in full with the first; what an inverter has of its own has a walk of its own.
  */
-function stepOf(place: Place | undefined): string | undefined {
+export function stepOf(place: Place | undefined): string | undefined {
   if (!place) return undefined;
   return `${place.gate && place.name !== 'waited' && place.name !== 'bus' ? 'gates' : place.page}/${place.name}`;
 }

@@ -251,7 +251,7 @@ function one(subject: Subject, node: Node, t: Turn, report: Report, ways: Set<st
     ...node.history,
     `${instant(state.minute).slice(11, 16)} ${t.label}${refused} → ${placeIdOf(state.standing)}`,
   ];
-  gone(node.state, state, added[0], ways);
+  gone(node.state.standing, state.standing, added[0], ways);
   let evidence = node.evidence;
   for (const [i, entry] of added.entries()) {
     const record = state.entries.slice(0, state.entries.length - added.length + i);

@@ -2,27 +2,31 @@
 import type { Place, Plan } from '../flatten.ts';
 import { fold } from '../fold.ts';
 import { edgesOf } from '../graph.ts';
-import { memoryOf, placeIdOf, planOf } from '../replay.ts';
-import { eachWay } from '../route.ts';
+import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
+import { eachWay, wayOut } from '../route.ts';
 import type { Entry } from '../schema.ts';
-import type { State } from './bench.ts';
 
 /** One way out of a place. */
 const wayKey = (place: Pick<Place, 'id'>, on: string): string => `${place.id} ${on}`;
 
 /**
- * The ways that an answer opens, from its place down: before the machine settles, since it forgets the gates that it
- * leaves, and after, with what was concluded.
+ * The ways that an answer opens, from its place down, or from the judge above that asked for it: before the machine
+ * settles, since it forgets the gates that it leaves, and after, with what was concluded.
  */
-export function gone(before: State, after: State, answer: Entry | undefined, ways: Set<string>): void {
+export function gone(before: Standing, after: Standing, answer: Entry | undefined, ways: Set<string>): void {
   if (answer?.kind !== 'answered') return;
-  const plan = planOf(before.standing);
-  const from = plan.places.get(placeIdOf(before.standing))?.order ?? Number.POSITIVE_INFINITY;
+  const plan = planOf(before);
+  const here = plan.places.get(placeIdOf(before));
+  if (!here) return;
+  const folded = fold(plan, memoryOf(before), answer);
+  // What answers a judge is never passed itself: the judge is gone on from.
+  ways.add(wayKey(here, wayOut(here, folded, [])));
+  const from = Math.min(here.order, ...edgesOf(here).flatMap(({ to }) => plan.places.get(to)?.order ?? []));
   const add = (place: Place, on: string): void => {
     if (place.order >= from) ways.add(wayKey(place, on));
   };
-  eachWay(plan, fold(plan, memoryOf(before.standing), answer), add);
-  eachWay(plan, memoryOf(after.standing), add);
+  eachWay(plan, folded, add);
+  eachWay(plan, memoryOf(after), add);
 }
 
 /** Ways out of steps, whatever copy of its page a step stands in, that were gone in no copy; and how many there are. */

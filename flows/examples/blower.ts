@@ -155,6 +155,20 @@ export const BLOWER_PART: readonly Example[] = [
 
 export const BLOWER_REPAIR: readonly Example[] = [
   {
+    title: 'One of years ago at this blower says nothing of this one',
+    unit: {
+      history: [
+        {
+          ...{ at: '2023-05-02T10:00:00.000Z', job: 'years ago', what: 'fitted', item: 'run capacitor 7.5 µF' },
+          ...{ cabinet: 'indoor', herm: '7.5', fan: null },
+        },
+      ],
+    },
+    lines: repaired(...wiresOff(), WEAK, ...MOTOR),
+    then: ['section-fails-value', 'new-part-right', 'blower-proven'],
+    ends: 'done',
+  },
+  {
     title: 'The second one at this blower in a season',
     unit: {
       history: [

@@ -12,6 +12,20 @@ export const REPAIR: readonly Example[] = [
     ends: 'done',
   },
   {
+    title: 'One of years ago says nothing of this one',
+    unit: {
+      history: [
+        {
+          ...{ at: '2023-07-02T14:00:00.000Z', job: 'years ago', what: 'fitted', item: 'run capacitor' },
+          ...{ herm: '45.2', fan: '5.02' },
+        },
+      ],
+    },
+    lines: [...WEAK_HERM, 'age', ...NEW_PART, ...RUNS],
+    then: ['section-fails-value', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+  {
     title: 'The second one in a season: a senior looks at why',
     unit: {
       history: [

@@ -48,12 +48,15 @@ describe('sections in ohms', () => {
     [{ hermc: 'OL', fanc: 15_000 }, 'undecided'],
     [{ hermc: 'OL', fanc: 'OL' }, 'not-shorted'],
     [{ hermc: 'OL', fanc: '_' }, 'undecided'],
-    [{ hermc: 'OL' }, 'undecided'],
+    // Asked of one pair: a part of two terminals.
+    [{ hermc: 'OL' }, 'not-shorted'],
+    [{ hermc: 0.3 }, 'shorted'],
+    [{ hermc: 15_000 }, 'undecided'],
   ])('%o is %s', (ohms, expected) => {
     expect(of(ohms)).toBe(expected);
   });
   test('a section that reads µF needs no ohms, a part with one section has no second', () => {
-    expect(of({ hermc: 'OL' }, { readings: parts('µF', { fan: 5.03 }) })).toBe('not-shorted');
+    expect(of({ hermc: 'OL', fanc: '_' }, { readings: parts('µF', { fan: 5.03 }) })).toBe('not-shorted');
     expect(of({ hermc: 'OL' }, { label: labelled('45') })).toBe('not-shorted');
   });
 });

@@ -1,4 +1,7 @@
-/** The rows of `not-enough.test.ts`, which says how they are read. */
+/**
+ * What does not suffice condemns nothing: each row takes away from the line that carries a verdict, and the verdict must
+ * not come. Why each is weak: common practice, no single source. `read.ts` says how rows are read.
+ */
 const DEAD = '121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0.6 0.1 0.5 / 9.3';
 const BLOCK = 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol';
 

@@ -1,0 +1,129 @@
+/** Ways of the pages that neither the proof's walk nor a worked call goes; `read.ts` says how rows are read. */
+const BLOCK = 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol';
+
+export const OTHER_WAYS = `
+← blower-capacitor: Two terminals, the print unreadable: shorted by ohms alone
+0.2 ohm
+  ol → spin as rating-unknown (no rating, and not shorted)
+  15k → spin as rating-unknown (no rating, and ohms that stand)
+
+← blower-restart: It does not start
+volts 240 blower 0
+  volts 240 blower 3.6 split 9 → off as capacitor-good (the split is short)
+  volts 240 blower 3.6 | split 18 → !done as blower-runs-nothing-found (the split some minutes later)
+  volts 240 blower 3.6 | skip no thermometer → !raised as blower-not-proven (the split not read)
+
+← chatter: Enough volts and it buzzes: the contactor
+coil 23.1
+  coil 18.2 | chatters → door (low, the source not read)
+  coil 18.2 rc 19 | chatters → door (low at the source)
+  coil 0 | quiet → door (no volts at all)
+
+← runs-on: No volts at the coil and closed: welded
+contacts 0.1 0.1
+  contacts 5 5 → !raised as runs-on-undecided (neither closed nor open)
+
+← contactor-dead: Volts at the coil, coil right, not in: jammed
+y-c 25.6 coil 25.4
+  y-c 20.2 coil 20.1 | stays out → door (under what it needs to pull in)
+  y-c 31 coil 30.8 | stays out → !raised as control-undecided (more than the circuit has)
+
+← dead-block: No capacitor where one is expected
+psc
+  ecm | yes | pull-out, breaker, no other feed, two legs, outlet | yes | clean, 0 caps | 121 / 0.2 0 0.1 / 0 0 / 121 | ${BLOCK} → !raised as no-capacitor (an electronic fan)
+  walk-in | product 47 hours 3 r404a | hums trips | yes | breaker, heater, two legs, outlet | yes | clean, 0 caps | 121 / 0 0 0 / 0 0 / 0 0 0 / 121 | contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1 → spin (a walk-in without a capacitor)
+
+← another-capacitor: A run capacitor of its own for the fan, good
+clean, 2 caps, 45+5 6% 440
+  clean, 3 caps, 45+5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0 0 0 / 0 0 / 9.3 | ${BLOCK} | wires off | herm 44.6 fan 5.03 hf 4.52 case ol | run | off | 5 µF 6% 370 | herm 4.96 case ol → kind as capacitor-good (three capacitors)
+
+← refrigeration: Start capacitor alone, the external overload open
+start only
+  run only → wires as external-overload-open (a run capacitor alone)
+
+← dual-capacitor-readings: The case not taken
+skip rim under paint
+  case ol → spin as capacitor-good (the case a little later)
+  case 0.4 M → sections (the case a little later, and low)
+
+← single-capacitor-readings: One section, open on leads that read
+herm ol
+  herm 11k → leads (neither shorted nor open)
+  herm ol | no → spin as value-undecided (the leads don’t read)
+
+← single-capacitor-readings: One section, good
+herm 39.4 case ol
+  herm 39.4 | case ol → spin as capacitor-good (the case a little later)
+  herm 39.4 | skip rim under paint → spin as case-undecided (the case not read)
+  herm 37.0 case ol → sections (outside, and the doubt reaches in)
+
+← three-windings: All three open on a hot shell: its protector
+hot
+  cool → pairs as winding-open-at-harness (open on a cool motor)
+
+← under-load: Inside its label under load
+herm 6.1 across 360
+  herm 5.8 across 360 → plate as section-good-under-load (its limit inside the doubt)
+  herm 8.2 across 360 → second as value-undecided (above the label)
+  herm 8.2 across 360 | herm 8.2 across 360 → why as section-fails-under-load (above the label twice)
+  herm 5.6 across 360 → second as value-undecided (outside, and the doubt reaches in)
+  herm 5.6 across 360 | herm 6.1 across 360 → plate as section-good-under-load (once outside, then in)
+  herm 5.6 across 360 | herm 5.8 across 360 → plate as section-good-under-load (once outside, then near)
+  herm 5.6 across 360 | herm 5.6 across 360 → why as section-fails-under-load (near outside twice)
+  herm 5.6 across 360 | herm 8.2 across 360 → !raised as value-left-open (one low, one high)
+
+← indoor-source: A blown board fuse, the short in the outdoor unit: found before the new one
+fuse ol sec 1.2 y-c 1.5
+  fuse ol sec 1.2 y-c ol → !raised as board-fuse-without-cause (no coil to be read)
+  fuse ol sec ol y-c 1.5 → where (a short, and the secondary open)
+
+← inverter: A blown fuse: never just a new one
+0.8 0.8 0.8 ol
+  ol ol ol ol → sensors as inverter-fuse-blown (all three open)
+
+← three-windings: 460 V: the plate is asked before the line is judged
+462 463 455
+  cant | 17.9 96 1.2 | closed | 462 463 455 comp 8.1 8.2 8.0 fan .9 | 460 → later as supply-not-read (the plate at the restart)
+
+← restart: Within its figures, the split a quarter of an hour later
+split 19
+  skip no thermometer → !raised as restart-not-proven (the split not read)
+
+← round: Out of scope: noted, and whom it belongs to
+code 12, nothing opened
+  skip nothing to say → !raised as out-of-scope (nothing to note)
+
+
+← start-potential-relay: The start capacitor is low
+start 120 bleed 15k contacts .1 coil 8k
+  start 240 uf bleed 15k contacts .1 coil 8k → readings as capacitor-good (above its range: once)
+  start 240 uf bleed 15k contacts .1 coil 8k | start 240 uf bleed 15k contacts .1 coil 8k → spin as start-capacitor-fails (above its range, twice)
+  start .2 bleed 15k contacts .1 coil 8k → leads as capacitor-good (next to nothing, the leads not looked at)
+  start .2 bleed 15k contacts .1 coil 8k | yes → spin as start-capacitor-fails (next to nothing on leads that read)
+  start .2 bleed 15k contacts .1 coil 8k | no → spin as start-capacitor-undecided (leads that read nothing)
+
+← start-current-relay: The contacts are closed at rest
+start 175 bleed 15k contacts .1 coil .3
+  start 240 uf bleed 15k contacts ol coil .3 → readings as capacitor-good (above its range: once)
+  start 240 uf bleed 15k contacts ol coil .3 | start 240 uf bleed 15k contacts ol coil .3 → spin as start-capacitor-fails (above its range, twice)
+  start .2 bleed 15k contacts ol coil .3 → leads as capacitor-good (next to nothing, the leads not looked at)
+  start .2 bleed 15k contacts ol coil .3 | yes → spin as start-capacitor-fails (next to nothing on leads that read)
+  start .2 bleed 15k contacts ol coil .3 | no → spin as start-capacitor-undecided (leads that read nothing)
+
+← start-ptc: The PTC is open
+start 175 bleed 15k ptc ol
+  start 240 uf bleed 15k ptc 8 → readings as capacitor-good (above its range: once)
+  start 240 uf bleed 15k ptc 8 | start 240 uf bleed 15k ptc 8 → spin as start-capacitor-fails (above its range, twice)
+  start .2 bleed 15k ptc 8 → leads as capacitor-good (next to nothing, the leads not looked at)
+  start .2 bleed 15k ptc 8 | yes → spin as start-capacitor-fails (next to nothing on leads that read)
+  start .2 bleed 15k ptc 8 | no → spin as start-capacitor-undecided (leads that read nothing)
+
+← dual-capacitor-readings: Both sections good
+herm 44.6 fan 5.03 hf 4.52 case ol
+  herm 45.0 fan 5.00 hf 4.50 case ol → exact (both readings equal the label)
+  herm 45.0 fan 5.00 hf 4.50 case ol | yes → spin as capacitor-good (both readings equal the label, read off the meter)
+
+← supply: It hums, nothing turns, and a leg is lost
+pull-out, breaker, no other feed, two legs, outlet
+  breaker, no other feed, one leg and neutral, outlet | yes | clean, 1 cap, 45+5 6% 440 | 121 / 0 0 0 0 / 121 | 9.3 / 0.6 0.1 0.5 / 9.3 | ${BLOCK} | wires off | herm 44.6 fan 5.03 hf 4.52 case ol | spin free | cr .9 cs 2.7 sr 3.6 g ol | fan 14 31 45 frame ol | clear | hn 119 hg 121 ng 9 → !left as leg-lost (volts on the neutral)
+`;
