@@ -72,6 +72,14 @@ export const Meter = z.strictObject({
 });
 export type Meter = z.infer<typeof Meter>;
 
+/** In which units a temperature and a pressure are shown besides °F and psig. Never in which they are kept or judged. */
+export const Units = z.strictObject({
+  temperature: z.enum(['°F', '°C']),
+  /** kPa and bar above the atmosphere, as a gauge shows them. */
+  pressure: z.enum(['psig', 'kPa', 'bar']),
+});
+export type Units = z.infer<typeof Units>;
+
 /** Settings of the shop in force for a job; an entry, or replay would not be deterministic. */
 export const Settings = z.strictObject({
   hertz: z.enum(['50', '60']),
@@ -84,6 +92,8 @@ export const Settings = z.strictObject({
   region: z.optional(z.string().check(z.maxLength(60))),
   /** Minutes after which a proof of dead is too old, where the shop wants it sooner than the manual. Never later. */
   minutes: z.optional(z.number().check(z.int(), z.gte(5), z.lte(30))),
+  /** °F and psig where it isn't there. It decides nothing but what is shown. */
+  units: z.optional(Units),
 });
 export type Settings = z.infer<typeof Settings>;
 
@@ -351,6 +361,8 @@ export const Part = z.discriminatedUnion('kind', [
     /** True: a bare number is asked back, because Ω, kΩ and MΩ decide differently. */
     unitNeeded: z.boolean(),
     remembered: z.nullable(z.string()),
+    /** The unit that whoever is asked prefers. A bare number has the field's unit all the same. */
+    prefers: z.optional(z.enum(['°C', 'kPa', 'bar'])),
     /** Plausible range in the field's unit; outside is asked about, never stored. */
     from: decimal,
     to: decimal,

@@ -1,18 +1,19 @@
 /** Answers and readings in words, for the ticket, the terminal and the findings' neighbours. */
 import { labelWords } from './prompt.ts';
-import { sayUnit } from './say-unit.ts';
-import type { Parts, TextRef, Value } from './schema.ts';
+import type { Parts, TextRef, Units, Value } from './schema.ts';
+import { besideFigure, besideText } from './units/beside.ts';
 import type { AskStep, PartSpec } from './vocabulary.ts';
 
 /** The words behind a reference, or what is said where they were removed. */
 export type Resolve = (ref: TextRef) => string;
 
-export function valueWords(value: Value, spec: PartSpec | undefined, resolve: Resolve): string {
+/** `units`: what is shown beside °F and psig. */
+export function valueWords(value: Value, spec: PartSpec | undefined, resolve: Resolve, units?: Units): string {
   switch (value.kind) {
     case 'choice':
-      return chosenLabels(spec, value.chosen).join(', ');
+      return besideText(chosenLabels(spec, value.chosen).join(', '), units);
     case 'figure':
-      return value.unit === 'count' ? value.value : `${value.value}\u2009${sayUnit(value.unit)}`;
+      return besideFigure(value.value, value.unit, units);
     case 'over':
       return 'OL';
     case 'untaken':
@@ -32,13 +33,13 @@ export function chosenLabels(spec: PartSpec | undefined, chosen: readonly string
 }
 
 /** One line per part that was given; a reading that was left out says so, any other part is silent. */
-export function answerWords(step: AskStep, parts: Parts, resolve: Resolve): string[] {
+export function answerWords(step: AskStep, parts: Parts, resolve: Resolve, units?: Units): string[] {
   const given = Object.entries(parts).filter(([key, v]) => v.kind !== 'untaken' || step.parts[key]?.part === 'field');
   return given.map(([key, value]) => {
     const spec = step.parts[key];
-    const words = valueWords(value, spec, resolve);
+    const words = valueWords(value, spec, resolve, units);
     const alone = given.length === 1 && value.kind === 'choice';
-    return alone || spec === undefined ? words : `${spec.ask.replace(/[.:]$/, '')}: ${words}`;
+    return alone || spec === undefined ? words : `${besideText(spec.ask, units).replace(/[.:]$/, '')}: ${words}`;
   });
 }
 

@@ -89,7 +89,8 @@ function partLines(part: Part, { mark, width, headed }: Manner): string[] {
         ...part.options.map((o) => `  ${mark(part.key, o.id).padStart(3)} ${o.label}`),
       ];
     case 'field': {
-      const unit = part.unit === 'count' ? '' : `, ${sayUnit(part.unit)}`;
+      const other = part.prefers === undefined ? '' : `, or ${part.prefers} typed behind it`;
+      const unit = part.unit === 'count' ? '' : `, ${sayUnit(part.unit)}${other}`;
       const needed = part.unitNeeded ? ', type the unit' : '';
       const over = part.over ? ', or ol' : '';
       const was = part.remembered === null ? '' : `, last time ${part.remembered}`;

@@ -13,13 +13,15 @@ import { exportJob } from '../report/export.ts';
 import type { ShopKey } from '../report/key.ts';
 import { closeOut } from '../report/summary.ts';
 import { whenIn } from '../report/when.ts';
-import type { Call, Draft, Entry, Prompt, Reply } from '../schema.ts';
+import type { Call, Draft, Entry, Prompt, Reply, Units } from '../schema.ts';
 import { type BoardRow, NotKept, type Store } from '../store/port.ts';
+import { besideText } from '../units/beside.ts';
+import { promptIn, refusalIn } from '../units/shown.ts';
 import type { Manual } from '../vocabulary.ts';
 import { alarmOf, isUnreadable, unreadable } from './card.ts';
 import { createShopDesk } from './crew/shop-desk.ts';
 import { type Beginning, createDispatch, type Dispatch } from './dispatch/dispatch.ts';
-import { createFiles, type File, nothingKnown, replyKey } from './files.ts';
+import { createFiles, type File, linesIn, nothingKnown, replyKey } from './files.ts';
 import { clean, speaksUp, wellFormed } from './heard.ts';
 import { toldOutside } from './outside.ts';
 import { drawnAnew, photosIn } from './photo.ts';
@@ -28,6 +30,7 @@ import { createReports } from './reports.ts';
 import { createReview } from './review.ts';
 import { may, useOn } from './rights.ts';
 import { createSheets } from './sheets.ts';
+import { cardFor, unitsOf } from './shown-to.ts';
 import { type KeptCard, readSummary, summaryOf, takesPart } from './summary.ts';
 import { ticket } from './ticket.ts';
 import { type Desk, type JobCard, type JobView, NoRight, NotFound, type Person, type Turn } from './types.ts';
@@ -73,35 +76,41 @@ export function createDesk(parts: DeskParts): Desk {
     if (!maySee(person, file)) throw new NoRight('This job is not yours to see.');
   };
 
-  const viewOf = ({ job, at, crew }: Visit, file: File, shown = prompt(file.standing, at)): JobView => {
+  const viewOf = ({ job, at, crew, by }: Visit, file: File, shown = prompt(file.standing, at)): JobView => {
     const people = Object.fromEntries(crew.map((p) => [p.id, { name: p.name, initials: p.initials }]));
     const words = (ref: { ref: string }): string => file.texts.get(ref.ref) ?? '(removed)';
     const name = (id: string): string => people[id]?.name ?? id;
     const memory = memoryOf(file.standing);
+    const units = unitsOf(crew.find(({ id }) => id === by) ?? null, memory.settings);
+    const form = file.standing.machine.plan.manual.caller ? formPrompt(file.standing, at) : null;
     return {
       job,
       title: memory.title === null ? '' : words(memory.title),
       training: memory.training,
-      prompt: withRecalls(shown, words),
-      ticket: ticket(file.standing, file.entries, words, name, file.known.lines),
+      prompt: withRecalls(promptIn(shown, units), words),
+      ticket: ticket(file.standing, file.entries, { resolve: words, name, units }, linesIn(file.known, units)),
       people,
       question: memory.question === null ? null : words(memory.question.text),
-      summary: closeOut(file.standing, file.entries, words, name, when),
-      call: memory.call && computedOf(memory.call),
-      form: file.standing.machine.plan.manual.caller ? formPrompt(file.standing, at) : null,
+      summary: closeOut(file.standing, file.entries, words, name, when, units),
+      call: memory.call && computedOf(memory.call, units),
+      form: form && promptIn(form, units),
       alarm: alarmOf(memory, file),
       calling: file.standing.machine.plan.manual.caller !== undefined,
       opens: null,
       now: at,
     };
   };
-  const turnOf = (visit: Visit, file: File, entries: Entry[], d: Decision | null, shown?: Prompt): Turn => ({
-    view: viewOf(visit, file, shown),
-    entries,
-    refusal: d?.refusal ?? null,
-    info: d?.info ? [...d.info] : null,
-    again: d?.again ?? null,
-  });
+  const turnOf = (visit: Visit, file: File, entries: Entry[], d: Decision | null, shown?: Prompt): Turn => {
+    const view = viewOf(visit, file, shown);
+    const units = unitsOf(visit.crew.find(({ id }) => id === visit.by) ?? null, memoryOf(file.standing).settings);
+    return {
+      view,
+      entries,
+      refusal: d?.refusal ? refusalIn(d.refusal, [...view.prompt.parts, ...(view.form?.parts ?? [])], units) : null,
+      info: d?.info ? d.info.map((line) => besideText(line, units)) : null,
+      again: d?.again ? promptIn(d.again, units) : null,
+    };
+  };
 
   const contextFor = ({ at, crew }: Visit, person: Person, file: File, reply: Reply): Context => ({
     by: person.id,
@@ -139,7 +148,7 @@ export function createDesk(parts: DeskParts): Desk {
   const started = async (one: Beginning): Promise<Turn> => {
     const { job, by, client, manual } = one;
     const at = now();
-    const visit = { job, at, crew: await store.people() };
+    const visit = { job, at, by, crew: await store.people() };
     const there = async (): Promise<Turn | null> =>
       (await store.readAfter(job, 0)).entries.length > 0 ? turnOf(visit, await load(job), [], null) : null;
     const before = await there();
@@ -188,7 +197,7 @@ export function createDesk(parts: DeskParts): Desk {
     for (let attempt = 0; attempt < TRIES; attempt++) {
       const file = await load(job);
       const at = later(now(), file.entries.at(-1)?.at);
-      const visit = { job, at, crew: await store.people() };
+      const visit = { job, at, by, crew: await store.people() };
       if (file.known.replies.has(replyKey(by, client))) return turnOf(visit, file, [], null);
       const head = { job, seq: file.entries.length, prev: file.standing.lastHash, by, at, said: null, client };
       const entries = seal(what(file), head, sha256);
@@ -253,7 +262,7 @@ export function createDesk(parts: DeskParts): Desk {
         const file = await load(job);
         if (!speaksUp(reply)) mustSee(person, file);
         const at = later(now(), file.entries.at(-1)?.at);
-        const visit = { job, at, crew };
+        const visit = { job, at, by, crew };
         const sentBefore = file.known.replies.has(replyKey(by, reply.client));
         const earlier = sentBefore ? file.entries.filter((e) => e.client === reply.client && e.by === by) : [];
         if (earlier[0])
@@ -297,20 +306,21 @@ export function createDesk(parts: DeskParts): Desk {
         parts: [],
         draft: {},
       };
-      return told({ ...turnOf({ job, at: now(), crew }, file, [], null), refusal }, file);
+      return told({ ...turnOf({ job, at: now(), by, crew }, file, [], null), refusal }, file);
     },
 
     async look(by, job) {
       const crew = await store.people();
       const file = await load(job);
       mustSee(activeIn(crew, by), file);
-      return withJob(job, file, viewOf({ job, at: now(), crew }, file));
+      return withJob(job, file, viewOf({ job, at: now(), by, crew }, file));
     },
 
-    crewView: async (job) => viewOf({ job, at: now(), crew: await store.people() }, await load(job)),
+    crewView: async (job) => viewOf({ job, at: now(), by: null, crew: await store.people() }, await load(job)),
 
     async jobs(by) {
       const person = await personOf(by);
+      const units = unitsOf(person, await store.settings());
       const cards: JobCard[] = [];
       for (const row of await store.board(CLOSED_SHOWN)) {
         const kept = await cardIn(row).catch((error: unknown) => {
@@ -320,7 +330,7 @@ export function createDesk(parts: DeskParts): Desk {
         // One record that can't be read hides no other. Whose it is can't be read either, so everybody is told.
         if (kept instanceof Error) cards.push(unreadable(row, kept));
         else if (may(person.roles, 'see', { ...nothing, participates: kept.takesPart.includes(by) }))
-          cards.push(kept.card);
+          cards.push(cardFor(kept.card, units));
       }
       return cards.sort((a, b) => (a.updated < b.updated ? 1 : -1));
     },
@@ -328,7 +338,7 @@ export function createDesk(parts: DeskParts): Desk {
     reports: createReports({ store, load, personOf, clock, random, when }),
     review: createReview({
       ...{ store, personOf, cardIn, load, equipment: sheets.equipment },
-      viewOf: async (job, file) => viewOf({ job, at: now(), crew: await store.people() }, file),
+      viewOf: async (by, job, file) => viewOf({ job, at: now(), by, crew: await store.people() }, file),
     }),
     dispatch,
     shop: createShopDesk({ store, sheets, clock, personOf }),
@@ -423,6 +433,8 @@ interface Visit {
   readonly job: string;
   readonly at: string;
   readonly crew: readonly Person[];
+  /** Whose eyes it is for; null: the whole crew reads along. */
+  readonly by: string | null;
 }
 function activeIn(crew: readonly Person[], id: string): Person {
   const found = crew.find((p) => p.id === id && p.active);
@@ -430,8 +442,12 @@ function activeIn(crew: readonly Person[], id: string): Person {
   return found;
 }
 
-const computedOf = ({ urgency, reasons, causes, load, certified }: Call): JobView['call'] => ({
-  ...{ urgency, reasons, causes, load, certified },
+const computedOf = (
+  { urgency, reasons, causes, load, certified }: Call,
+  units: Units | undefined,
+): JobView['call'] => ({
+  ...{ urgency, causes, load, certified },
+  reasons: reasons.map((reason) => besideText(reason, units)),
 });
 
 /** Entries never go back in time, whatever the clock does. */

@@ -5,7 +5,7 @@ import { fingerprint } from '../fingerprint.ts';
 import { replay, type Standing, take } from '../replay.ts';
 import { sha256 } from '../report/digest.ts';
 import { type FastGate, fastGate, isDischarge } from '../review/fast-gate.ts';
-import type { Entry, Text } from '../schema.ts';
+import type { Entry, Text, Units } from '../schema.ts';
 import type { Store } from '../store/port.ts';
 import type { Manual } from '../vocabulary.ts';
 import { NotFound, type TicketLine } from './types.ts';
@@ -24,13 +24,20 @@ export interface File {
  * turn itself. Shared by a job's files as it grows, since entries are only added.
  */
 export interface Known {
-  /** Lines of the ticket, by their entry's place. */
-  readonly lines: (TicketLine | null)[];
+  /** Lines of the ticket, by their entry's place, for each of the units that somebody reads them in. */
+  readonly lines: Map<string, (TicketLine | null)[]>;
   /** Whose replies are kept, up to `upTo` entries: as `replyKey` names them. */
   readonly replies: Set<string>;
   upTo: number;
 }
-export const nothingKnown = (): Known => ({ lines: [], replies: new Set(), upTo: 0 });
+export const nothingKnown = (): Known => ({ lines: new Map(), replies: new Set(), upTo: 0 });
+/** Lines as they were put in words for somebody who prefers these units; to be added to. */
+export function linesIn({ lines }: Known, units: Units | undefined): (TicketLine | null)[] {
+  const key = units === undefined ? '' : `${units.temperature} ${units.pressure}`;
+  const known = lines.get(key) ?? [];
+  lines.set(key, known);
+  return known;
+}
 export const replyKey = (by: string, client: string | null): string => JSON.stringify([by, client]);
 const CACHED = 500;
 

@@ -1,4 +1,5 @@
 /** Reports of finished calls: who may read them, and links that open one of them to whoever has the link. */
+import { memoryOf } from '../replay.ts';
 import { type Closed, closed } from '../report/closed.ts';
 import { sha256 } from '../report/digest.ts';
 import { paperHtml } from '../report/paper/html.ts';
@@ -6,6 +7,7 @@ import { paperJson } from '../report/paper/json.ts';
 import { type Audience, type Paper, paperOf } from '../report/paper/paper.ts';
 import { paperPdf } from '../report/paper/pdf.ts';
 import type { When } from '../report/when.ts';
+import type { Units } from '../schema.ts';
 import type { Share, Store } from '../store/port.ts';
 import type { File } from './files.ts';
 import { may } from './rights.ts';
@@ -34,9 +36,12 @@ export function createReports({ store, load, personOf, clock, random, when }: Re
   const reportOf = async (file: File, audience: Audience): Promise<Report> => {
     const crew = new Map((await store.people()).map(({ id, name }) => [id, name]));
     const words = (ref: { ref: string }): string => file.texts.get(ref.ref) ?? '(removed)';
-    const job = closed(file.standing, file.entries, words, (id) => crew.get(id) ?? id, when);
-    if (!job) throw new NotFound('The report is there once the call has ended.');
-    return asReport(job, paperOf(job, audience), store, clock);
+    // Whoever reads it may be nobody of the crew: it is in the units of the shop, as they were when the call began.
+    const { units } = memoryOf(file.standing).settings;
+    const inUnits = (of?: Units) => closed(file.standing, file.entries, words, (id) => crew.get(id) ?? id, when, of);
+    const [job, shown] = [inUnits(), inUnits(units)];
+    if (!job || !shown) throw new NotFound('The report is there once the call has ended.');
+    return asReport(job, paperOf(shown, audience), store, clock);
   };
 
   return {

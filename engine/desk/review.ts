@@ -8,6 +8,7 @@ import type { BoardRow, QueueMark, Store } from '../store/port.ts';
 import { isUnreadable, unreadable } from './card.ts';
 import type { File } from './files.ts';
 import { may } from './rights.ts';
+import { cardFor, evidenceFor, unitsOf } from './shown-to.ts';
 import { attentionOf, type KeptCard } from './summary.ts';
 import {
   type CountBy,
@@ -28,7 +29,7 @@ interface ReviewParts {
   /** The unit's sheet, which has what was read at other calls. */
   readonly equipment: (id: string) => Promise<Equipment | null>;
   /** The job as a surface draws it. */
-  readonly viewOf: (job: string, file: File) => Promise<JobView>;
+  readonly viewOf: (by: string, job: string, file: File) => Promise<JobView>;
 }
 
 /** Jobs on one page of the queue. */
@@ -68,7 +69,7 @@ export function createReview({ store, personOf, cardIn, load, viewOf, equipment 
 
   return {
     async queue(by, after) {
-      await mustReview(by);
+      const units = unitsOf(await mustReview(by), await store.settings());
       const mark = after === undefined ? null : markIn(after);
       for (let reading = 1; ; reading++) {
         const rows = await store.queue(mark, PAGE + 1);
@@ -78,12 +79,15 @@ export function createReview({ store, personOf, cardIn, load, viewOf, equipment 
         // A card that was made anew may stand elsewhere in the queue, or not at all any more.
         if (cards.some(({ anew }) => anew) && reading < READINGS) continue;
         const last = shown.at(-1);
-        return { jobs: cards.map(({ card }) => card), next: rows.length > PAGE && last ? written(last) : null };
+        return {
+          jobs: cards.map(({ card }) => cardFor(card, units)),
+          next: rows.length > PAGE && last ? written(last) : null,
+        };
       }
     },
 
     async counts(by, { from, to, also }) {
-      await mustReview(by);
+      const units = unitsOf(await mustReview(by), await store.settings());
       const filter = { from, to, also };
       const names = new Map((await store.people()).map(({ id, name }) => [id, name]));
       const groups = [];
@@ -96,18 +100,24 @@ export function createReview({ store, personOf, cardIn, load, viewOf, equipment 
       }
       const rows = await store.countedJobs(filter, COUNTED_JOBS);
       const cards = await Promise.all(rows.map(cardOf));
-      return { groups, jobs: cards.map(({ card: { attention: _, ...card } }) => card) };
+      return { groups, jobs: cards.map(({ card: { attention: _, ...card } }) => cardFor(card, units)) };
     },
 
     async look(by, job) {
       const person = await mustReview(by);
       const file = await load(job);
-      const view = await viewOf(job, file);
+      const view = await viewOf(by, job, file);
+      const units = unitsOf(person, memoryOf(file.standing).settings);
       const unit = memoryOf(file.standing).equipment;
       const sheet = unit && (await equipment(unit.id));
       return {
-        ...{ view, attention: attentionOf(file), evidence: rowsOf(file, view), may: mayNow(person, file, view) },
-        trends: sheet ? trendsOf(sheet.history, planOf(file.standing).manual.cabinets) : [],
+        ...{
+          view,
+          attention: attentionOf(file),
+          evidence: rowsOf(file, view).map((row) => evidenceFor(row, units)),
+          may: mayNow(person, file, view),
+        },
+        trends: sheet ? trendsOf(sheet.history, planOf(file.standing).manual.cabinets, units) : [],
       };
     },
 

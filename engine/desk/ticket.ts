@@ -4,31 +4,36 @@ import { unreachable } from '../errors.ts';
 import type { Plan } from '../flatten.ts';
 import { memoryOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
-import type { Entry } from '../schema.ts';
+import type { Entry, Units } from '../schema.ts';
+import { besideText } from '../units/beside.ts';
+import { conclusionIn } from '../units/shown.ts';
 import { answerWords, NOTED, type Resolve } from '../words.ts';
 import { callLines } from './dispatch/call-lines.ts';
 import { photosIn } from './photo.ts';
 import type { TicketLine } from './types.ts';
 
-type Names = (id: string) => string;
+/** How a line is put in words: those behind a reference, a person's name, what is shown beside °F and psig. */
+export interface Said {
+  readonly resolve: Resolve;
+  readonly name: (id: string) => string;
+  readonly units?: Units | undefined;
+}
 
-/** @param known lines by their entry's place, as far as they were made; those that are made now are added. */
+/** @param known lines by their entry's place, as far as they were made so; those that are made now are added. */
 export function ticket(
   s: Standing,
   entries: readonly Entry[],
-  resolve: Resolve,
-  name: Names,
+  said: Said,
   known: (TicketLine | null)[] = [],
 ): TicketLine[] {
   const [plan, memory] = [planOf(s), memoryOf(s)];
   const onTheWay = new Set(route(plan, memory).passed.map((p) => p.id));
   const standing = new Set(Object.values(memory.facts).map((fact) => fact.seq));
   // What an entry says stays the same: it is put in words once, not at every turn.
-  for (let i = known.length; i < entries.length; i++)
-    known.push(lineOf(plan, entries[i] as Entry, entries, resolve, name));
+  for (let i = known.length; i < entries.length; i++) known.push(lineOf(plan, entries[i] as Entry, entries, said));
   return known.slice(0, entries.length).flatMap((made, i) => {
     // But a name may be another tomorrow.
-    const line = made && NAMING.has(made.kind) ? lineOf(plan, entries[i] as Entry, entries, resolve, name) : made;
+    const line = made && NAMING.has(made.kind) ? lineOf(plan, entries[i] as Entry, entries, said) : made;
     if (line === null || line.place === null) return line ?? [];
     const stands = standing.has(line.seq);
     const counts = (plan.places.get(line.place)?.gate ?? false) || onTheWay.has(line.place);
@@ -44,8 +49,8 @@ export function ticket(
 const NAMING: ReadonlySet<string> = new Set<Entry['kind']>(['assigned', 'handed-over']);
 
 /** An answer's line as if it had fallen: whether it counts changes. */
-function lineOf(plan: Plan, entry: Entry, all: readonly Entry[], resolve: Resolve, name: Names): TicketLine | null {
-  const said = words(plan, entry, all, resolve, name);
+function lineOf(plan: Plan, entry: Entry, all: readonly Entry[], how: Said): TicketLine | null {
+  const said = words(plan, entry, all, how);
   const place = entry.kind === 'answered' ? entry.body.place : null;
   const { seq, at, by, kind } = entry;
   return said === null
@@ -58,7 +63,7 @@ function lineOf(plan: Plan, entry: Entry, all: readonly Entry[], resolve: Resolv
       };
 }
 
-function words(plan: Plan, e: Entry, all: readonly Entry[], resolve: Resolve, name: Names): [string, string[]] | null {
+function words(plan: Plan, e: Entry, all: readonly Entry[], { resolve, name, units }: Said): [string, string[]] | null {
   const text = 'text' in e.body && e.body.text ? [resolve(e.body.text)] : [];
   const reason =
     'reason' in e.body && e.body.reason !== undefined && typeof e.body.reason !== 'string'
@@ -68,7 +73,7 @@ function words(plan: Plan, e: Entry, all: readonly Entry[], resolve: Resolve, na
     case 'opened':
       return ['Call opened', [resolve(e.body.title), ...(e.body.training ? ['Training job: never counts.'] : [])]];
     case 'set':
-      return e.body.what === 'call' ? ['The call, as it was taken', callLines(e.body.call, resolve)] : null;
+      return e.body.what === 'call' ? ['The call, as it was taken', callLines(e.body.call, resolve, units)] : null;
     case 'assigned':
       return ['Assigned', [name(e.body.to)]];
     case 'answered': {
@@ -76,19 +81,27 @@ function words(plan: Plan, e: Entry, all: readonly Entry[], resolve: Resolve, na
       if (!step || !('parts' in step)) return [e.body.place, []];
       const skipped = e.body.skipped ? [`Skipped: ${resolve(e.body.skipped)}`] : [];
       const offline = e.body.offline ? ['Answered without contact: kept as a finding, authorises nothing.'] : [];
-      return [step.say, [...skipped, ...answerWords(step, e.body.parts, resolve), ...offline]];
+      return [
+        besideText(step.say, units),
+        [...skipped, ...answerWords(step, e.body.parts, resolve, units), ...offline],
+      ];
     }
     case 'amended': {
       const of = all.find((x) => x.seq === e.body.of);
       const step = of?.kind === 'answered' ? plan.places.get(of.body.place)?.step : undefined;
-      return ['Changed', [...(step && 'parts' in step ? answerWords(step, e.body.parts, resolve) : []), ...reason]];
+      return [
+        'Changed',
+        [...(step && 'parts' in step ? answerWords(step, e.body.parts, resolve, units) : []), ...reason],
+      ];
     }
     case 'withdrawn':
       return ['Taken back', reason];
     case 'voided':
       return ['Isolation ended', [VOIDED[e.body.reason], ...text]];
-    case 'concluded':
-      return [`Verdict: ${e.body.title}`, [...e.body.findings.map((f) => f.text), ...e.body.says]];
+    case 'concluded': {
+      const { title, findings, says } = conclusionIn(e.body, units);
+      return [`Verdict: ${title}`, [...findings.map((f) => f.text), ...says]];
+    }
     case 'paused':
       return e.body.safe
         ? [

@@ -5,7 +5,19 @@ import type { Audience } from '../report/paper/paper.ts';
 import type { Evidence } from '../review/evidence.ts';
 import type { Attention } from '../review/risk.ts';
 import type { Trend } from '../review/trends.ts';
-import type { Call, CommandName, Entry, Hazard, Meter, Prompt, Refusal, Reply, Settings, Truck } from '../schema.ts';
+import type {
+  Call,
+  CommandName,
+  Entry,
+  Hazard,
+  Meter,
+  Prompt,
+  Refusal,
+  Reply,
+  Settings,
+  Truck,
+  Units,
+} from '../schema.ts';
 import type { Count, CountBy } from '../store/port.ts';
 
 export type Role = 'technician' | 'senior' | 'dispatcher' | 'owner';
@@ -19,6 +31,8 @@ export interface Person {
   meter: Meter | null;
   /** Whose stock counts on this person’s jobs. */
   truck?: string;
+  /** What they prefer shown beside °F and psig; the shop's setting where it isn't there. */
+  units?: Units;
   /** Their account in each chat outside that they joined. */
   chats?: Readonly<Record<string, string>>;
   active: boolean;
@@ -295,6 +309,8 @@ export interface ShopDesk {
   link(by: string, person: string): Promise<string>;
   /** Ends every session and every link of a person. How many went. */
   revoke(by: string, person: string): Promise<number>;
+  /** What this person prefers shown beside °F and psig; null: as the shop. */
+  saveUnits(by: string, units: Units | null): Promise<void>;
   /** Where a person is signed in: for themselves and for the owner. */
   devices(by: string, person: string): Promise<Device[]>;
   /** Ends one of them. */

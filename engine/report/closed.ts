@@ -3,7 +3,8 @@ import type { Place } from '../flatten.ts';
 import type { Fact, Memory } from '../memory.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
-import type { Conclusion, Entry, Finding, Parts } from '../schema.ts';
+import type { Conclusion, Entry, Finding, Parts, Units } from '../schema.ts';
+import { askedIn, conclusionIn } from '../units/shown.ts';
 import type { AskStep, Manual } from '../vocabulary.ts';
 import { answerWords, type Resolve } from '../words.ts';
 import { type When, whenIn } from './when.ts';
@@ -36,6 +37,8 @@ export interface Closed {
   readonly resolve: Resolve;
   readonly name: (person: string) => string;
   readonly when: When;
+  /** Shown beside °F and psig. */
+  readonly units: Units | undefined;
   readonly place: (id: string) => Place | undefined;
 }
 
@@ -46,6 +49,7 @@ export function closed(
   resolve: Resolve,
   name: (person: string) => string,
   when: When = whenIn(),
+  units?: Units,
 ): Closed | null {
   const [plan, memory, here] = [planOf(standing), memoryOf(standing), placeIdOf(standing)];
   const ending = plan.endings.includes(here) ? plan.manual.endings[here.slice(1)] : undefined;
@@ -53,7 +57,7 @@ export function closed(
   const { passed } = route(plan, memory);
   const verdicts = passed.flatMap((place): Drawn[] => {
     const held = memory.concluded[place.id];
-    return place.step.verb === 'verdict' && held ? [{ ...held, place }] : [];
+    return place.step.verb === 'verdict' && held ? [{ ...held, body: conclusionIn(held.body, units), place }] : [];
   });
   const last = verdicts.at(-1);
   return {
@@ -69,6 +73,7 @@ export function closed(
     resolve,
     name,
     when,
+    units,
     place: (id) => plan.places.get(id),
   };
 }
@@ -106,7 +111,7 @@ function fittedOf(passed: readonly Place[], memory: Memory, verdicts: readonly D
 /** The question behind an answer. */
 export function askedAt(of: Closed, id: string): AskStep | null {
   const step = of.place(id)?.step;
-  return step && 'parts' in step ? step : null;
+  return step && 'parts' in step ? askedIn(step, of.units) : null;
 }
 /** A sentence of what may end in a full stop already. */
 export const sentence = (text: string): string => (/[.?…]$/.test(text) ? text : `${text}.`);

@@ -99,7 +99,7 @@ function answer(job: Closed, e: Entry): string {
     return `${who}: ${e.kind === 'set' ? `what is known of the ${e.body.what === 'equipment' ? 'unit' : e.body.what}` : e.kind}.`;
   const changed = e.kind === 'amended' ? `, changed from #${e.body.of}` : '';
   const offline = e.kind === 'answered' && e.body.offline ? ' Answered without contact.' : '';
-  const words = answerWords(step, e.body.parts, job.resolve).join('; ');
+  const words = answerWords(step, e.body.parts, job.resolve, job.units).join('; ');
   return `${who}${changed}: ${step.say} ${sentence(words === '' ? 'no answer' : words)}${offline}`;
 }
 
@@ -122,7 +122,9 @@ function leftOut(job: Closed): string[] {
     if (e.body.skipped) return [`Skipped ${who}: ${step.say} Reason: ${sentence(job.resolve(e.body.skipped))}`];
     const cant = Object.values(e.body.parts).some((v) => v.kind === 'choice' && v.chosen.includes('cant'));
     return cant
-      ? [`Not possible ${who}: ${step.say} ${sentence(answerWords(step, e.body.parts, job.resolve).join('; '))}`]
+      ? [
+          `Not possible ${who}: ${step.say} ${sentence(answerWords(step, e.body.parts, job.resolve, job.units).join('; '))}`,
+        ]
       : [];
   });
 }
@@ -192,7 +194,11 @@ function causes(job: Closed): string[] {
   return job.passed.flatMap((place) => {
     const fact = job.memory.facts[place.id];
     if (!fact || place.class !== 'eyes' || !('parts' in place.step) || !pages.has(folder(place.id))) return [];
-    return [sentence(`Why it failed, #${fact.seq}: ${answerWords(place.step, fact.parts, job.resolve).join('; ')}`)];
+    return [
+      sentence(
+        `Why it failed, #${fact.seq}: ${answerWords(place.step, fact.parts, job.resolve, job.units).join('; ')}`,
+      ),
+    ];
   });
 }
 const folder = (id: string): string => id.slice(0, id.lastIndexOf('/') + 1);

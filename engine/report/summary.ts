@@ -3,7 +3,7 @@
  * is computed from the record and the pages it is pinned to. Null until the job stands at an ending.
  */
 import type { Standing } from '../replay.ts';
-import type { Entry } from '../schema.ts';
+import type { Entry, Units } from '../schema.ts';
 import type { Resolve } from '../words.ts';
 import { closed } from './closed.ts';
 import { customerLines } from './customer.ts';
@@ -21,7 +21,8 @@ export function closeOut(
   resolve: Resolve,
   name: (person: string) => string,
   when?: When,
+  units?: Units,
 ): CloseOut | null {
-  const job = closed(standing, entries, resolve, name, when);
+  const job = closed(standing, entries, resolve, name, when, units);
   return job && { customer: customerLines(job), shop: shopLines(job) };
 }

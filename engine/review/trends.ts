@@ -1,7 +1,8 @@
 /** What was read on a unit over its visits, one reading after the other: each as a table, and drawn where there are two. */
 import { drawTrend, type TrendPoint } from '../picture/trend.ts';
 import { sayUnit } from '../say-unit.ts';
-import type { Past, Unit } from '../schema.ts';
+import type { Past, Unit, Units } from '../schema.ts';
+import { besideFigure } from '../units/beside.ts';
 
 export interface Trend {
   name: string;
@@ -13,8 +14,8 @@ interface Point extends TrendPoint {
   readonly job: string;
 }
 
-/** `cabinets`: what the manual calls them; readings of the first one go without its name. */
-export function trendsOf(history: readonly Past[], cabinets: Readonly<Record<string, string>>): Trend[] {
+/** `cabinets`: what the manual calls them; readings of the first one go without its name. `units`: shown beside. */
+export function trendsOf(history: readonly Past[], cabinets: Readonly<Record<string, string>>, units?: Units): Trend[] {
   const series = new Map<string, { readonly unit: Unit; readonly points: Point[] }>();
   const add = (name: string, cabinet: string | undefined, unit: Unit, point: Point): void => {
     const whole = cabinet === undefined ? name : `${name}, ${cabinets[cabinet] ?? cabinet}`;
@@ -32,7 +33,7 @@ export function trendsOf(history: readonly Past[], cabinets: Readonly<Record<str
   return [...series].map(([name, { unit, points }], i) => ({
     name,
     visits: points.map(({ at, job, value, fitted }) => ({
-      ...{ at, job, reading: `${value}\u2009${sayUnit(unit)}`.trim(), what: fitted ? 'new part' : 'read' },
+      ...{ at, job, reading: besideFigure(value, unit, units), what: fitted ? 'new part' : 'read' },
     })),
     picture: points.length < 2 ? null : drawnTrend(name, unit, points, i),
   }));

@@ -35,12 +35,9 @@ const judgedBad = (): Conversation => typed(at('readings'), [WEAK_HERM]);
 /** How each answer of the ticket stands, by the last name of its place. */
 const stands = (c: Conversation): Record<string, string> =>
   Object.fromEntries(
-    ticket(
-      c.standing,
-      c.entries,
-      () => '',
-      (id) => id,
-    ).flatMap((l) => (l.place ? [[l.place.split('/').at(-1), l.standing]] : [])),
+    ticket(c.standing, c.entries, { resolve: () => '', name: (id) => id }).flatMap((l) =>
+      l.place ? [[l.place.split('/').at(-1), l.standing]] : [],
+    ),
   );
 
 describe('given a verdict, when an answer behind it is changed, then later answers are judged anew', () => {

@@ -35,6 +35,8 @@ const of = (
   status: 'PHYS',
   oracle: { ...oracle, within: close(Number(published), by) },
 });
+/** As reprinted with its own headings, “factors in boldface are exact”. */
+const SP811 = 'NIST SP 811, appendix B.8';
 const FOOD = 'FDA Food Code: 41 °F (5 °C)';
 
 checks('units', [
@@ -81,6 +83,32 @@ checks('units', [
     undefined,
     1e-5,
   ),
+  {
+    ...of(
+      'difference',
+      '1 °F apart',
+      '0.5555556',
+      '°C',
+      () => convert(1, 'Δ°F', 'Δ°C'),
+      js(1, 'degF', 'degC'),
+      `${SP811}: 5.555 556 E-01`,
+      1e-6,
+    ),
+    status: 'V2',
+  },
+  {
+    ...of(
+      'gauge pressure',
+      '1000 psi more on the gauge',
+      '6894.757',
+      'kPa',
+      () => convert(1100, 'psig', 'kPa gauge').minus(convert(100, 'psig', 'kPa gauge')),
+      math(1000, 'psi', 'kPa'),
+      `${SP811}: 6.894 757 E+00`,
+      1e-7,
+    ),
+    status: 'V2',
+  },
   {
     ...of(
       'difference taken for a temperature',

@@ -201,6 +201,7 @@ export const CASES: Readonly<Record<string, Case>> = {
   ),
   'own devices': get(null, at('/api/me/devices')),
   'page of own devices': get(null, at('/devices')),
+  'own units': post(null, at('/api/me/units'), () => ({ units: { temperature: '°C', pressure: 'kPa' } })),
   'sign an own device out': post(
     null,
     ({ device }) => `/api/me/devices/${device.own}/revoke`,

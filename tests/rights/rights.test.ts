@@ -225,8 +225,11 @@ test('each route of the server is tried', () => {
     const pattern = new RegExp(`^${method} ${path.replace(/:\w+/g, '[^/]+')}$`);
     return !FOR_ANYBODY.test(path) && !asked.some((each) => pattern.test(each));
   });
-  // The plain form behind the page of one’s devices does what the API does.
-  expect(untried).toEqual([['POST', '/devices']]);
+  // The plain forms behind the page of one’s devices do what the API does.
+  expect(untried).toEqual([
+    ['POST', '/devices'],
+    ['POST', '/devices/units'],
+  ]);
 });
 
 test('a link to a report opens that report and nothing else', async () => {

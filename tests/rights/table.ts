@@ -122,6 +122,7 @@ const TABLE = `
   sign a device out                      -  - -  - -  -  y y
   own devices                            -  y y  y y  y  y y
   page of own devices                    -  y y  y y  y  y y
+  own units                              -  y y  y y  y  y y
   sign an own device out                 -  y y  y y  y  y y
   sign out                               y  y y  y y  y  y y
 

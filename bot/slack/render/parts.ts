@@ -146,6 +146,7 @@ function linesOf(part: Part, headed: boolean): string[] {
       return [`${part.ask}${optional}: in your own words`];
   }
 }
-export function fieldWords({ ask, unit, unitNeeded, over }: Extract<Part, { kind: 'field' }>): string {
-  return `${ask}${unit === 'count' ? '' : `, ${sayUnit(unit)}`}${unitNeeded ? ', with its unit' : ''}${over ? ', or ol' : ''}`;
+export function fieldWords({ ask, unit, unitNeeded, over, prefers }: Extract<Part, { kind: 'field' }>): string {
+  const other = prefers === undefined ? '' : `, or ${prefers} typed behind it`;
+  return `${ask}${unit === 'count' ? '' : `, ${sayUnit(unit)}`}${other}${unitNeeded ? ', with its unit' : ''}${over ? ', or ol' : ''}`;
 }

@@ -39,6 +39,10 @@ export function createShopDesk({ store, sheets, clock, personOf }: ShopParts): S
         throw new NotFound('There is no such device, or it is signed out already.');
       await store.endSession(device);
     },
+    async saveUnits(by, units) {
+      const { units: _, ...person } = await personOf(by);
+      await store.savePerson(units === null ? person : { ...person, units });
+    },
     async look(by) {
       const { roles } = await must(by, 'read-crew');
       const [people, trucks, settings] = await Promise.all([store.people(), sheets.trucks(), store.settings()]);

@@ -8,6 +8,7 @@ import { isUnreadable, unreadable } from '../card.ts';
 import type { File } from '../files.ts';
 import { may } from '../rights.ts';
 import type { Sheets } from '../sheets.ts';
+import { cardFor, unitsOf } from '../shown-to.ts';
 import { type KeptCard, takesPart } from '../summary.ts';
 import {
   type AlarmLine,
@@ -118,9 +119,10 @@ export function createDispatch(parts: DispatchParts): Dispatch {
       return parts.begin({ job, by, client, manual, title: 'A call', training: training ?? false, drafts: [] });
     },
     async known(by, typed) {
-      await must(by, 'take-call', 'Only whoever takes calls looks up callers.');
+      const person = await must(by, 'take-call', 'Only whoever takes calls looks up callers.');
+      const inUnits = unitsOf(person, await store.settings());
       const beginnings = beginningsOf(typed);
-      const calls = (await cards(await store.find(beginnings, FOUND))).map(({ card }) => card);
+      const calls = (await cards(await store.find(beginnings, FOUND))).map(({ card }) => cardFor(card, inUnits));
       const open = calls.filter(({ state }) => state !== 'taking' && !ENDED.includes(state));
       const found = await store.findUnits(beginnings, KNOWN);
       const units = await Promise.all(found.map(({ id }) => unitOf(id)));
@@ -136,13 +138,16 @@ export function createDispatch(parts: DispatchParts): Dispatch {
     },
     async board(by) {
       const person = await personOf(by);
+      const units = unitsOf(person, await store.settings());
       const kept = await cards(await store.board(DONE_SHOWN));
       const crew = await store.people();
       if (!may(person.roles, 'board', NOBODY)) {
-        const own = kept.filter(({ takesPart: these }) => these.includes(by)).map(({ card }) => card);
+        const own = kept.flatMap(({ card, takesPart: these }) => (these.includes(by) ? cardFor(card, units) : []));
         return ownBoard(own, crew, by, now(), when);
       }
-      const jobs = kept.map(({ card }) => card).filter(({ state }) => state !== 'taken' && state !== 'put-away');
+      const jobs = kept
+        .map(({ card }) => cardFor(card, units))
+        .filter(({ state }) => state !== 'taken' && state !== 'put-away');
       // A list that can't be read hides no call.
       const low = await sheets.trucks().then(lowStock, (error: unknown) => {
         if (error instanceof Damaged) return [];
@@ -157,7 +162,8 @@ export function createDispatch(parts: DispatchParts): Dispatch {
         may(person.roles, 'see', { ...NOBODY, participates: these.includes(by) }),
       );
       // What a call has opened stands for it.
-      return seen.map(({ card }) => card).filter(({ state }) => state !== 'taken');
+      const units = unitsOf(person, await store.settings());
+      return seen.map(({ card }) => cardFor(card, units)).filter(({ state }) => state !== 'taken');
     },
     async assign(by, job, to, client) {
       await must(by, 'assign', 'You can’t assign a call.');

@@ -55,6 +55,7 @@ export const sampleBoard = (): Board => ({
 export const sampleShop: ShopDesk = {
   devices: async () => [],
   endDevice: async () => undefined,
+  saveUnits: async () => undefined,
   look: async () => ({
     people: [
       { id: 'jo', name: 'Jo Vale', initials: 'JV', roles: ['technician'], certified: true, active: true, meter: null },

@@ -20,11 +20,18 @@ const UNITS: Readonly<Record<string, readonly string[]>> = { Ω: OHMS, MΩ: OHMS
 /** As `sayUnit` of the engine says them, which is not loaded here. */
 const SHOWN: Partial<Record<FieldPart['unit'], string>> = { count: '', 'Δ°F': '°F' };
 
+/** Units to choose from: where a bare number isn't enough, and where another one is preferred, which then stands first. */
+function unitsOf({ unit, unitNeeded, prefers }: FieldPart): readonly string[] {
+  if (unitNeeded) return UNITS[unit] ?? [unit];
+  return prefers === undefined ? [] : [prefers, SHOWN[unit] ?? unit];
+}
+
 /** One reading: what, number, unit; keys for what a number pad lacks. */
 export function Field({ part, name, value, unit, wrong, describedBy, onValue, onUnit }: FieldProps) {
   const id = `${name}-${part.key}`;
   const signed = part.from.startsWith('-');
   const over = value.trim().toUpperCase() === 'OL';
+  const units = unitsOf(part);
   return (
     <div class="field" data-wrong={wrong}>
       <label for={id}>
@@ -46,7 +53,7 @@ export function Field({ part, name, value, unit, wrong, describedBy, onValue, on
           onInput={(event) => onValue(event.currentTarget.value)}
           onKeyDown={onwards}
         />
-        <span class="unit">{part.unitNeeded ? '' : (SHOWN[part.unit] ?? part.unit)}</span>
+        <span class="unit">{units.length > 0 ? '' : (SHOWN[part.unit] ?? part.unit)}</span>
         {signed && (
           <button
             type="button"
@@ -69,16 +76,16 @@ export function Field({ part, name, value, unit, wrong, describedBy, onValue, on
           </button>
         )}
       </div>
-      {part.unitNeeded && (
+      {units.length > 0 && (
         <fieldset class="units">
           <legend class="unseen">{`Unit of ${part.ask}`}</legend>
-          {(UNITS[part.unit] ?? [part.unit]).map((each) => (
+          {units.map((each) => (
             <label key={each} class="pick">
               <input
                 type="radio"
                 name={`${id}-unit`}
                 value={each}
-                checked={unit === each}
+                checked={(unit || part.prefers) === each}
                 onChange={() => onUnit(each)}
               />
               <span>{each}</span>

@@ -19,8 +19,9 @@ export function filledIn(prompt: Prompt): Values {
   for (const part of prompt.parts) {
     if (!('remembered' in part) || part.remembered === null || part.remembered.length === 0) continue;
     if (part.kind === 'field' && prompt.amends === null && prompt.class !== 'eyes') continue;
-    const bare = part.kind === 'field' && part.unitNeeded && /\d/.test(part.remembered);
-    out[part.key] = bare ? `${part.remembered} ${part.unit}` : part.remembered;
+    // What was kept is in the field's own unit, and would else be taken for one in the unit that is chosen beside it.
+    const bare = part.kind === 'field' && choosesUnit(part) && /\d/.test(part.remembered);
+    out[part.key] = bare ? `${part.remembered} ${part.unit.replace('Δ', '')}` : part.remembered;
   }
   return out;
 }
@@ -42,9 +43,11 @@ export function tappedPart({
 /** Where the unit chosen beside a reading is kept among the values. */
 export const unitKey = (part: Part): string => `${part.key} unit`;
 
+const choosesUnit = (part: Part): boolean => part.kind === 'field' && (part.unitNeeded || part.prefers !== undefined);
+
 function withUnit(part: Part, value: string, values: Values): string {
-  const unit = values[unitKey(part)];
-  const bare = part.kind === 'field' && part.unitNeeded && /\d\s*$/.test(value);
+  const unit = values[unitKey(part)] ?? (part.kind === 'field' ? part.prefers : undefined);
+  const bare = choosesUnit(part) && /\d\s*$/.test(value);
   return bare && typeof unit === 'string' ? `${value.trim()} ${unit}` : value;
 }
 

@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import type { Settings } from '../../../engine/index.ts';
+import type { Settings, Units } from '../../../engine/index.ts';
 import { postSettings } from '../office/net.ts';
 import type { Save } from './shop-page.tsx';
 
@@ -12,6 +12,7 @@ interface SettingsProps {
 export function SettingsForm({ settings, mine, save }: SettingsProps) {
   const id = useId();
   const [wish, setWish] = useState(settings);
+  const units: Units = wish.units ?? { temperature: '°F', pressure: 'psig' };
   const set = (part: Partial<Settings>) => setWish({ ...wish, ...part });
   const minutes = (text: string): void => {
     const { minutes: _, ...rest } = wish;
@@ -46,6 +47,31 @@ export function SettingsForm({ settings, mine, save }: SettingsProps) {
         >
           <option value="doubt">With the meter’s doubt, four ways</option>
           <option value="plain">In or out by the label alone</option>
+        </select>
+        <label for={`${id}-degrees`}>
+          Temperatures <small>asked for and kept in °F; another unit is shown beside</small>
+        </label>
+        <select
+          id={`${id}-degrees`}
+          value={units.temperature}
+          disabled={!mine}
+          onChange={(e) => set({ units: { ...units, temperature: e.currentTarget.value as Units['temperature'] } })}
+        >
+          <option>°F</option>
+          <option>°C</option>
+        </select>
+        <label for={`${id}-pressure`}>
+          Pressures <small>asked for and kept in psig</small>
+        </label>
+        <select
+          id={`${id}-pressure`}
+          value={units.pressure}
+          disabled={!mine}
+          onChange={(e) => set({ units: { ...units, pressure: e.currentTarget.value as Units['pressure'] } })}
+        >
+          <option>psig</option>
+          <option>kPa</option>
+          <option>bar</option>
         </select>
         <label for={`${id}-number`}>Emergency number</label>
         <input

@@ -1,5 +1,6 @@
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
 import * as z from 'zod/mini';
+import { Units } from '../../../engine/index.ts';
 import type { Built } from '../built.ts';
 import { plainDocument } from '../document.tsx';
 import type { WebParts } from '../parts.ts';
@@ -18,7 +19,19 @@ const device = z.string().check(z.regex(/^[0-9a-f]{64}$/));
 const Which = z.object({ device });
 const Done = { response: { 200: z.object({ ok: z.boolean() }), ...changeTroubles } };
 
-/** Where people are signed in: one’s own devices, and for the owner everybody’s. Each is ended by itself. */
+/** Units as one word of a form: `°C kPa`; `shop` takes the shop's setting. */
+const Chosen = z.object({ units: z.string().check(z.regex(/^(shop|°[FC] (psig|kPa|bar))$/)) });
+const CHOICES = ['°F', '°C'].flatMap((degrees) => ['psig', 'kPa', 'bar'].map((pressure) => `${degrees} ${pressure}`));
+function unitsIn(chosen: string): Units | null {
+  const [temperature, pressure] = chosen.split(' ');
+  const read = z.safeParse(Units, { temperature, pressure });
+  return read.success ? read.data : null;
+}
+
+/**
+ * What is one's own: where people are signed in, one’s own devices and for the owner everybody’s, each ended by itself;
+ * and the units that one prefers to be shown.
+ */
 export const devices =
   ({ desk }: WebParts, built: Built): FastifyPluginAsyncZod =>
   async (app) => {
@@ -50,8 +63,24 @@ export const devices =
       },
     );
 
+    app.post(
+      '/api/me/units',
+      {
+        schema: {
+          summary: 'Which units I am shown beside °F and psig; null: as the shop has it',
+          body: z.strictObject({ units: z.nullable(Units) }),
+          ...Done,
+        },
+      },
+      async (request) => {
+        await desk.shop.saveUnits(signedIn(request).id, request.body.units);
+        return { ok: true };
+      },
+    );
+
     app.get('/devices', { schema: { hide: true } }, async (request, reply) => {
       const me = signedIn(request);
+      const now = me.units === undefined ? 'shop' : `${me.units.temperature} ${me.units.pressure}`;
       const found = await desk.shop.devices(me.id, me.id);
       reply.type('text/html');
       return plainDocument(
@@ -73,6 +102,27 @@ export const devices =
               </li>
             ))}
           </ul>
+          <h2>Units shown to you</h2>
+          <p>
+            Readings are asked for and kept in °F and psig. Another unit is shown beside them, and typed with its unit
+            it is taken.
+          </p>
+          <form method="post" action="/devices/units" class="give">
+            <label for="units">Temperature and pressure</label>
+            <select id="units" name="units">
+              <option value="shop" selected={now === 'shop'}>
+                As the shop has it
+              </option>
+              {CHOICES.map((each) => (
+                <option key={each} value={each} selected={now === each}>
+                  {each.replace(' ', ' and ')}
+                </option>
+              ))}
+            </select>
+            <button type="submit" class="key">
+              Save the units
+            </button>
+          </form>
           <p>
             <a class="key" href="/">
               To the list of calls
@@ -87,6 +137,14 @@ export const devices =
       async (request, reply) => {
         const me = signedIn(request).id;
         await desk.shop.endDevice(me, me, request.body.device);
+        return reply.redirect('/devices', 303);
+      },
+    );
+    app.post(
+      '/devices/units',
+      { schema: { hide: true, body: Chosen }, config: { form: 'from-here' } },
+      async (request, reply) => {
+        await desk.shop.saveUnits(signedIn(request).id, unitsIn(request.body.units));
         return reply.redirect('/devices', 303);
       },
     );
