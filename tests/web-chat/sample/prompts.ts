@@ -216,6 +216,7 @@ export const PROMPTS: Readonly<Record<string, Prompt>> = {
       field('case', 'Each terminal to case', { unit: 'MΩ', over: true, unitNeeded: true, to: '100000' }),
       field('count', 'Number of capacitors', { unit: 'count', to: '20' }),
       field('both', 'Signed and over range', { over: true, from: '-1000' }),
+      field('supply', 'Supply air', { unit: '°F', prefers: '°C', from: '-60' }),
     ],
   }),
   'control live': of({
