@@ -44,19 +44,23 @@ function readingWords({ name, before, reading, allowed, lies }: PlainReading): s
   return `${name}: ${reading}, allowed ${allowed}: ${lies}.`;
 }
 
+/** Verdicts on the unit as it was found, of which a customer is told readings. */
+export const measured = (of: Closed): Drawn[] => found(of).filter((v) => readings(v).length > 0);
+// A new part that was measured and not fitted was not found on the unit.
+const found = (of: Closed): Drawn[] => of.verdicts.filter((v) => v !== atEnd(of) && !newPartOf(v.body));
+
 /** The same as `customerLines`, with the figures apart. */
 export function customerSays(of: Closed): Said[] {
   const parts = of.fitted.map((f) => f.part);
   const last = of.verdicts.at(-1);
-  // A new part that was measured and not fitted was not found on the unit.
-  const found = of.verdicts.filter((v) => v !== atEnd(of) && !newPartOf(v.body));
+  const before = found(of);
   return explained([
     `Visit of ${of.when.day(of.entries[0]?.at ?? '')}, by ${of.memory.assigned.map(of.name).join(' and ') || 'nobody assigned'}.`,
-    ...found.flatMap((v) => [sentence(`Found: ${v.body.title}`), ...readings(v)]),
+    ...before.flatMap((v) => [sentence(`Found: ${v.body.title}`), ...readings(v)]),
     ...(of.fitted.length === 0 ? ['Nothing was fitted.'] : []),
     ...of.fitted.flatMap((f) => [
       sentence(`Fitted: ${fittedWords(f)}`),
-      ...(f.part ? beforeAndAfter(f.part, found) : []),
+      ...(f.part ? beforeAndAfter(f.part, before) : []),
     ]),
     ...(last && last === atEnd(of) && !parts.includes(last)
       ? [sentence(`At the end: ${last.body.title}`), ...readings(last)]

@@ -12,6 +12,8 @@ const of = <K extends Entry['kind']>(entries: readonly Entry[], kind: K): Of<K>[
 export interface ShopPart {
   readonly title: string;
   readonly says: readonly (string | Finding)[];
+  /** The verdict that it is about. */
+  readonly of?: Drawn;
 }
 
 export const shopLines = (job: Closed): string[] =>
@@ -22,7 +24,7 @@ export function shopSays(job: Closed): ShopPart[] {
   const parts: ShopPart[] = [
     { title: 'Call', says: head(job) },
     { title: 'Lock', says: locks(job) },
-    ...job.verdicts.map((v) => ({ title: `Verdict: ${v.body.title}`, says: verdict(job, v) })),
+    ...job.verdicts.map((v) => ({ title: `Verdict: ${v.body.title}`, says: verdict(job, v), of: v })),
     { title: 'What went otherwise', says: [...setAside(job), ...leftOut(job), ...tries(job), ...events(job)] },
     { title: 'Causes and parts', says: [...causes(job), ...stock(job)] },
     {

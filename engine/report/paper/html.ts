@@ -29,6 +29,11 @@ function blockHtml(block: Block, photoAt: (hash: string) => string | null): stri
         at === null ? '<p>This photo was removed.</p>' : `<img src="${safe(at)}" alt="${safe(block.says)}">`;
       return `<figure>${image}<figcaption>${safe(block.says)}</figcaption></figure>`;
     }
+    // Markup as it is: drawn by the engine, which escapes every word in it and uses no styles.
+    case 'drawings':
+      return `<div class="drawings">${block.drawings
+        .map(({ title, svg }) => `<figure><figcaption>${safe(title)}</figcaption>${svg}</figure>`)
+        .join('')}</div>`;
     case 'table': {
       const head = block.head.map((cell) => `<th scope="col">${safe(cell)}</th>`).join('');
       const rows = block.rows.map(({ cells: [first = '', ...rest], note }) => {

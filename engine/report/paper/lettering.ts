@@ -15,6 +15,10 @@ export interface Lettering {
   /** Writes from `doc.y` on, over as many pages as it takes. */
   text(words: string, x: number, width: number, points: number, weight?: Weight): void;
   heightOf(words: string, width: number, points: number, weight?: Weight): number;
+  /** The words with signs that the face has. */
+  glyphs(words: string): string;
+  /** The file of a weight's face. */
+  face(weight: Weight): string;
   /** Begins a new page where so many points are not left. */
   room(points: number): void;
 }
@@ -39,6 +43,8 @@ export function createLettering(doc: Doc, fonts: Readonly<Record<Weight, string>
     width: inner,
     lacks: () => lacks,
     tallest,
+    glyphs: said,
+    face: (weight) => fonts[weight],
     text: (words, x, wide, points, weight = 'plain') =>
       void set(points, weight).text(said(words), x, doc.y, { width: wide }),
     heightOf: (words, wide, points, weight = 'plain') =>

@@ -1,8 +1,9 @@
 /** A finished call as a page to be read, printed or kept: for the customer, or the shop's record. What is on it is the same as HTML, PDF and JSON. */
 import type { Finding } from '../../schema.ts';
 import { askedAt, type Closed } from '../closed.ts';
-import { customerSays, type PlainReading } from '../customer.ts';
+import { customerSays, measured, type PlainReading } from '../customer.ts';
 import { shopSays } from '../shop.ts';
+import { type Drawing, drawingsOf } from './drawings.ts';
 
 export type Audience = 'customer' | 'shop';
 export interface Row {
@@ -19,6 +20,7 @@ export type Block =
       readonly head: readonly string[];
       readonly rows: readonly Row[];
     }
+  | { readonly kind: 'drawings'; readonly drawings: readonly Drawing[] }
   | { readonly kind: 'photo'; readonly hash: string; readonly says: string };
 export interface Paper {
   readonly audience: Audience;
@@ -69,8 +71,12 @@ function customerBlocks(job: Closed): Block[] {
     }
   }
   settle();
-  return blocks;
+  const seen = new Set<string>();
+  const drawn = drawnBlock(measured(job).flatMap((v) => drawingsOf(job, v, seen)));
+  return drawn.length === 0 ? blocks : [...blocks, { kind: 'heading', text: 'Where it was measured' }, ...drawn];
 }
+const drawnBlock = (drawings: readonly Drawing[]): Block[] =>
+  drawings.length === 0 ? [] : [{ kind: 'drawings', drawings }];
 
 function readingTable(readings: readonly PlainReading[]): Block {
   const replaced = readings[0]?.before !== null;
@@ -84,8 +90,9 @@ function readingTable(readings: readonly PlainReading[]): Block {
   return { kind: 'table', caption, head, rows };
 }
 
-const shopBlocks = (job: Closed): Block[] =>
-  shopSays(job).flatMap(({ title, says }): Block[] => {
+function shopBlocks(job: Closed): Block[] {
+  const seen = new Set<string>();
+  return shopSays(job).flatMap(({ title, says, of }): Block[] => {
     const findings = says.filter((said) => typeof said !== 'string');
     const first = says.findIndex((said) => typeof said !== 'string');
     const line = (text: string | Finding): Block[] => (typeof text === 'string' ? [{ kind: 'line', text }] : []);
@@ -94,9 +101,11 @@ const shopBlocks = (job: Closed): Block[] =>
       { kind: 'heading', text: title },
       ...before.flatMap(line),
       ...(findings.length > 0 ? [findingTable(findings)] : []),
+      ...(of ? drawnBlock(drawingsOf(job, of, seen)) : []),
       ...after.flatMap(line),
     ];
   });
+}
 
 const findingTable = (findings: readonly Finding[]): Block => ({
   kind: 'table',

@@ -6,9 +6,11 @@ import { createRequire } from 'node:module';
 import PDFDocument from 'pdfkit';
 import { createLettering, LACKING, type Lettering } from './lettering.ts';
 import type { Block, Paper, Row } from './paper.ts';
+import { drawInto, drawnSize } from './pdf-drawing.ts';
 
 export type PaperSize = 'A4' | 'letter';
 type Table = Extract<Block, { kind: 'table' }>;
+type Drawings = Extract<Block, { kind: 'drawings' }>['drawings'];
 type Structure = ReturnType<Lettering['doc']['struct']>;
 
 const require = createRequire(import.meta.url);
@@ -51,7 +53,7 @@ export function paperPdf(
   draw.heading('H1', paper.title, 20);
   draw.line(paper.about);
   for (const stamp of paper.stamps) draw.stamp(stamp);
-  for (const block of paper.blocks) draw.block(block);
+  for (const [i, block] of paper.blocks.entries()) draw.block(block, paper.blocks[i + 1]);
   if (lettering.lacks()) draw.line(LACKS);
   draw.line(paper.foot);
   root.end();
@@ -68,9 +70,9 @@ function drawing(lettering: Lettering, root: Structure, photos: ReadonlyMap<stri
   const tagged = (tag: string, parent: Structure, work: () => void, options = {}): void => {
     parent.add(doc.struct(tag, options, work));
   };
-  const heading = (tag: string, words: string, points: number): void => {
+  const heading = (tag: string, words: string, points: number, after = 3 * points): void => {
     // A heading does not stand alone at the foot of a page.
-    room(heightOf(words, width, points, 'bold') + 3 * points);
+    room(heightOf(words, width, points, 'bold') + 2 * GAP + after);
     doc.y += GAP;
     tagged(tag, root, () => text(words, left, width, points, 'bold'));
     doc.y += GAP / 2;
@@ -98,15 +100,38 @@ function drawing(lettering: Lettering, root: Structure, photos: ReadonlyMap<stri
     else line(image === null ? 'This photo was removed.' : 'This photo can’t be shown.');
     line(says);
   };
+  const heightsOf = (pair: Drawings): { head: number; tall: number } => ({
+    head: Math.max(...pair.map(({ title }) => heightOf(title, width / 2 - GAP, 9.5, 'bold'))) + PAD,
+    tall: Math.max(...pair.map(({ svg }) => drawnSize(svg).height)),
+  });
+  /** Two side by side, each under its title; what a drawing says is its words for whoever doesn't see it. */
+  const drawings = (all: Drawings): void => {
+    for (let i = 0; i < all.length; i += 2) {
+      const pair = all.slice(i, i + 2);
+      const { head, tall } = heightsOf(pair);
+      room(head + tall + GAP);
+      const top = doc.y;
+      for (const [at, { title, says, svg }] of pair.entries()) {
+        const x = left + at * (width / 2 + GAP / 2);
+        doc.y = top;
+        tagged('P', root, () => text(title, x, width / 2 - GAP, 9.5, 'bold'));
+        tagged('Figure', root, () => drawInto(lettering, svg, x, top + head), { alt: says });
+      }
+      doc.y = top + head + tall + GAP;
+    }
+  };
   const table = createTables(lettering, root);
   return {
     heading,
     line,
     stamp,
-    block(block: Block): void {
-      if (block.kind === 'heading') heading('H2', block.text, 13);
-      else if (block.kind === 'line') line(block.text);
+    block(block: Block, next: Block | undefined): void {
+      if (block.kind === 'heading') {
+        const first = next?.kind === 'drawings' ? heightsOf(next.drawings.slice(0, 2)) : null;
+        heading('H2', block.text, 13, first ? first.head + first.tall : undefined);
+      } else if (block.kind === 'line') line(block.text);
       else if (block.kind === 'photo') photo(block.hash, block.says);
+      else if (block.kind === 'drawings') drawings(block.drawings);
       else table(block);
     },
   };
