@@ -97,6 +97,7 @@ async function run(store: Store, file: string, options: Options, terminal: Termi
     ...{ session: new Session(desk, person, view, client), input, output, tty, colour },
     hello: [
       `${view.title} · ${person.name}, ${meterWords(person)}`,
+      ...(view.call?.vulnerable == null ? [] : [`At the address: ${view.call.vulnerable}`]),
       'Type your answer. help says what else works; quit leaves, the job stays.',
     ],
     goodbye: [

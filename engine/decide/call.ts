@@ -1,13 +1,15 @@
 /** What was learnt while a call was taken, as the job that it opens will know it. Pure: the same record, the same call. */
-import type { Plan } from '../flatten.ts';
+import type { Place, Plan } from '../flatten.ts';
 import { judged } from '../known.ts';
 import type { Memory } from '../memory.ts';
 import { route } from '../route.ts';
-import type { Call, Finding, TextRef } from '../schema.ts';
+import type { Call, Finding, Parts, TextRef } from '../schema.ts';
 import { chosenLabels } from '../words.ts';
 
 /** Facts that a caller brought are kept under names that begin so. */
 const CALLER = 'caller:';
+/** Among the words of a call: who is there whom the heat endangers. */
+export const VULNERABLE = 'vulnerable';
 const TOLD = `${CALLER}told`;
 /** Of the form, not of the call. */
 const ASIDE: readonly string[] = [TOLD, `${CALLER}before`];
@@ -17,13 +19,18 @@ export interface Learnt {
   readonly call: Omit<Call, 'from' | 'words'>;
   /** The words as the record of the call has them, by what they are: name, phone, address and so on. */
   readonly words: Readonly<Record<string, TextRef>>;
+  /**
+   * Who is there whom the heat endangers, as it was chosen; null where nobody was named. It says how somebody is, so
+   * the desk keeps it as words, which can be removed, and not in an entry.
+   */
+  readonly vulnerable: string | null;
 }
 
 export function learnt(plan: Plan, memory: Memory): Learnt {
+  const placeOf = (judgement: string) =>
+    route(plan, memory).passed.findLast(({ step }) => step.verb === 'judge' && step.judgement === judgement);
   const found = (judgement: string) => {
-    const place = route(plan, memory).passed.findLast(
-      ({ step }) => step.verb === 'judge' && step.judgement === judgement,
-    );
+    const place = placeOf(judgement);
     return place ? judged(place, memory) : null;
   };
   const [urgency, causes, load] = [found('urgency'), found('likely-causes'), found('load')];
@@ -46,7 +53,20 @@ export function learnt(plan: Plan, memory: Memory): Learnt {
         name.startsWith(CALLER) && value.kind === 'text' ? [[name.slice(CALLER.length), value.text]] : [],
       ),
     ),
+    vulnerable: vulnerableOf(plan, memory, placeOf('urgency')),
   };
+}
+
+/** What the urgency was judged by, in the words of the page. */
+function vulnerableOf(plan: Plan, memory: Memory, judge: Place | undefined): string | null {
+  const written = judge?.step.verb === 'judge' ? judge.step.of.people : null;
+  const asked = judge?.refs[written ?? '']?.find((id) => memory.facts[id] !== undefined);
+  const step = asked === undefined ? undefined : plan.places.get(asked)?.step;
+  if (asked === undefined || !step || !('parts' in step)) return null;
+  const parts: Parts = memory.facts[asked]?.parts ?? {};
+  const value = parts.vulnerable;
+  const named = value?.kind === 'choice' ? value.chosen.filter((id) => id !== 'none' && id !== 'cant') : [];
+  return named.length === 0 ? null : chosenLabels(step.parts.vulnerable, named).join(', ');
 }
 
 const texts = (findings: readonly Finding[] = []): string[] => findings.map(({ text }) => text);

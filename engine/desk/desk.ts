@@ -1,6 +1,7 @@
 /** One turn: who are you, may you, which job; decide; append durably; show what stands. */
 import { seal, textRef } from '../chain.ts';
 import type { Machine } from '../compile.ts';
+import { VULNERABLE } from '../decide/call.ts';
 import { decide, pretend } from '../decide/decide.ts';
 import type { Context, Decision } from '../decide/types.ts';
 import { fingerprint, SEMANTICS } from '../fingerprint.ts';
@@ -18,6 +19,7 @@ import { type BoardRow, NotKept, type Store } from '../store/port.ts';
 import { besideText } from '../units/beside.ts';
 import { promptIn, refusalIn } from '../units/shown.ts';
 import type { Manual } from '../vocabulary.ts';
+import type { Resolve } from '../words.ts';
 import { alarmOf, isUnreadable, unreadable } from './card.ts';
 import { createShopDesk } from './crew/shop-desk.ts';
 import { type Beginning, createDispatch, type Dispatch } from './dispatch/dispatch.ts';
@@ -92,7 +94,7 @@ export function createDesk(parts: DeskParts): Desk {
       people,
       question: memory.question === null ? null : words(memory.question.text),
       summary: closeOut(file.standing, file.entries, words, name, when, units),
-      call: memory.call && computedOf(memory.call, units),
+      call: memory.call && computedOf(memory.call, units, words),
       form: form && promptIn(form, units),
       alarm: alarmOf(memory, file),
       calling: file.standing.machine.plan.manual.caller !== undefined,
@@ -443,10 +445,12 @@ function activeIn(crew: readonly Person[], id: string): Person {
 }
 
 const computedOf = (
-  { urgency, reasons, causes, load, certified }: Call,
+  { urgency, reasons, causes, load, certified, words }: Call,
   units: Units | undefined,
+  resolve: Resolve,
 ): JobView['call'] => ({
   ...{ urgency, causes, load, certified },
+  vulnerable: words[VULNERABLE] ? resolve(words[VULNERABLE]) : null,
   reasons: reasons.map((reason) => besideText(reason, units)),
 });
 

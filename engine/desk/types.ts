@@ -69,7 +69,12 @@ export interface JobView {
   /** A finished job in plain words for the customer, and with all evidence for the shop; null until it is at an ending. */
   summary: { customer: string[]; shop: string[] } | null;
   /** What was computed of the call before anybody drove out; null where it was not taken so. No words of the caller. */
-  call: Pick<Call, 'urgency' | 'reasons' | 'causes' | 'load' | 'certified'> | null;
+  call:
+    | (Pick<Call, 'urgency' | 'reasons' | 'causes' | 'load' | 'certified'> & {
+        /** Who is there whom the heat endangers, as the caller said; null where nobody was named. For whoever goes. */
+        vulnerable: string | null;
+      })
+    | null;
   /** A call that is being taken: the questions that can be answered together; null where one stands alone, or elsewhere. */
   form: Prompt | null;
   /** An emergency that nobody has released, and who has seen it. */

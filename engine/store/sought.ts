@@ -2,6 +2,7 @@
  * By which words a job or a unit is found. Derived from what is written anyway, in the same commit; rows may be thrown away.
  * Words of people are in it, so they go where the words themselves go.
  */
+import { VULNERABLE } from '../decide/call.ts';
 import type { Entry, Text, TextRef, Value } from '../schema.ts';
 import type { Append } from './appends.ts';
 import { endOf } from './appends.ts';
@@ -61,11 +62,15 @@ export function tokensIn(entry: Entry, words: ReadonlyMap<string, string>): stri
       return entry.body.as === 'note' && entry.body.text ? of([entry.body.text]) : [];
     case 'set':
       if (entry.body.what === 'equipment') return [unitToken(entry.body.equipment.id)];
-      return entry.body.what === 'call' ? of(Object.values(entry.body.call.words)) : [];
+      return entry.body.what === 'call' ? of(toldOf(entry.body.call.words)) : [];
     default:
       return [];
   }
 }
+
+/** How somebody at the address is, is nothing to look calls up by. */
+const toldOf = (words: Readonly<Record<string, TextRef>>): TextRef[] =>
+  Object.entries(words).flatMap(([what, ref]) => (what === VULNERABLE ? [] : ref));
 
 /** A unit is found by its name, which says where it stands. */
 export function unitTokens(list: SheetList, id: string, body: unknown): SoughtRow[] {

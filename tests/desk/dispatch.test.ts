@@ -162,6 +162,32 @@ describe('a call that is taken', () => {
   });
 });
 
+describe('who is vulnerable at the address', () => {
+  const there = async (job: string) => (await shop.desk.look('ines', job)).call?.vulnerable;
+  test('is told to whoever goes, as it was chosen, and on the ticket; nobody named is nothing told', async () => {
+    const { job } = await called({}, { vulnerable: ['infant', 'condition'] });
+    await shop.desk.dispatch.assign('dana', job, 'ines', shop.client());
+    expect(await there(job)).toBe('Infant, Medical condition');
+    const lines = (await shop.desk.look('ines', job)).ticket.flatMap(({ says }) => says);
+    expect(lines).toContain('Vulnerable there: Infant, Medical condition');
+    const nobody = (await called({ address: 'Late Lane 1' }, { vulnerable: ['none'] })).job;
+    await shop.desk.dispatch.assign('dana', nobody, 'ines', shop.client());
+    expect(await there(nobody)).toBeNull();
+  });
+
+  test('stands beside the record and not in it: it can be removed, finds no call, and is no report’s', async () => {
+    const { job } = await called();
+    await shop.desk.dispatch.assign('dana', job, 'ines', shop.client());
+    expect(JSON.stringify((await shop.store.read(job)).entries)).not.toMatch(/infant/i);
+    expect(await shop.desk.dispatch.find('ruth', 'infant')).toEqual([]);
+    const outside = await shop.desk.reply('tomas', job, { kind: 'text', client: 'w', seq: 1, text: 'gas smell' });
+    expect(JSON.stringify(outside)).not.toMatch(/infant/i);
+    await shop.store.forget({ job });
+    const other = await shop.another();
+    expect((await other.look('ines', job)).call?.vulnerable).toBe('(removed)');
+  });
+});
+
 describe('the board', () => {
   test('has the most urgent first, and who is free; low stock; training jobs as such', async () => {
     const soon = await called({ address: 'Late Lane 1' }, { vulnerable: ['none'], indoor: '74' });

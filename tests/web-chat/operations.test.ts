@@ -105,6 +105,36 @@ describe('the log', () => {
     expect(requests.every(({ reqId }) => /^[0-9a-f]{16}$/.test(String(reqId)))).toBe(true);
     expect(new Set(requests.map(({ reqId }) => reqId)).size).toBe(requests.length);
   });
+  test('of a ticket that tells who is vulnerable holds nothing of it', async () => {
+    let { view } = await shop.desk.dispatch.take('dana', { client: client() });
+    const who = ['none', 'Lena Orchard', '(555) 014-2233', 'Brook Terrace 7', 'free', 'new', 'split'];
+    const seen = [
+      'hums',
+      'blowing',
+      'on',
+      'fine',
+      'nothing',
+      'today',
+      'skip no plate',
+      'baby',
+      'indoors 96',
+      'nothing',
+    ];
+    for (const text of [...who, ...seen, 'done', 'somebody comes']) {
+      const { seq } = view.prompt;
+      view = (await shop.desk.reply('dana', view.job, { kind: 'text', client: client(), seq, text })).view;
+    }
+    const job = view.opens ?? '';
+    await shop.desk.dispatch.assign('dana', job, 'ines', client());
+    const cookie = await serving.cookieFor('ines');
+    const before = serving.logged.length;
+    const [page, data] = await Promise.all([get(`/jobs/${job}`, { cookie }), get(`/api/jobs/${job}`, { cookie })]);
+    expect(page.body).toContain('<strong>At the address:</strong> Infant');
+    expect(data.json()).toMatchObject({ call: { vulnerable: 'Infant' } });
+    expect(serving.logged.length).toBeGreaterThan(before);
+    expect(serving.logged.join('\n')).not.toMatch(/infant|orchard|brook terrace/i);
+  });
+
   test('of an error says where it was, and nothing that the error carries or a parser repeats', () => {
     const lines: string[] = [];
     const log = createLog('info', { write: (line) => void lines.push(line) });

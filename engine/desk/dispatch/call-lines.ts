@@ -1,9 +1,11 @@
 /** A call as it was taken, in lines: who, where, how soon, what is likely, what to load, what they saw, what was told. */
+import { VULNERABLE } from '../../decide/call.ts';
 import type { Call, Units } from '../../schema.ts';
 import { besideText } from '../../units/beside.ts';
 import type { Resolve } from '../../words.ts';
 
 const WORDS: Readonly<Record<string, string>> = {
+  [VULNERABLE]: 'Vulnerable there',
   name: 'Caller',
   phone: 'Call-back number',
   address: 'Address',

@@ -1,6 +1,6 @@
 /** What a taken call opens: the job's first entries, with all that the call brought. */
 import { textRef } from '../../chain.ts';
-import { learnt } from '../../decide/call.ts';
+import { learnt, VULNERABLE } from '../../decide/call.ts';
 import { memoryOf, placeIdOf, planOf } from '../../replay.ts';
 import type { Draft, Equipment, Text } from '../../schema.ts';
 import type { File } from '../files.ts';
@@ -24,8 +24,11 @@ export interface Opening {
 /** `unit` as the shop's record has it now; null where the call is about none. */
 export function openingOf(from: string, by: string, file: File, unit: Equipment | null, salt: () => string): Opening {
   const memory = memoryOf(file.standing);
-  const { call, words } = learnt(planOf(file.standing), memory);
-  const said = Object.entries(words).map(([what, { ref }]) => [what, file.texts.get(ref) ?? '(removed)'] as const);
+  const { call, words, vulnerable } = learnt(planOf(file.standing), memory);
+  const said: (readonly [string, string])[] = [
+    ...Object.entries(words).map(([what, { ref }]) => [what, file.texts.get(ref) ?? '(removed)'] as const),
+    ...(vulnerable === null ? [] : [[VULNERABLE, vulnerable] as const]),
+  ];
   // The first reference is the title's.
   const refs = said.map(([what, text], i) => [what, textRef(text, salt(), `${by}.call.${i + 2}`)] as const);
   const address = said.find(([what]) => what === 'address')?.[1];

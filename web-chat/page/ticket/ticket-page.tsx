@@ -133,6 +133,11 @@ export function TicketPage({ me, view: first, build, brief: wasBrief }: TicketSt
           <a class="key" href="/">
             Calls
           </a>
+          {view.call?.vulnerable != null && (
+            <p class="there">
+              <strong>At the address:</strong> {view.call.vulnerable}
+            </p>
+          )}
           {view.training && <p class="stamp">Training: never counts</p>}
         </header>
         {inPlace ? <Lines view={view} changing={{ seq: again.amends ?? 0, card }} onChange={open} /> : lines}
