@@ -11,6 +11,7 @@ import { may } from './rights.ts';
 import { cardFor, evidenceFor, unitsOf } from './shown-to.ts';
 import { attentionOf, type KeptCard } from './summary.ts';
 import {
+  type AwaitedLine,
   type CountBy,
   type EvidenceRow,
   type JobView,
@@ -84,6 +85,25 @@ export function createReview({ store, personOf, cardIn, load, viewOf, equipment 
           next: rows.length > PAGE && last ? written(last) : null,
         };
       }
+    },
+
+    async awaited(by) {
+      const person = await mustReview(by);
+      const [units, crew] = [unitsOf(person, await store.settings()), await store.people()];
+      const lines: AwaitedLine[] = [];
+      for (const row of await store.board(0)) {
+        // A record that can't be read is told of in the queue.
+        const kept = await cardIn(row).catch((error: unknown) => {
+          if (isUnreadable(error)) return null;
+          throw error;
+        });
+        // Nobody approves on a call of their own.
+        if (!kept?.waits || kept.takesPart.includes(by)) continue;
+        const { job, title, assigned, where, updated } = cardFor(kept.card, units);
+        const who = assigned.map((id) => crew.find((one) => one.id === id)?.name ?? id);
+        lines.push({ job, title, who, what: where, since: updated });
+      }
+      return lines.sort((a, b) => (a.since < b.since ? -1 : 1));
     },
 
     async counts(by, { from, to, also }) {

@@ -14,7 +14,7 @@ import type { File } from './files.ts';
 import type { JobCard } from './types.ts';
 
 /** Raised when a card says something else of the same record. */
-const FORM = `5.${SEMANTICS}`;
+const FORM = `6.${SEMANTICS}`;
 
 export interface KeptCard {
   readonly card: JobCard;
@@ -22,6 +22,8 @@ export interface KeptCard {
   readonly takesPart: readonly string[];
   /** What a senior should look at, the gravest first; none on a training job, which never counts. */
   readonly attention: readonly Attention[];
+  /** Nothing goes on until a senior has approved. */
+  readonly waits: boolean;
 }
 interface Kept extends KeptCard {
   readonly form: string;
@@ -44,6 +46,7 @@ export function summaryOf(job: string, file: File, at: string, shown: Prompt): {
     card: cardOf(job, file, at, shown),
     takesPart: takesPart(file),
     attention: memoryOf(file.standing).training ? [] : attentionOf(file),
+    waits: waits(shown),
   };
   const { state, training } = kept.card;
   // A call that was taken has said all it had to say: what becomes of it is the job's.
@@ -64,8 +67,9 @@ export const attentionOf = ({ standing, entries, texts, fast }: File): Attention
 /** What the order of the queue asks of a job. */
 function standOf(state: JobCard['state'], { kind }: Prompt): Stand['at'] {
   if (state === 'emergency' || state === 'finished' || state === 'signed') return state;
-  return kind === 'waiting' || kind === 'held' ? 'waits' : 'under-way';
+  return waits({ kind }) ? 'waits' : 'under-way';
 }
+const waits = ({ kind }: Pick<Prompt, 'kind'>): boolean => kind === 'waiting' || kind === 'held';
 
 /** null where it has to be made anew, also where it is no card: nothing rests on it. */
 export function readSummary(text: string | null, at: string): KeptCard | null {

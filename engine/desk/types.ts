@@ -176,12 +176,24 @@ export interface ReviewCounts {
   /** The last jobs behind them, where something is filtered by. */
   jobs: JobCard[];
 }
+/** Somebody can't go on until a senior has approved. */
+export interface AwaitedLine {
+  job: string;
+  title: string;
+  /** Who is on it. */
+  who: string[];
+  /** What is to be approved, in the words of the page. */
+  what: string;
+  since: string;
+}
 /** What only seniors and owners do. Everything throws NoRight for others. */
 export interface ReviewDesk {
   /** Ended jobs between two days (UTC, both included), counted by verdict, person, part and unit. */
   counts(by: string, asked: CountsAsked): Promise<ReviewCounts>;
   /** `after`: the `next` of the page before; anything else begins at the start. */
   queue(by: string, after?: string): Promise<ReviewQueue>;
+  /** Where somebody waits for this person's approval, the longest first; not on a call that they take part in. */
+  awaited(by: string): Promise<AwaitedLine[]>;
   look(by: string, job: string): Promise<ReviewView>;
   /** Goes over the record as it is kept: the same verdicts byte for byte, or where it differs. */
   recompute(by: string, job: string): Promise<Recomputed>;

@@ -148,6 +148,7 @@ export const CASES: Readonly<Record<string, Case>> = {
   'not here': command('alarm', 'not here'),
   seen: command('alarm', 'seen'),
   release: command('alarm', 'release', 'seen on the spot'),
+  'approvals awaited': get(null, at('/api/awaited')),
   'emergencies to know of': get('alarm', at('/api/alarms'), { shows: listed }),
 
   approve: command('approval', 'approve', 'the room is locked'),

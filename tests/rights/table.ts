@@ -71,6 +71,7 @@ const TABLE = `
   not here                               -  y -  y y  n  y y
   seen                                   -  y -  y y  y  y y
   release                                -  n -  n y  n  n y
+  approvals awaited                      -  - -  y y  -  y y
   emergencies to know of                 -  n -  y y  y  y y
 
   # What a senior decides

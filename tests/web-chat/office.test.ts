@@ -202,6 +202,47 @@ test('an emergency is on every page of those who are told within a second, until
   expect([...dana.errors, ...ruth.errors, ...tomas.errors]).toEqual([]);
 }, 60_000);
 
+test('an approval that is awaited is told on every page of a senior, and in its title, until it is given; to nobody else', async () => {
+  const [dana, ruth, second] = await Promise.all([as('dana'), as('ruth'), as('ruth')]);
+  const other = await shop.desk.open('dana', { title: 'Elsewhere', client: 'w1' });
+  await Promise.all([
+    dana.page.goto(`${serving.url}/board`),
+    ruth.page.goto(`${serving.url}/shop`),
+    second.goto(`${serving.url}/jobs/${other.view.job}`),
+  ]);
+  await Promise.all([live(dana.page), live(ruth.page)]);
+  // Where a tag may not stand for a lock by itself, a senior says so each time.
+  await shop.desk.shop.saveSettings('otto', { ...(await shop.desk.settings()), tagWithExtraMeasure: false });
+  let { view } = await shop.desk.open('ines', { title: 'Fern Gate 5', client: 'w2' });
+  for (const text of ['b', 'psc', 'yes', 'pull-out, breaker, no other feed, two legs, outlet', 'no lock fits']) {
+    const { seq } = view.prompt;
+    view = (await shop.desk.reply('ines', view.job, { kind: 'text', client: `w ${text}`, seq, text })).view;
+  }
+  expect(view.prompt.kind).toBe('waiting');
+  const bars = [ruth, second].map(({ page }) => page.locator('.awaited'));
+  for (const bar of bars) await bar.getByText('Waiting for your word: Fern Gate 5.').waitFor();
+  for (const { page } of [ruth, second]) await expect.poll(() => page.title()).toMatch(/^\(1\) /);
+  await shot(ruth.page, 'awaited-shop');
+  await shot(second.page, 'awaited-ticket');
+  await bringAxe(ruth.page);
+  expect([await findings(ruth.page), await faint(ruth.page), await badTargets(ruth.page)]).toEqual([[], [], []]);
+  await second.page.setViewportSize({ width: 320, height: 800 });
+  expect(await sideways(second.page)).toBe(0);
+  // By keyboard: the key leads to where it is decided, and there it is no key any more.
+  await bars[0]?.getByRole('link', { name: 'Look at it' }).press('Enter');
+  await ruth.page.getByRole('button', { name: 'Approve' }).first().waitFor();
+  await ruth.page.locator('.awaited').getByText('Fern Gate 5').waitFor();
+  expect(await ruth.page.locator('.awaited a').count()).toBe(0);
+  expect([await dana.page.locator('.awaited').count(), await dana.page.title()]).toEqual([
+    0,
+    expect.not.stringMatching(/^\(/),
+  ]);
+  await shop.desk.reply('ruth', view.job, { kind: 'command', client: 'w3', name: 'approve', text: 'tag on it' });
+  for (const bar of bars) await expect.poll(() => bar.count()).toBe(0);
+  for (const { page } of [ruth, second]) await expect.poll(() => page.title()).not.toMatch(/^\(/);
+  expect([...dana.errors, ...ruth.errors, ...second.errors]).toEqual([]);
+}, 60_000);
+
 test('the owner adds somebody, who signs in by a link that is a QR code too, and is signed out again', async () => {
   const { page } = await as('otto');
   await page.goto(`${serving.url}/shop`);

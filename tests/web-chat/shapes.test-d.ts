@@ -2,7 +2,7 @@ import { expectTypeOf, test } from 'vitest';
 import type * as z from 'zod/mini';
 import type * as desk from '../../engine/desk/index.ts';
 import type { AlarmLine, Board, Known } from '../../web-chat/server/office-shapes.ts';
-import type { Recomputed, ReviewQueue, ReviewView } from '../../web-chat/server/review-shapes.ts';
+import type { AwaitedLine, Recomputed, ReviewQueue, ReviewView } from '../../web-chat/server/review-shapes.ts';
 import type { JobCard, JobView, Turn } from '../../web-chat/server/shapes.ts';
 
 test('what the desk answers is what the OpenAPI document says, key for key', () => {
@@ -15,6 +15,7 @@ test('what the desk answers is what the OpenAPI document says, key for key', () 
   expectTypeOf<desk.Known>().toEqualTypeOf<z.infer<typeof Known>>();
   expectTypeOf<desk.AlarmLine>().toEqualTypeOf<z.infer<typeof AlarmLine>>();
   expectTypeOf<desk.JobCard>().toEqualTypeOf<z.infer<typeof JobCard>>();
+  expectTypeOf<desk.AwaitedLine>().toEqualTypeOf<z.infer<typeof AwaitedLine>>();
   expectTypeOf<desk.ReviewQueue>().toExtend<z.infer<typeof ReviewQueue>>();
   expectTypeOf<desk.ReviewView>().toExtend<z.infer<typeof ReviewView>>();
   expectTypeOf<keyof desk.ReviewView>().toEqualTypeOf<keyof z.infer<typeof ReviewView>>();

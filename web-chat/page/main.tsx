@@ -1,7 +1,7 @@
 import './style/index.css';
 import { hydrate, render } from 'preact';
 import { Page } from './page.tsx';
-import { FONTS_COOKIE, isOffice, isOfOffice, isReview, type PageState } from './state.ts';
+import { FONTS_COOKIE, isOffice, isOfOffice, isReview, isSenior, type PageState } from './state.ts';
 import { registerWorker } from './worker/register.ts';
 
 const [root, data] = [document.getElementById('page'), document.getElementById('state')];
@@ -15,7 +15,7 @@ if (root && data) {
   } else hydrate(<Page state={state} />, root);
   const alarms = document.getElementById('alarms');
   if (alarms && isOfOffice(state.me))
-    void import('./alarms/alarms.tsx').then(({ Alarms }) => render(<Alarms />, alarms));
+    void import('./alarms/alarms.tsx').then(({ Alarms }) => render(<Alarms senior={isSenior(state.me)} />, alarms));
   // For whoever measures: from here on a tap does something.
   performance.mark('usable');
 }

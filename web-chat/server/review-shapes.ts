@@ -13,6 +13,13 @@ export const ReviewQueue = z.object({
   jobs: z.array(z.extend(JobCard, { attention: z.array(Attention) })),
   next: z.nullable(z.string()),
 });
+export const AwaitedLine = z.object({
+  job: z.string(),
+  title: z.string(),
+  who: z.array(z.string()),
+  what: z.string(),
+  since: z.string(),
+});
 const Evidence = z.object({
   name: z.string(),
   reading: z.string(),

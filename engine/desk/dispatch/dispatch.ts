@@ -76,7 +76,7 @@ export function createDispatch(parts: DispatchParts): Dispatch {
       return await cardIn(row);
     } catch (error) {
       if (!isUnreadable(error)) throw error;
-      return { card: unreadable(row, error), takesPart: [], attention: [] };
+      return { card: unreadable(row, error), takesPart: [], attention: [], waits: false };
     }
   };
   const cards = async (rows: readonly BoardRow[]): Promise<KeptCard[]> => {

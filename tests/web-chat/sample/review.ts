@@ -72,6 +72,7 @@ export function sampleReview(look: (by: string, job: string) => Promise<JobView>
       jobs: [card(0, 'emergency', 6), card(1, 'held', 1), card(2, 'finished', 0), card(3, 'unreadable', 0)],
       next: '1',
     }),
+    awaited: async () => [],
     async look(by, job) {
       const view = await look(by, job);
       const answers = view.ticket.filter(({ kind }) => kind === 'answered');

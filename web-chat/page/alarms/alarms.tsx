@@ -1,26 +1,36 @@
 /**
  * Emergencies, above whatever page a senior, a dispatcher or the owner looks at. It says itself again and again until
  * somebody has seen it; that counts for the emergency. The others then see who it was, until they have seen it too.
+ * Under them, for seniors and owners, where somebody waits for an approval: by the same feed, and in the title.
  */
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { AlarmLine } from '../../../engine/desk/types.ts';
-import { getAlarms, postReply } from '../net/api.ts';
+import type { AlarmLine, AwaitedLine } from '../../../engine/desk/types.ts';
+import { getAlarms, getAwaited, postReply } from '../net/api.ts';
 import { clientId } from '../net/client-id.ts';
 import { listenToAll, looking } from '../net/feed.ts';
 import { Triangle } from '../ticket/panels.tsx';
+import { Awaited } from './awaited.tsx';
 
 /** Milliseconds after which it is said again, and looked for again where the feed says nothing. */
 const AGAIN = 20_000;
 /** Milliseconds after which it is asked for again where the server was too busy. */
 const SOON = 1_000;
 
-export function Alarms() {
+export function Alarms({ senior }: { readonly senior: boolean }) {
   const [alarms, setAlarms] = useState<readonly AlarmLine[]>([]);
+  const [awaited, setAwaited] = useState<readonly AwaitedLine[]>([]);
   /** Raised each time it is said again: a screen reader reads what is drawn anew. */
   const [said, setSaid] = useState(0);
   const [trouble, setTrouble] = useState(false);
   const client = useRef<Record<string, string>>({});
-  const [look] = useState(() => looking(getAlarms, (got) => got.ok && setAlarms(got.value), SOON));
+  const [look] = useState(() => {
+    const emergencies = looking(getAlarms, (got) => got.ok && setAlarms(got.value), SOON);
+    const approvals = looking(getAwaited, (got) => got.ok && setAwaited(got.value), SOON);
+    return () => {
+      emergencies();
+      if (senior) approvals();
+    };
+  });
   useEffect(() => {
     look();
     const again = setInterval(() => {
@@ -40,9 +50,10 @@ export function Alarms() {
     waiting.filter((alarm) => heardBy(alarm).length > 0),
   ];
   useEffect(() => {
-    const bare = document.title.replace(/^EMERGENCY · /, '');
-    document.title = unseen.length > 0 ? `EMERGENCY · ${bare}` : bare;
-  }, [unseen.length]);
+    const bare = document.title.replace(/^(EMERGENCY · )?(\(\d+\) )?/, '');
+    const counted = awaited.length > 0 ? `(${awaited.length}) ${bare}` : bare;
+    document.title = unseen.length > 0 ? `EMERGENCY · ${counted}` : counted;
+  }, [unseen.length, awaited.length]);
   const see = async ({ job, seq }: AlarmLine): Promise<void> => {
     const id = `${job} ${seq}`;
     client.current[id] ??= clientId();
@@ -52,17 +63,21 @@ export function Alarms() {
   };
   const panels = (of: readonly AlarmLine[]) =>
     of.map((alarm) => <AlarmPanel key={`${alarm.job} ${alarm.seq}`} alarm={alarm} onSeen={() => void see(alarm)} />);
-  if (waiting.length === 0) return null;
+  const approvals = awaited.length > 0 && <Awaited lines={awaited} />;
+  if (waiting.length === 0) return approvals || null;
   return (
-    <section class="alarms" aria-label="Emergencies">
-      {unseen.length > 0 && (
-        <div role="alert" key={said}>
-          {panels(unseen)}
-        </div>
-      )}
-      {seen.length > 0 && <div role="status">{panels(seen)}</div>}
-      {trouble && <p class="refusal">Not sent. Press it again.</p>}
-    </section>
+    <>
+      <section class="alarms" aria-label="Emergencies">
+        {unseen.length > 0 && (
+          <div role="alert" key={said}>
+            {panels(unseen)}
+          </div>
+        )}
+        {seen.length > 0 && <div role="status">{panels(seen)}</div>}
+        {trouble && <p class="refusal">Not sent. Press it again.</p>}
+      </section>
+      {approvals}
+    </>
   );
 }
 

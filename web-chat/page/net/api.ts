@@ -2,6 +2,7 @@
 import type {
   AlarmLine,
   Audience,
+  AwaitedLine,
   JobCard,
   JobView,
   Recomputed,
@@ -59,6 +60,7 @@ export const postSignOut = (): Promise<Sent<unknown>> => post('/sign-out', {});
 
 export const getView = (job: string): Promise<Sent<JobView>> => ask(pathOf(job), {});
 
+export const getAwaited = (): Promise<Sent<AwaitedLine[]>> => ask('/api/awaited', {});
 export const getAlarms = (): Promise<Sent<AlarmLine[]>> => ask('/api/alarms', {});
 
 export const pathOf = (job: string): string => `/api/jobs/${encodeURIComponent(job)}`;

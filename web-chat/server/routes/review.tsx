@@ -3,7 +3,7 @@ import * as z from 'zod/mini';
 import type { Built } from '../built.ts';
 import { pageDocument } from '../document.tsx';
 import type { WebParts } from '../parts.ts';
-import { Recomputed, ReviewQueue, ReviewView } from '../review-shapes.ts';
+import { AwaitedLine, Recomputed, ReviewQueue, ReviewView } from '../review-shapes.ts';
 import { signedIn } from '../session.ts';
 import { changeTroubles, JobParams, troubles } from '../shapes.ts';
 import { meOf } from './api.ts';
@@ -39,6 +39,18 @@ export const review =
         },
       },
       (request) => desk.review.queue(signedIn(request).id, request.query.after),
+    );
+
+    app.get(
+      '/api/awaited',
+      {
+        config: { last: true },
+        schema: {
+          summary: 'Where somebody waits for this person’s approval, the longest first',
+          response: { 200: z.array(AwaitedLine), ...troubles },
+        },
+      },
+      (request) => desk.review.awaited(signedIn(request).id),
     );
 
     app.get(
