@@ -260,6 +260,26 @@ test('the owner adds somebody, who signs in by a link that is a QR code too, and
   const hers = await browser.newContext();
   const other = await PersonAtPhone.signIn(hers, `${serving.url}${path}`);
   await other.page.getByText('Nell Harrow').waitFor();
+  // Of two places one is signed out by itself; the other stays. All of it by keyboard.
+  const { id = '' } = (await shop.desk.shop.look('otto')).people.find(({ name }) => name === 'Nell Harrow') ?? {};
+  const first = (await shop.desk.shop.devices('otto', id)).map((one) => one.id);
+  const cookie = await serving.cookieFor(id);
+  const asks = async () => (await fetch(`${serving.url}/api/me`, { headers: { cookie } })).status;
+  expect(await asks()).toBe(200);
+  const places = nell.getByRole('button', { name: 'Where signed in' });
+  await places.press('Enter');
+  await nell.locator('.devices li').nth(1).waitFor();
+  await shot(page, 'devices');
+  await bringAxe(page);
+  expect([await findings(page), await faint(page), await badTargets(page)]).toEqual([[], [], []]);
+  const listed = await shop.desk.shop.devices('otto', id);
+  const later = listed.findIndex((one) => !first.includes(one.id));
+  await nell.locator('.devices li').nth(later).getByRole('button').press('Enter');
+  await nell.getByText(/^Signed out: /).waitFor();
+  expect([await nell.locator('.devices li').count(), await asks()]).toEqual([1, 401]);
+  expect((await other.page.goto(`${serving.url}/board`))?.status()).toBe(200);
+  await places.press('Enter');
+  expect(await nell.locator('.devices li').count()).toBe(0);
   await nell.getByRole('button', { name: 'Sign out everywhere' }).click();
   await nell.getByText('1 sessions and links ended').waitFor();
   expect((await other.page.goto(`${serving.url}/board`))?.status()).toBe(401);

@@ -1,5 +1,5 @@
 /** The server's API as an office uses it. What a caller said goes in bodies, never in an address. */
-import type { Board, JobCard, Known, PersonWish, ShopView, Turn } from '../../../engine/desk/types.ts';
+import type { Board, Device, JobCard, Known, PersonWish, ShopView, Turn } from '../../../engine/desk/types.ts';
 import type { Settings, Truck } from '../../../engine/index.ts';
 import { ask, pathOf, post, type Sent } from '../net/api.ts';
 
@@ -21,5 +21,9 @@ export const postSettings = (settings: Settings): Promise<Sent<ShopView>> => cha
 export const postTruck = (truck: Truck & { gone?: boolean }): Promise<Sent<ShopView>> => change('trucks', truck);
 export const postRevoke = (id: string): Promise<Sent<{ ended: number }>> =>
   post(`/api/shop/people/${encodeURIComponent(id)}/revoke`, {});
+export const getDevices = (id: string): Promise<Sent<Device[]>> =>
+  ask(`/api/shop/people/${encodeURIComponent(id)}/devices`, {});
+export const postEndDevice = (id: string, device: string): Promise<Sent<unknown>> =>
+  post(`/api/shop/people/${encodeURIComponent(id)}/devices/${encodeURIComponent(device)}/revoke`, {});
 export const postLink = (id: string): Promise<Sent<{ url: string; qr: string }>> =>
   post(`/api/shop/people/${encodeURIComponent(id)}/link`, {});

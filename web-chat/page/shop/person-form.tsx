@@ -2,6 +2,7 @@ import { useId, useState } from 'preact/hooks';
 import type { PersonWish, Role } from '../../../engine/desk/types.ts';
 import type { Truck } from '../../../engine/index.ts';
 import { postLink, postPerson, postRevoke } from '../office/net.ts';
+import { Devices } from './devices.tsx';
 import type { Save } from './shop-page.tsx';
 
 const ROLES: readonly Role[] = ['technician', 'senior', 'dispatcher', 'owner'];
@@ -139,6 +140,7 @@ function SignIn({ person }: { person: PersonWish }) {
           <p class="link">{link.url}</p>
         </>
       )}
+      <Devices person={person} />
     </div>
   );
 }
