@@ -308,8 +308,26 @@ test('the owner adds somebody, who signs in by a link that is a QR code too, and
     await truck.getByRole('button', { name, exact: true }).click();
   await truck.waitFor({ state: 'detached' });
   expect(await carried()).toEqual([]);
-  await page.getByLabel('Proof of dead stands').fill('20');
+  // What is wrong is said where one looks, says what to do, and what was typed stays.
+  const said = page.getByRole('status').filter({ hasText: /^(Not saved|Saved)/ });
+  const inView = () =>
+    said.evaluate((at) => at.getBoundingClientRect().bottom <= innerHeight && at.getBoundingClientRect().top >= 0);
+  const minutes = page.getByLabel('Proof of dead stands');
+  for (const wrong of ['3', 'abc', '45']) {
+    await minutes.fill(wrong);
+    await page.getByRole('button', { name: 'Save the settings' }).click();
+    await said.getByText('Not saved. How long a proof of dead stands: whole minutes from 5 to 30').waitFor();
+    expect([await minutes.inputValue(), await inView()]).toEqual([wrong, true]);
+  }
+  await form.getByRole('button', { name: 'Add' }).click();
+  await said.getByText('Not saved. A person needs a name.').waitFor();
+  expect(await inView()).toBe(true);
+  await minutes.fill('20');
+  await page.getByLabel('Temperatures').selectOption('°C');
   await page.getByRole('button', { name: 'Save the settings' }).click();
-  // The truck's own "Saved." may still stand there.
-  await expect.poll(async () => (await shop.store.settings()).minutes, { timeout: 10_000 }).toBe(20);
+  await said.getByText('Saved: settings.').waitFor();
+  expect(await shop.store.settings()).toMatchObject({
+    minutes: 20,
+    units: { temperature: '°C', pressure: 'psig' },
+  });
 }, 60_000);

@@ -23,10 +23,15 @@ export function PersonForm({ person, trucks, mine, save }: PersonProps) {
   const [counts, setCounts] = useState(String(person.meter?.counts ?? ''));
   const set = (part: Partial<PersonWish>) => setWish({ ...wish, ...part });
   const isNew = person.name === '';
-  const meter = percent.trim() === '' ? null : { ...METER, percent: percent.trim(), counts: Number(counts) || 0 };
+  const accuracy = percent.trim().replace(',', '.');
+  const meter = accuracy === '' ? null : { ...METER, percent: accuracy, counts: Number(counts) };
   const submit = (event: Event): void => {
     event.preventDefault();
-    void save(postPerson({ ...wish, meter }));
+    void save({
+      what: wish.name.trim(),
+      wrong: wrongIn(wish, accuracy, counts),
+      send: () => postPerson({ ...wish, meter }),
+    });
   };
   const roles = (role: Role): Role[] =>
     wish.roles.includes(role) ? wish.roles.filter((each) => each !== role) : [...wish.roles, role];
@@ -101,6 +106,17 @@ export function PersonForm({ person, trucks, mine, save }: PersonProps) {
       {!isNew && <SignIn person={person} />}
     </article>
   );
+}
+
+function wrongIn({ name, initials, roles }: PersonWish, percent: string, counts: string): string | null {
+  if (name.trim() === '') return 'A person needs a name.';
+  if (initials.trim() === '') return `${name.trim()} needs initials: they stand beside each answer.`;
+  if (roles.length === 0) return `${name.trim()} needs a role, one at least.`;
+  if (percent !== '' && !/^\d+(\.\d+)?$/.test(percent))
+    return 'A meter’s accuracy is a number such as 1.9, as its data sheet says, or nothing where nobody knows.';
+  if (percent !== '' && !/^(\d{1,2}|100)?$/.test(counts.trim()))
+    return 'A meter’s counts are a whole number from 0 to 100, such as 2.';
+  return null;
 }
 
 const Tick = ({ words, on, turn }: { words: string; on: boolean; turn: () => void }) => (

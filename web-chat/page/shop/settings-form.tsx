@@ -14,17 +14,16 @@ export function SettingsForm({ settings, mine, save }: SettingsProps) {
   const [wish, setWish] = useState(settings);
   const units: Units = wish.units ?? { temperature: '°F', pressure: 'psig' };
   const set = (part: Partial<Settings>) => setWish({ ...wish, ...part });
-  const minutes = (text: string): void => {
-    const { minutes: _, ...rest } = wish;
-    setWish(text.trim() === '' ? rest : { ...rest, minutes: Math.floor(Number(text)) || 0 });
-  };
+  const [minutes, setMinutes] = useState(String(settings.minutes ?? ''));
+  const { minutes: _, ...rest } = wish;
+  const wished: Settings = minutes.trim() === '' ? rest : { ...rest, minutes: Number(minutes) };
   return (
     <section aria-label="Settings">
       <form
         class="give"
         onSubmit={(event) => {
           event.preventDefault();
-          void save(postSettings(wish));
+          void save({ what: 'settings', wrong: wrongIn(wished), send: () => postSettings(wished) });
         }}
       >
         <h2>Settings, for jobs from now on</h2>
@@ -95,9 +94,9 @@ export function SettingsForm({ settings, mine, save }: SettingsProps) {
         <input
           id={`${id}-minutes`}
           inputMode="numeric"
-          value={wish.minutes ?? ''}
+          value={minutes}
           readOnly={!mine}
-          onInput={(e) => minutes(e.currentTarget.value)}
+          onInput={(e) => setMinutes(e.currentTarget.value)}
         />
         <label class="pick">
           <input
@@ -116,4 +115,12 @@ export function SettingsForm({ settings, mine, save }: SettingsProps) {
       </form>
     </section>
   );
+}
+
+function wrongIn({ minutes, emergencyNumber }: Settings): string | null {
+  if (emergencyNumber.trim() === '')
+    return 'The emergency number stands on every emergency: type the one of your region.';
+  if (minutes !== undefined && !(Number.isInteger(minutes) && minutes >= 5 && minutes <= 30))
+    return 'How long a proof of dead stands: whole minutes from 5 to 30, or nothing for what the manual says.';
+  return null;
 }

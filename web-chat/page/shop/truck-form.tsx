@@ -6,6 +6,7 @@ import type { Save } from './shop-page.tsx';
 import { NewLine } from './stock-line.tsx';
 
 type Item = Truck['items'][number];
+const WHOLE = /^\d{1,4}$/;
 const nameOf = ({ kind, name, sections, volts }: Item): string =>
   kind === 'other' ? name : `${name}: ${sections.join('+')}\u2009µF${volts === null ? '' : `, ${volts}\u2009V`}`;
 
@@ -22,7 +23,16 @@ export function TruckForm({ truck, mine, save }: TruckProps) {
     setItems(items.map((item, i) => (i === at ? { ...item, ...part } : item)));
   const [sure, setSure] = useState(false);
   const changed = JSON.stringify(items) !== JSON.stringify(truck.items);
-  const number = (text: string): number => Math.max(0, Math.floor(Number(text) || 0));
+  /** As typed; a number once it is one. */
+  const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
+  const type = (at: number, what: 'count' | 'low', text: string): void => {
+    setTyped({ ...typed, [`${items[at]?.id} ${what}`]: text });
+    if (WHOLE.test(text.trim())) change(at, { [what]: Number(text) });
+  };
+  const shown = (item: Item, what: 'count' | 'low'): string => typed[`${item.id} ${what}`] ?? String(item[what]);
+  const unread = items.find(
+    (item) => ![shown(item, 'count'), shown(item, 'low')].every((text) => WHOLE.test(text.trim())),
+  );
   return (
     <article>
       <h3>{truck.name}</h3>
@@ -31,7 +41,11 @@ export function TruckForm({ truck, mine, save }: TruckProps) {
         class="give"
         onSubmit={(event) => {
           event.preventDefault();
-          void save(postTruck({ ...truck, items }));
+          void save({
+            what: truck.name,
+            wrong: unread ? `${nameOf(unread)}: how many is a whole number from 0 to 9999.` : null,
+            send: () => postTruck({ ...truck, items }),
+          });
         }}
       >
         {items.map((item, i) => (
@@ -41,17 +55,17 @@ export function TruckForm({ truck, mine, save }: TruckProps) {
             <input
               id={`${id}-${i}-count`}
               inputMode="numeric"
-              value={item.count}
+              value={shown(item, 'count')}
               readOnly={!mine}
-              onInput={(e) => change(i, { count: number(e.currentTarget.value) })}
+              onInput={(e) => type(i, 'count', e.currentTarget.value)}
             />
             <label for={`${id}-${i}-low`}>Low from</label>
             <input
               id={`${id}-${i}-low`}
               inputMode="numeric"
-              value={item.low}
+              value={shown(item, 'low')}
               readOnly={!mine}
-              onInput={(e) => change(i, { low: number(e.currentTarget.value) })}
+              onInput={(e) => type(i, 'low', e.currentTarget.value)}
             />
             {mine && (
               <button
@@ -76,7 +90,14 @@ export function TruckForm({ truck, mine, save }: TruckProps) {
           <button
             type="button"
             class="key"
-            onClick={() => (sure ? void save(postTruck({ ...truck, gone: true })) : setSure(true))}
+            onClick={() =>
+              sure
+                ? void save({
+                    what: `${truck.name} is out of service`,
+                    send: () => postTruck({ ...truck, gone: true }),
+                  })
+                : setSure(true)
+            }
           >
             {sure ? 'Out of service: sure' : 'Out of service'}
           </button>
@@ -92,7 +113,10 @@ export function NewTruck({ save }: { save: Save }) {
   const [name, setName] = useState('');
   const [own, setOwn] = useState(newTruckId);
   const add = async (): Promise<void> => {
-    if (name.trim() === '' || !(await save(postTruck({ id: own, name: name.trim(), version: 0, items: [] })))) return;
+    const called = name.trim();
+    const wrong = called === '' ? 'Say what the truck is called.' : null;
+    const send = () => postTruck({ id: own, name: called, version: 0, items: [] });
+    if (!(await save({ what: called, wrong, send }))) return;
     setName('');
     setOwn(newTruckId());
   };
