@@ -32,6 +32,12 @@ const as = async (person: string): Promise<PersonAtPhone> => {
   contexts.push(context);
   return PersonAtPhone.withCookie(context, serving.url, await serving.cookieFor(person));
 };
+/** Goes there, and waits until its feed stands: what happens from then on is heard of. */
+const listening = async (page: Page, path: string): Promise<void> => {
+  const feed = page.waitForResponse((answer) => new URL(answer.url()).pathname === '/api/feed');
+  await page.goto(`${serving.url}${path}`);
+  await feed;
+};
 const live = (page: Page): Promise<void> => page.locator('.office[data-live="true"]').waitFor();
 const shot = async (page: Page, name: string): Promise<void> => {
   const { SHOTS } = process.env;
@@ -54,6 +60,16 @@ async function tabTo(page: Page, name: RegExp): Promise<void> {
   }
   throw new Error(`nothing that can be focused is called ${name}; at ${await here()}`);
 }
+
+/** Whether these stand in the window one under the other, each with its whole height. */
+const inOrder = (page: Page, all: readonly string[]): Promise<boolean> =>
+  page.evaluate((those) => {
+    const at = those.map((one) => document.querySelector(one)?.getBoundingClientRect());
+    return at.every((box, i) => {
+      const before = at[i - 1]?.bottom ?? 0;
+      return box !== undefined && box.height > 0 && box.top >= before - 1 && box.bottom <= innerHeight;
+    });
+  }, all);
 
 /** A whole call at the desk’s own door; by keyboard alone it is played in the five minutes of the README. */
 async function taken(): Promise<void> {
@@ -152,10 +168,12 @@ test('the same caller is found while the number is typed, and by words; the unit
 test('an emergency is on every page of those who are told within a second, until each has seen it; on no technician’s', async () => {
   const [dana, ruth, tomas] = await Promise.all([as('dana'), as('ruth'), as('tomas')]);
   const other = await shop.desk.open('dana', { title: 'Elsewhere', client: 'e1' });
-  await dana.page.goto(`${serving.url}/board`);
+  await Promise.all([
+    listening(dana.page, '/board'),
+    listening(ruth.page, `/jobs/${other.view.job}`),
+    tomas.page.goto(`${serving.url}/`),
+  ]);
   await live(dana.page);
-  await ruth.goto(`${serving.url}/jobs/${other.view.job}`);
-  await tomas.page.goto(`${serving.url}/`);
   const { view } = await shop.desk.open('ines', { title: 'Mill Lane 2', client: 'e2' });
   // The feeds stand once a page has heard of something.
   await dana.page.locator('.board-card').filter({ hasText: 'Mill Lane 2' }).waitFor();
@@ -167,6 +185,8 @@ test('an emergency is on every page of those who are told within a second, until
         new Promise<number>((done) => {
           const seen = () => document.querySelector('.alarms') && done(Date.now());
           new MutationObserver(seen).observe(document.body, { childList: true, subtree: true });
+          // It may have been there before this page was told to look.
+          seen();
         }),
     ),
   );
@@ -185,6 +205,9 @@ test('an emergency is on every page of those who are told within a second, until
     expect(await sideways(page)).toBe(0);
   }
   expect(await badTargets(dana.page)).toEqual([]);
+  // On a ticket read to its end it is in view, and so is the isolation strip.
+  await ruth.page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+  await expect.poll(() => inOrder(ruth.page, ['.alarms', '.strip'])).toBe(true);
   // It stays over a reload, and goes from one window as that person has seen it.
   await dana.page.reload();
   await bars[0]?.getByRole('button', { name: 'I have seen it' }).click();
@@ -206,9 +229,9 @@ test('an approval that is awaited is told on every page of a senior, and in its 
   const [dana, ruth, second] = await Promise.all([as('dana'), as('ruth'), as('ruth')]);
   const other = await shop.desk.open('dana', { title: 'Elsewhere', client: 'w1' });
   await Promise.all([
-    dana.page.goto(`${serving.url}/board`),
-    ruth.page.goto(`${serving.url}/shop`),
-    second.goto(`${serving.url}/jobs/${other.view.job}`),
+    listening(dana.page, '/board'),
+    listening(ruth.page, '/shop'),
+    listening(second.page, `/jobs/${other.view.job}`),
   ]);
   await Promise.all([live(dana.page), live(ruth.page)]);
   // Where a tag may not stand for a lock by itself, a senior says so each time.
@@ -220,14 +243,17 @@ test('an approval that is awaited is told on every page of a senior, and in its 
   }
   expect(view.prompt.kind).toBe('waiting');
   const bars = [ruth, second].map(({ page }) => page.locator('.awaited'));
-  for (const bar of bars) await bar.getByText('Waiting for your word: Fern Gate 5.').waitFor();
-  for (const { page } of [ruth, second]) await expect.poll(() => page.title()).toMatch(/^\(1\) /);
+  for (const bar of bars) await bar.getByText('Waiting for your word: Fern Gate 5').waitFor();
+  for (const { page } of [ruth, second]) await expect.poll(() => page.title()).toMatch(/^(EMERGENCY · )?\(1\) /);
   await shot(ruth.page, 'awaited-shop');
   await shot(second.page, 'awaited-ticket');
   await bringAxe(ruth.page);
   expect([await findings(ruth.page), await faint(ruth.page), await badTargets(ruth.page)]).toEqual([[], [], []]);
   await second.page.setViewportSize({ width: 320, height: 800 });
   expect(await sideways(second.page)).toBe(0);
+  // However far down one reads, and the isolation strip stays in view under it.
+  await second.page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+  await expect.poll(() => inOrder(second.page, ['.awaited', '.strip'])).toBe(true);
   // By keyboard: the key leads to where it is decided, and there it is no key any more.
   await bars[0]?.getByRole('link', { name: 'Look at it' }).press('Enter');
   await ruth.page.getByRole('button', { name: 'Approve' }).first().waitFor();
@@ -235,11 +261,11 @@ test('an approval that is awaited is told on every page of a senior, and in its 
   expect(await ruth.page.locator('.awaited a').count()).toBe(0);
   expect([await dana.page.locator('.awaited').count(), await dana.page.title()]).toEqual([
     0,
-    expect.not.stringMatching(/^\(/),
+    expect.not.stringMatching(/\(\d+\)/),
   ]);
   await shop.desk.reply('ruth', view.job, { kind: 'command', client: 'w3', name: 'approve', text: 'tag on it' });
   for (const bar of bars) await expect.poll(() => bar.count()).toBe(0);
-  for (const { page } of [ruth, second]) await expect.poll(() => page.title()).not.toMatch(/^\(/);
+  for (const { page } of [ruth, second]) await expect.poll(() => page.title()).not.toMatch(/\(\d+\)/);
   expect([...dana.errors, ...ruth.errors, ...second.errors]).toEqual([]);
 }, 60_000);
 

@@ -44,6 +44,7 @@ export function Alarms({ senior }: { readonly senior: boolean }) {
       stop();
     };
   }, []);
+  useHeightAbove();
   const waiting = alarms.filter(({ mine }) => !mine);
   const [unseen, seen] = [
     waiting.filter((alarm) => heardBy(alarm).length === 0),
@@ -79,6 +80,19 @@ export function Alarms({ senior }: { readonly senior: boolean }) {
       {approvals}
     </>
   );
+}
+
+/** The isolation strip stays in view under it: it is told how much room this takes. */
+function useHeightAbove(): void {
+  useEffect(() => {
+    const above = document.getElementById('alarms');
+    if (!above) return;
+    const tell = new ResizeObserver(() =>
+      document.documentElement.style.setProperty('--above', `${above.offsetHeight}px`),
+    );
+    tell.observe(above);
+    return () => tell.disconnect();
+  }, []);
 }
 
 /** Whoever reported it knew: that nobody else did is the danger. */

@@ -1,27 +1,42 @@
 import type { AwaitedLine } from '../../../engine/desk/types.ts';
 
+const deskOf = (job: string): string => `/review/${encodeURIComponent(job)}`;
+
 /** Where somebody waits for an approval, above whatever page a senior looks at, until one has given it. */
-export const Awaited = ({ lines }: { readonly lines: readonly AwaitedLine[] }) => (
-  <section class="awaited" aria-label="Waiting for an approval" role="status">
-    <ul>
-      {lines.map(({ job, title, who, what }) => {
-        const desk = `/review/${encodeURIComponent(job)}`;
-        return (
-          <li key={job}>
-            <p>
-              <strong>{`Waiting for your word: ${title}.`}</strong>
-              {` ${what}`}
-              {who.length > 0 && ` (${who.join(', ')})`}
-            </p>
-            {/* There it is decided already. */}
-            {location.pathname !== desk && (
-              <a class="key" href={desk}>
-                Look at it
-              </a>
-            )}
-          </li>
-        );
-      })}
-    </ul>
-  </section>
+export function Awaited({ lines }: { readonly lines: readonly AwaitedLine[] }) {
+  const [first] = lines;
+  if (!first) return null;
+  // On a ticket the question needs the room: one key, to the call or to the queue where they stand first.
+  const brief = document.querySelector('.ticket') !== null;
+  return (
+    <section class="awaited" aria-label="Waiting for an approval" role="status">
+      {brief ? (
+        <a class="key" href={lines.length === 1 ? deskOf(first.job) : '/review'}>
+          {lines.length === 1 ? `Waiting for your word: ${first.title}` : `${lines.length} calls wait for your word`}
+        </a>
+      ) : (
+        <ul>
+          {lines.map((line) => (
+            <Line key={line.job} line={line} />
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+const Line = ({ line: { job, title, who, what } }: { readonly line: AwaitedLine }) => (
+  <li>
+    <p>
+      <strong>{`Waiting for your word: ${title}.`}</strong>
+      {` ${what}`}
+      {who.length > 0 && ` (${who.join(', ')})`}
+    </p>
+    {/* There it is decided already. */}
+    {location.pathname !== deskOf(job) && (
+      <a class="key" href={deskOf(job)}>
+        Look at it
+      </a>
+    )}
+  </li>
 );
