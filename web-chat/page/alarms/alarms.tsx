@@ -9,6 +9,7 @@ import { getAlarms, getAwaited, postReply } from '../net/api.ts';
 import { clientId } from '../net/client-id.ts';
 import { listenToAll, looking } from '../net/feed.ts';
 import { Triangle } from '../ticket/panels.tsx';
+import { useRoomAbove } from './above.ts';
 import { Awaited } from './awaited.tsx';
 
 /** Milliseconds after which it is said again, and looked for again where the feed says nothing. */
@@ -44,7 +45,7 @@ export function Alarms({ senior }: { readonly senior: boolean }) {
       stop();
     };
   }, []);
-  useHeightAbove();
+  useRoomAbove();
   const waiting = alarms.filter(({ mine }) => !mine);
   const [unseen, seen] = [
     waiting.filter((alarm) => heardBy(alarm).length === 0),
@@ -80,19 +81,6 @@ export function Alarms({ senior }: { readonly senior: boolean }) {
       {approvals}
     </>
   );
-}
-
-/** The isolation strip stays in view under it: it is told how much room this takes. */
-function useHeightAbove(): void {
-  useEffect(() => {
-    const above = document.getElementById('alarms');
-    if (!above) return;
-    const tell = new ResizeObserver(() =>
-      document.documentElement.style.setProperty('--above', `${above.offsetHeight}px`),
-    );
-    tell.observe(above);
-    return () => tell.disconnect();
-  }, []);
 }
 
 /** Whoever reported it knew: that nobody else did is the danger. */

@@ -4,19 +4,21 @@ const deskOf = (job: string): string => `/review/${encodeURIComponent(job)}`;
 
 /** Where somebody waits for an approval, above whatever page a senior looks at, until one has given it. */
 export function Awaited({ lines }: { readonly lines: readonly AwaitedLine[] }) {
-  const [first] = lines;
+  // On its own desk it is decided already.
+  const others = lines.filter(({ job }) => location.pathname !== deskOf(job));
+  const [first] = others;
   if (!first) return null;
-  // On a ticket the question needs the room: one key, to the call or to the queue where they stand first.
-  const brief = document.querySelector('.ticket') !== null;
+  // A ticket or a phone needs the room: one key, to the call, or to the queue, where they stand first.
+  const brief = document.querySelector('.ticket') !== null || matchMedia('(max-width: 48rem)').matches;
   return (
     <section class="awaited" aria-label="Waiting for an approval" role="status">
       {brief ? (
-        <a class="key" href={lines.length === 1 ? deskOf(first.job) : '/review'}>
-          {lines.length === 1 ? `Waiting for your word: ${first.title}` : `${lines.length} calls wait for your word`}
+        <a class="key" href={others.length === 1 ? deskOf(first.job) : '/review'}>
+          {others.length === 1 ? `Waiting for your word: ${first.title}` : `${others.length} calls wait for your word`}
         </a>
       ) : (
         <ul>
-          {lines.map((line) => (
+          {others.map((line) => (
             <Line key={line.job} line={line} />
           ))}
         </ul>
@@ -32,11 +34,8 @@ const Line = ({ line: { job, title, who, what } }: { readonly line: AwaitedLine 
       {` ${what}`}
       {who.length > 0 && ` (${who.join(', ')})`}
     </p>
-    {/* There it is decided already. */}
-    {location.pathname !== deskOf(job) && (
-      <a class="key" href={deskOf(job)}>
-        Look at it
-      </a>
-    )}
+    <a class="key" href={deskOf(job)}>
+      Look at it
+    </a>
   </li>
 );
