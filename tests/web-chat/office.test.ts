@@ -102,6 +102,12 @@ test('a call is begun by keyboard, names what is missing, and is put away; anoth
   await keyboard.press('Space');
   await keyboard.press('Enter');
   await page.getByRole('heading', { name: 'Who calls, and where' }).waitFor();
+  // Sent with nothing on it, all that is missing is named at once.
+  await keyboard.press('Enter');
+  await page
+    .locator('.refusal')
+    .filter({ hasText: /Name[\s\S]*Call-back number[\s\S]*Address[\s\S]*Kind of system/ })
+    .waitFor();
   // The first field has the focus; Enter sends what is there, and what is missing is named without losing anything.
   await keyboard.type('Lena Orchard');
   await keyboard.press('Enter');

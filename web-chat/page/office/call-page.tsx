@@ -50,8 +50,11 @@ export function CallPage({ build, view: first }: CallState) {
       setKnown(null);
     }
   };
-  const send = async (parts: GivenParts): Promise<void> => {
+  const send = async (given: GivenParts): Promise<void> => {
     if (busy) return;
+    // A form that is sent with nothing on it is a form all the same: all that is missing is named.
+    const empty = Object.keys(given).length === 0 && prompt === view.form;
+    const parts = empty ? { [prompt.parts[0]?.key ?? '']: '' } : given;
     client.current ??= clientId();
     setBusy(true);
     const sent = await postReply(view.job, { kind: 'answer', client: client.current, seq: prompt.seq, parts });
