@@ -104,8 +104,8 @@ export const devices =
           </ul>
           <h2>Units shown to you</h2>
           <p>
-            Readings are asked for and kept in °F and psig. Another unit is shown beside them, and typed with its unit
-            it is taken.
+            Readings are asked for and kept in °F and psig; what you prefer is shown beside them. A figure that you type
+            with its unit is taken in any unit, and one without is °F or psig.
           </p>
           <form method="post" action="/devices/units" class="give">
             <label for="units">Temperature and pressure</label>
