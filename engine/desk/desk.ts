@@ -96,6 +96,7 @@ export function createDesk(parts: DeskParts): Desk {
       summary: closeOut(file.standing, file.entries, words, name, when, units),
       call: memory.call && computedOf(memory.call, units, words),
       form: form && promptIn(form, units),
+      units: units ?? null,
       alarm: alarmOf(memory, file),
       calling: file.standing.machine.plan.manual.caller !== undefined,
       opens: null,

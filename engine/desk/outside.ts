@@ -10,7 +10,7 @@ export function toldOutside({ view, entries, refusal }: Turn): Turn {
   return {
     view: {
       ...{ job, title: '', training, prompt: blank(prompt), ticket: [], people: {}, question: null, summary: null },
-      ...{ call: null, form: null, alarm: null, calling: false, opens: null, now },
+      ...{ call: null, form: null, units: null, alarm: null, calling: false, opens: null, now },
     },
     entries: entries.filter(({ kind }) => SAID.includes(kind)),
     refusal: refusal && { ...refusal, draft: {} },

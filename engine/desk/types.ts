@@ -77,6 +77,8 @@ export interface JobView {
     | null;
   /** A call that is being taken: the questions that can be answered together; null where one stands alone, or elsewhere. */
   form: Prompt | null;
+  /** What stands beside °F and psig in all of this; null: nothing. */
+  units: Units | null;
   /** An emergency that nobody has released, and who has seen it. */
   alarm: JobCard['alarm'];
   /** A record of a call that is or was being taken: names and numbers of callers, for whoever takes calls. */

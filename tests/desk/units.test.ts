@@ -1,5 +1,6 @@
 /** Units are shown to each as they prefer; what is kept, judged and asked for is the same whoever reads it. */
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { contentOf } from '../../engine/desk/chat/content.ts';
 import type { Desk } from '../../engine/desk/index.ts';
 import { DEFAULT_SETTINGS } from '../../engine/memory.ts';
 import type { Entry, Units } from '../../engine/schema.ts';
@@ -69,6 +70,17 @@ describe('a shop that prefers °C and kPa', () => {
     expect(plainly(data.verdicts)).not.toContain('°C');
     expect(plainly((await shop.desk.reports.read('ruth', plain, 'shop')).html(() => ''))).not.toContain('°C');
   });
+});
+
+test('the team’s chat says a verdict in the shop’s units, as the crew reads along', async () => {
+  const said = async (job: string): Promise<string> => {
+    const { entries } = await shop.store.read(job);
+    const entry = entries.findLast(({ kind }) => kind === 'concluded');
+    const what = { kind: 'verdict', seq: entry?.seq ?? 0 } as const;
+    return plainly(await contentOf(what, await shop.desk.crewView(job), async () => entry));
+  };
+  expect(await said(metric)).toContain('The split is 19 °F (10.6 °C), inside 14–23 °F (7.8–12.8 °C)');
+  expect(await said(plain)).toContain('The split is 19 °F, inside 14–23 °F');
 });
 
 describe('a person who prefers otherwise than the shop', () => {

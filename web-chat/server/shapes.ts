@@ -1,6 +1,6 @@
 /** The desk's answers as schemas, for the OpenAPI document. A type test holds them to engine/desk/types.ts. */
 import * as z from 'zod/mini';
-import { Call, Hazard, Prompt, Refusal } from '../../engine/index.ts';
+import { Call, Hazard, Prompt, Refusal, Units } from '../../engine/index.ts';
 
 const Standing = z.enum(['kept', 'set-aside', 'fallen', 'event']);
 export const TicketLine = z.object({
@@ -40,6 +40,7 @@ export const JobView = z.object({
     }),
   ),
   form: z.nullable(Prompt),
+  units: z.nullable(Units),
   alarm: z.nullable(Alarm),
   calling: z.boolean(),
   opens: z.nullable(z.string()),

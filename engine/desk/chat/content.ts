@@ -1,5 +1,6 @@
 /** What a saying comes to when its turn comes: drawn of the job as it stands then. */
 import type { Entry } from '../../schema.ts';
+import { conclusionIn } from '../../units/shown.ts';
 import type { JobView } from '../types.ts';
 import { printOf } from './due.ts';
 import { toPng } from './png.ts';
@@ -28,7 +29,9 @@ export async function contentOf(
     }
     case 'verdict': {
       const entry = await entryOf();
-      return entry?.kind === 'concluded' ? { kind: 'verdict', verdict: entry.body } : null;
+      return entry?.kind === 'concluded'
+        ? { kind: 'verdict', verdict: conclusionIn(entry.body, view.units ?? undefined) }
+        : null;
     }
     case 'picture': {
       const picture = view.prompt.pictures.filter(({ verdict }) => verdict === what.of)[what.n];

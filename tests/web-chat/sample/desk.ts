@@ -52,6 +52,7 @@ export const viewOf = (name: string, last?: number): JobView | null => {
         ? { customer: ['Found: The run capacitor is good.'], shop: ['Crew: Ines Vale.', 'Not signed.'] }
         : null,
     call: null,
+    units: null,
     form: null,
     alarm: null,
     calling: false,
