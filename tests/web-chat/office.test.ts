@@ -103,6 +103,8 @@ test('a call is begun by keyboard, names what is missing, and is put away; anoth
   await keyboard.press('Enter');
   await page.getByRole('heading', { name: 'Who calls, and where' }).waitFor();
   // Sent with nothing on it, all that is missing is named at once.
+  const name = page.getByLabel('Name', { exact: true });
+  await expect.poll(() => name.evaluate((field) => document.activeElement === field)).toBe(true);
   await keyboard.press('Enter');
   await page
     .locator('.refusal')
