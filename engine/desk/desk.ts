@@ -430,8 +430,8 @@ function activeIn(crew: readonly Person[], id: string): Person {
   return found;
 }
 
-const computedOf = ({ urgency, reasons, causes, load, certified }: Call): JobView['call'] => ({
-  ...{ urgency, reasons, causes, load, certified },
+const computedOf = ({ urgency, reasons, causes, load, certified, told }: Call): JobView['call'] => ({
+  ...{ urgency, reasons, causes, load, certified, told },
 });
 
 /** Entries never go back in time, whatever the clock does. */

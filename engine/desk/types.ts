@@ -54,8 +54,8 @@ export interface JobView {
   question: string | null;
   /** A finished job in plain words for the customer, and with all evidence for the shop; null until it is at an ending. */
   summary: { customer: string[]; shop: string[] } | null;
-  /** What was computed of the call before anybody drove out; null where it was not taken so. No words of the caller. */
-  call: Pick<Call, 'urgency' | 'reasons' | 'causes' | 'load' | 'certified'> | null;
+  /** What was computed of the call before anybody drove out, and what the caller was told; null where it was not taken so. No words of the caller. */
+  call: Pick<Call, 'urgency' | 'reasons' | 'causes' | 'load' | 'certified' | 'told'> | null;
   /** A call that is being taken: the questions that can be answered together; null where one stands alone, or elsewhere. */
   form: Prompt | null;
   /** An emergency that nobody has released, and who has seen it. */

@@ -114,7 +114,7 @@ describe('dispatcher and senior', () => {
     const open = w.slack.modals.length;
     await w.dana.tap(await w.head(job), 'Hand over');
     await until(() => w.slack.modals.length > open, 'no form');
-    expect(await w.dana.submit({ text: 'Tomas Brook' })).toEqual({});
+    expect(await w.dana.submit({ to: 'Tomas Brook: free' })).toEqual({});
     const asked = await w.asked(job);
     expect(wordsOf(asked)).toContain('This job changes hands.');
     await w.tomas.tap(asked, 'I take it over');
@@ -135,7 +135,7 @@ describe('dispatcher and senior', () => {
     await w.ruth.tap(notice, 'Release');
     await until(() => w.slack.modals.length > taps + 1, 'no form');
     expect((await w.view(job)).prompt.kind).toBe('emergency');
-    expect(await w.ruth.submit({ text: 'seen on the spot, all clear' })).toEqual({});
+    expect(await w.ruth.submit({ text: 'seen on the spot, all clear' })).toEqual({ response_action: 'clear' });
     expect((await entries(job)).some(({ kind }) => kind === 'released')).toBe(true);
   });
   test('a finished call waits for a senior, who sends it back and signs it from here', async () => {
@@ -146,7 +146,7 @@ describe('dispatcher and senior', () => {
     const notices = (): Message[] => w.ruth.told.filter((m) => words(m).includes('Finished: finished, to be signed'));
     expect(notices()).toHaveLength(1);
     await openForm(notices()[0] as Message, 'Send back', w.ruth);
-    expect(await w.ruth.submit({ text: 'the amps once more' })).toEqual({});
+    expect(await w.ruth.submit({ text: 'the amps once more' })).toEqual({ response_action: 'clear' });
     await w.settled();
     expect(
       w.slack
@@ -156,7 +156,7 @@ describe('dispatcher and senior', () => {
     ).toContain('the amps once more');
     await onTheWeb(job, (await w.view(job)).prompt.kind === 'finished' ? [] : [PROVES]);
     await openForm(notices()[0] as Message, 'Sign', w.ruth);
-    expect(await w.ruth.submit({})).toEqual({});
+    expect(await w.ruth.submit({})).toEqual({ response_action: 'clear' });
     expect((await entries(job)).at(-1)?.kind).toBe('signed');
     await w.settled();
     expect(wordsOf(await w.head(job))).toContain('SIGNED');
@@ -212,7 +212,7 @@ describe('homes, and who is who', () => {
     await w.web(call, 'alarm');
     await w.ruth.openHome();
     await until(() => w.ruth.home !== undefined, 'no home');
-    expect(JSON.stringify(w.ruth.home)).toMatch(/Needs attention \(\d+\)[\s\S]*Attention please/);
+    expect(JSON.stringify(w.ruth.home)).toMatch(/To review \([\s\S]*Attention please/);
     // Too late for a form: it is said to her alone, where there is no channel.
     await w.settled();
     const told = w.ruth.told.length;
@@ -221,7 +221,7 @@ describe('homes, and who is who', () => {
     expect(words(w.ruth.told.at(-1))).toContain('Tap it again');
     w.slack.refused.length = 0;
     await openForm('home', 'Release', w.ruth);
-    expect(await w.ruth.submit({ text: 'all clear' })).toEqual({});
+    expect(await w.ruth.submit({ text: 'all clear' })).toEqual({ response_action: 'clear' });
   });
   test('an account that is nobody’s yet is tied to whoever the sign-in link belongs to, once', async () => {
     await w.tomas.openHome();

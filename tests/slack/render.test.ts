@@ -10,9 +10,10 @@ import {
   readOrder,
   readState,
 } from '../../bot/slack/parse.ts';
+import { give } from '../../bot/slack/render/call.ts';
 import { form } from '../../bot/slack/render/form.ts';
 import { home, stranger } from '../../bot/slack/render/home.ts';
-import { handOver, join, newCall, review } from '../../bot/slack/render/modals.ts';
+import { join, newCall, review } from '../../bot/slack/render/modals.ts';
 import { oneChoice } from '../../bot/slack/render/parts.ts';
 import { question } from '../../bot/slack/render/question.ts';
 import { escaped, paragraphs, unescaped, within } from '../../bot/slack/render/text.ts';
@@ -203,7 +204,22 @@ describe('homes and small forms', () => {
   }));
   test('three hundred calls are a home within the limits, and it says how many it leaves out', () => {
     for (const id of ['ines', 'ruth', 'dana', 'otto'] as const) {
-      const view = json(home(person(id), cards, (job) => `https://shop.slack.com/archives/C0/${job}`));
+      const all = id !== 'ines';
+      const reviews = id === 'ruth' || id === 'otto';
+      const attention = Array.from({ length: 30 }, (_, n) => ({
+        ...{ kind: 'hazard' as const, seq: n, head: 'Hazard' },
+        words: `<!here> ${'w'.repeat(2000)}`,
+      }));
+      const view = json(
+        home(
+          {
+            ...{ person: person(id), all, open: cards, waits: all ? cards : [], taking: all ? cards : null },
+            review: reviews ? { jobs: cards.map((card) => ({ ...card, attention })), next: 'more' } : null,
+            low: cards.map((_, n) => ({ truck: `Van <@U${n}>`, item: 'x'.repeat(100), left: 0, low: 1 })),
+          },
+          (job) => `https://shop.slack.com/archives/C0/${job}`,
+        ),
+      );
       expect(wrongView(view)).toEqual([]);
       expect(liveIn(view.blocks, [/^<https:\/\/shop\.slack\.com/])).toEqual([]);
       expect(textsIn(view.blocks).join('\n')).toMatch(/And \d+ more, on the web\./);
@@ -215,7 +231,9 @@ describe('homes and small forms', () => {
       const view = review(name, orderValue('j', name), 't'.repeat(5000));
       if (view) expect(wrongView(json(view))).toEqual([]);
     }
-    for (const view of [newCall(crew), handOver(crew, orderValue('j', 'hand over'), 'Title'), join()])
+    const who = Array.from({ length: 150 }, (_, n) => ({ id: `p${n}`, words: `Person ${n}: ${'far '.repeat(40)}` }));
+    const gives = [true, false].map((hands) => give({ title: 't'.repeat(5000), hands, who }, 'j'));
+    for (const view of [newCall(crew), ...gives, give({ title: '', hands: false, who: [] }, 'j'), join()])
       expect(wrongView(json(view))).toEqual([]);
   });
 });

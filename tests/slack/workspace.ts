@@ -43,6 +43,7 @@ export class Workspace {
   readonly desk: Desk;
   readonly log: string[] = [];
   readonly lost: string[] = [];
+  readonly revoked: string[] = [];
   contacts = 0;
   bot!: Bot;
   readonly ines: Member;
@@ -111,7 +112,11 @@ export class Workspace {
       desk,
       door: createDoor({ store, desk, chat: 'slack', clock }),
       speaker: (voice) => createSpeaker({ store, desk, voice, clock, trouble: (what) => void this.log.push(what) }),
-      webLink: (person) => issueLink({ store, clock, publicUrl: 'http://localhost:8080' }, person),
+      store,
+      clock,
+      webLink: (person, to) => issueLink({ store, clock, publicUrl: 'http://localhost:8080' }, person, to),
+      onRevoked: (how) => void this.revoked.push(how),
+      homeTimes: { quiet: 20, gap: 50, pace: 1 },
       log: pino({ base: null }, lines),
       onContact: () => void this.contacts++,
       onLost: (why) => void this.lost.push(why),

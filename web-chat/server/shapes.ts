@@ -34,7 +34,9 @@ export const JobView = z.object({
   people: Names,
   question: z.nullable(z.string()),
   summary: z.nullable(z.object({ customer: z.array(z.string()), shop: z.array(z.string()) })),
-  call: z.nullable(z.pick(Call, { urgency: true, reasons: true, causes: true, load: true, certified: true })),
+  call: z.nullable(
+    z.pick(Call, { urgency: true, reasons: true, causes: true, load: true, certified: true, told: true }),
+  ),
   form: z.nullable(Prompt),
   alarm: z.nullable(Alarm),
   calling: z.boolean(),

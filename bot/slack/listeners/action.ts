@@ -3,10 +3,11 @@ import type { AllMiddlewareArgs, BlockAction, SlackActionMiddlewareArgs } from '
 import type { ModalView } from '@slack/types';
 import { type Drawn, readButton, readOrder } from '../parse.ts';
 import { form } from '../render/form.ts';
-import { handOver, join, newCall, notice, review } from '../render/modals.ts';
+import { join, newCall, notice, review } from '../render/modals.ts';
+import { look } from '../render/review.ts';
 import { type Aside, lines, tell } from '../tell.ts';
 import { CHAT } from '../voice.ts';
-import { after, type BotParts, forPerson } from './parts.ts';
+import { after, type BotParts, forPerson, placesOf } from './parts.ts';
 
 export type ActionArgs = SlackActionMiddlewareArgs<BlockAction> & AllMiddlewareArgs;
 
@@ -16,14 +17,14 @@ export function asideFrom({ user, channel, container, message }: BlockAction): A
   const thread = (container.thread_ts as string | undefined) ?? (message?.thread_ts as string | undefined);
   return { channel: place, user: user.id, ...(thread === undefined ? {} : { thread_ts: thread }) };
 }
-const carried = (action: ActionArgs['action']): string | undefined =>
+export const carried = (action: ActionArgs['action']): string | undefined =>
   'value' in action
     ? action.value
     : 'selected_option' in action
       ? (action.selected_option as { value?: string } | null)?.value
       : undefined;
 /** One tap is one client id, however often it is delivered; a second tap is another. */
-const clientOf = ({ action, body }: ActionArgs): string =>
+export const clientOf = ({ action, body }: ActionArgs): string =>
   `${CHAT}.t.${'action_ts' in action ? action.action_ts : ''}.${body.user.id}`;
 
 /** An answer: a button with its option, or Send beside a menu. */
@@ -53,7 +54,9 @@ function chosen({ state }: BlockAction): string | null {
 /** Opens within the three seconds that a tap is worth. */
 async function open(parts: BotParts, { body }: ActionArgs, to: Aside, view: ModalView): Promise<void> {
   try {
-    await parts.quick.views.open({ trigger_id: body.trigger_id, view });
+    // From a window the next one stands above it.
+    const how = body.view?.type === 'modal' ? 'push' : 'open';
+    await parts.quick.views[how]({ trigger_id: body.trigger_id, view });
   } catch (error) {
     parts.trouble(`a form could not be opened: ${error instanceof Error ? error.message : ''}`);
     await tell(parts.quick, to, lines(['That took too long. Tap it again, or type the answer in the thread.']));
@@ -100,7 +103,7 @@ export const order =
     });
   };
 
-/** A senior's word, or a change of hands: a form first. */
+/** A senior's word: a form first. */
 export const openReview =
   (parts: BotParts) =>
   async (args: ActionArgs): Promise<void> => {
@@ -111,12 +114,27 @@ export const openReview =
     if (!read) return;
     await forPerson(parts, to, async () => {
       const { title } = await parts.desk.crewView(read.job);
-      const view =
-        read.name === 'hand over' ? handOver(await parts.desk.people(), value, title) : review(read.name, value, title);
+      const view = review(read.name, value, title);
       if (view) await open(parts, args, to, view);
     });
   };
 
+/** What a senior looks at before such a word, with a link to the rest. */
+export const openLook =
+  (parts: BotParts) =>
+  async (args: ActionArgs): Promise<void> => {
+    await args.ack();
+    const [read, to] = [readOrder(carried(args.action)), asideFrom(args.body)];
+    if (!read) return;
+    await forPerson(parts, to, async (person) => {
+      const [review, place, link] = await Promise.all([
+        parts.desk.review.look(person.id, read.job),
+        placesOf(parts, [read.job]),
+        parts.webLink(person.id, `/review/${read.job}`),
+      ]);
+      await open(parts, args, to, look(review, link, place(read.job)));
+    });
+  };
 export const openNewCall =
   (parts: BotParts) =>
   async (args: ActionArgs): Promise<void> => {

@@ -2,12 +2,12 @@
 import type { AllMiddlewareArgs } from '@slack/bolt';
 import * as z from 'zod/mini';
 import { readHazard } from '../../../engine/index.ts';
-import { fetchPhoto } from '../photo.ts';
 import { unescaped } from '../render/text.ts';
 import { type Aside, lines, tell } from '../tell.ts';
 import { CHAT, placeOf } from '../voice.ts';
 import { HELP } from './command.ts';
 import { after, type BotParts, createLanes, createOnce, forPerson } from './parts.ts';
+import { fetchPhoto } from './photo.ts';
 
 const text = z.optional(z.string());
 const File = z.object({ url_private: text, size: z.optional(z.number()) });

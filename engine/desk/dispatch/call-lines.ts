@@ -1,5 +1,6 @@
 /** A call as it was taken, in lines: who, where, how soon, what is likely, what to load, what they saw, what was told. */
 import type { Call } from '../../schema.ts';
+import { sayUrgency } from '../../who-goes.ts';
 import type { Resolve } from '../../words.ts';
 
 const WORDS: Readonly<Record<string, string>> = {
@@ -17,7 +18,7 @@ export function callLines(call: Call, resolve: Resolve): string[] {
   const causes = call.causes.map(({ cause, because }) => `Likely: ${cause}. ${because}.`);
   return [
     ...words,
-    ...(call.urgency === null ? [] : [`How soon: ${HOW_SOON[call.urgency]}. ${call.reasons.join(' ')}`]),
+    ...(call.urgency === null ? [] : [`How soon: ${sayUrgency(call.urgency)}. ${call.reasons.join(' ')}`]),
     ...causes,
     ...call.load.map((line) => `Load: ${line}`),
     ...call.said,
@@ -25,10 +26,3 @@ export function callLines(call: Call, resolve: Resolve): string[] {
     ...(call.told.length > 0 ? [`The caller was told: ${call.told.join('; ')}.`] : []),
   ];
 }
-
-const HOW_SOON = {
-  now: 'now',
-  first: 'today, before everything else',
-  today: 'today',
-  soon: 'the next free visit',
-} as const;
