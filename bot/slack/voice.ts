@@ -5,7 +5,7 @@ import { head } from './render/head.ts';
 import type { Names } from './render/isolation.ts';
 import { type Drawing, question } from './render/question.ts';
 import { cut, escaped } from './render/text.ts';
-import { attention, closed, event, verdict } from './render/told.ts';
+import { attention, closed, event, low, verdict } from './render/told.ts';
 import { createTrouble } from './trouble.ts';
 
 export interface VoiceParts {
@@ -63,6 +63,8 @@ export function createVoice(parts: VoiceParts): Voice {
         return verdict(content.verdict);
       case 'attention':
         return attention(content.line, view, names, under === null ? null : addressOf(under));
+      case 'low':
+        return low(content.stock, view.title);
       case 'closed':
         return closed(content.lines, names);
       case 'picture':
@@ -72,7 +74,7 @@ export function createVoice(parts: VoiceParts): Voice {
   const call = createTrouble(parts);
   /** The channel of a message: the thread's, or the one with a single person. */
   async function where({ content, under }: Spoken): Promise<{ channel: string; thread_ts?: string }> {
-    if (content.kind === 'attention') {
+    if ('to' in content) {
       const account = await door.accountOf(content.to);
       if (account === null) throw new Never('the person left this chat');
       const { channel: own } = await client.conversations.open({ users: account });

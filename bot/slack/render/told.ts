@@ -1,6 +1,6 @@
 /** What is told beside the questions: verdicts, what happened, what was answered, what waits for somebody. */
 import type { KnownBlock } from '@slack/types';
-import type { JobView, TicketLine } from '../../../engine/desk/index.ts';
+import type { JobView, LowStock, TicketLine } from '../../../engine/desk/index.ts';
 import type { CommandName, Conclusion, Finding } from '../../../engine/index.ts';
 import { LIMITS } from '../limits.ts';
 import { orderValue } from '../parse.ts';
@@ -81,6 +81,12 @@ export function attention(line: TicketLine, view: JobView, names: Names, thread:
     ...(thread === null ? [] : [{ type: 'context' as const, elements: [marked(`<${thread}|Open the thread>`)] }]),
   ];
   return { text: spoken([head, `Now: ${prompt.title}`]), blocks };
+}
+
+/** To whom the shop's settings name: a part that was fitted leaves few of them. */
+export function low({ truck, item, left, low: at }: LowStock, usedOn: string): Drawing {
+  const lines = [`Low stock on ${truck}: ${item}, ${left} left. It is low at ${at}.`, `Used on: ${usedOn}`];
+  return { text: spoken(lines), blocks: paragraphs(lines) };
 }
 
 /** Ends the saying again of an emergency: one tap, and the record says whose. */

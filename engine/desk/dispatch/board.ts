@@ -36,7 +36,7 @@ export const lowStock = (trucks: readonly Truck[]): LowStock[] =>
       .filter(({ count, low }) => count <= low)
       .map((item) => ({ truck: name, item: itemName(item), left: item.count, low: item.low })),
   );
-const itemName = ({ name, kind, sections, volts }: Truck['items'][number]): string =>
+export const itemName = ({ name, kind, sections, volts }: Truck['items'][number]): string =>
   kind === 'other' ? name : `${kind} ${sections.join('+')}\u2009µF${volts === null ? '' : ` ${volts}\u2009V`}, ${name}`;
 
 /** Of a person who sees what they take part in alone: their own line and nobody's stock. */

@@ -56,7 +56,7 @@ export function ShopPage({ build, shop: first }: ShopState) {
         {shop.trucks.length === 0 && <p>No truck is on record.</p>}
         {shop.mine && <NewTruck save={save} />}
       </section>
-      <SettingsForm settings={shop.settings} mine={shop.mine} save={save} />
+      <SettingsForm settings={shop.settings} people={shop.people} mine={shop.mine} save={save} />
     </main>
   );
 }
