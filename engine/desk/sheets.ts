@@ -27,7 +27,10 @@ export interface Sheets {
   equipment(id: string): Promise<Equipment | null>;
   trucks(): Promise<Truck[]>;
   /** An item with what is left of it once this entry is taken off, whether or not that was done yet; null where it is gone. */
-  itemAfter(truck: string, entry: Extract<Entry, { kind: 'counted' }>): Promise<{ truck: string; item: StockItem } | null>;
+  itemAfter(
+    truck: string,
+    entry: Extract<Entry, { kind: 'counted' }>,
+  ): Promise<{ truck: string; item: StockItem } | null>;
   /** Adds the sheet, or replaces what it says. */
   saveTruck(id: string, sheet: Omit<TruckSheet, 'applied'>): Promise<void>;
   saveEquipment(id: string, sheet: EquipmentSheet): Promise<void>;

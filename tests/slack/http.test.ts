@@ -136,9 +136,11 @@ test('the manifest asks for what is used and for nothing else', () => {
   expect(manifest.settings.event_subscriptions.bot_events.sort()).toEqual([
     'app_home_opened',
     'app_mention',
+    'app_uninstalled',
     'message.channels',
     'message.groups',
     'message.im',
+    'tokens_revoked',
   ]);
   expect(manifest.display_information.name.length).toBeLessThanOrEqual(35);
   expect(manifest.display_information.description.length).toBeLessThanOrEqual(140);

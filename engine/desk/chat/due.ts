@@ -70,7 +70,8 @@ export function due(
       pictures(entry.body.place, `verdict.${seq}`);
     } else if (EVENTS.has(kind) && !(SAID_HERE.has(kind) && typedHere(entry.client)))
       add(`event.${seq}`, { kind: 'event', seq });
-    if (kind === 'counted' && !view.training) for (const to of stockTo) add(`low.${seq}.${to}`, { kind: 'low', seq, to });
+    if (kind === 'counted' && !view.training)
+      for (const to of stockTo) add(`low.${seq}.${to}`, { kind: 'low', seq, to });
     for (const to of heedsIt(entry, view, crew)) add(`attention.${seq}.${to}`, { kind: 'attention', seq, to });
   }
   for (const { seq, round } of alarmRound(view))

@@ -20,8 +20,7 @@ export function SettingsForm({ settings, people, mine, save }: SettingsProps) {
     setWish(text.trim() === '' ? rest : { ...rest, minutes: Math.floor(Number(text)) || 0 });
   };
   const tell = (one: string): void => {
-    const now =
-      wish.toldOfStock ?? people.flatMap((p) => (p.active && p.roles.includes('dispatcher') ? [p.id] : []));
+    const now = wish.toldOfStock ?? people.flatMap((p) => (p.active && p.roles.includes('dispatcher') ? [p.id] : []));
     set({ toldOfStock: now.includes(one) ? now.filter((id) => id !== one) : [...now, one] });
   };
   return (
@@ -92,19 +91,19 @@ export function SettingsForm({ settings, people, mine, save }: SettingsProps) {
         <fieldset class="part">
           <legend>Told of low stock in the team’s chat</legend>
           <div class="picks">
-          {people
-            .filter(({ active }) => active)
-            .map(({ id: one, name, roles }) => (
-              <label key={one} class="pick">
-                <input
-                  type="checkbox"
-                  checked={wish.toldOfStock?.includes(one) ?? roles.includes('dispatcher')}
-                  disabled={!mine}
-                  onChange={() => tell(one)}
-                />
-                <span>{name}</span>
-              </label>
-            ))}
+            {people
+              .filter(({ active }) => active)
+              .map(({ id: one, name, roles }) => (
+                <label key={one} class="pick">
+                  <input
+                    type="checkbox"
+                    checked={wish.toldOfStock?.includes(one) ?? roles.includes('dispatcher')}
+                    disabled={!mine}
+                    onChange={() => tell(one)}
+                  />
+                  <span>{name}</span>
+                </label>
+              ))}
           </div>
         </fieldset>
         {mine && (
