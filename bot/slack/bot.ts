@@ -6,8 +6,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { App, type HTTPReceiver, SocketModeReceiver } from '@slack/bolt';
 import { WebAPIPlatformError, WebClient, type WebClientOptions } from '@slack/web-api';
 import type { Logger as Pino } from 'pino';
-import type { Desk, Door, HomeTimes, Speaker, Voice } from '../../engine/desk/index.ts';
-import type { Store } from '../../engine/store/index.ts';
+import type { Desk, Door, HomesParts, HomeTimes, Speaker, Voice } from '../../engine/desk/index.ts';
 import type { SlackConfig } from './config.ts';
 import { platformFetch } from './hosts.ts';
 import { createHttpReceiver, listen } from './http.ts';
@@ -23,7 +22,8 @@ export interface StartParts {
   readonly desk: Desk;
   readonly door: Door;
   readonly speaker: (voice: Voice) => Speaker;
-  readonly store: Pick<Store, 'watch'>;
+  /** Where it is heard that something has changed. */
+  readonly store: HomesParts<unknown>['store'];
   readonly clock: () => Date;
   /** Opens that page of the web chat after signing in; its first page where none is given. */
   readonly webLink: (person: string, to?: string) => Promise<string>;
