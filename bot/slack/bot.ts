@@ -38,6 +38,8 @@ export interface StartParts {
   readonly pingTimeout?: number;
   /** Milliseconds that one call of the platform may take. */
   readonly timeout?: number;
+  /** Milliseconds that a photo may take. */
+  readonly photoPatience?: number;
   /** How often homes are drawn anew; as the platform takes it where not given. */
   readonly homeTimes?: HomeTimes;
 }
@@ -112,6 +114,7 @@ export async function startBot(parts: StartParts): Promise<Bot> {
   const known: BotParts = {
     ...{ desk, door, quick, botToken, channel, webLink, addressOf, refreshHome, revoked, trouble },
     platform: heard,
+    photoPatience: parts.photoPatience,
   };
   register(app, known);
   const client = once();

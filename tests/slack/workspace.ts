@@ -122,6 +122,7 @@ export class Workspace {
       onLost: (why) => void this.lost.push(why),
       pingTimeout: 800,
       timeout: 2_000,
+      photoPatience: 300,
     });
   }
   async restart(): Promise<void> {

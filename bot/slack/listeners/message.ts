@@ -84,7 +84,7 @@ async function typed(parts: BotParts, to: Aside, job: string, message: Typed, se
     const client = `${CHAT}.m.${message.channel}.${message.ts}`;
     const [photo] = message.files ?? [];
     if (photo) {
-      const bytes = await fetchPhoto(photo, parts.botToken, parts.platform);
+      const bytes = await fetchPhoto(photo, parts.botToken, parts.platform, parts.photoPatience);
       if (typeof bytes === 'string') await tell(parts.quick, to, lines([bytes]));
       else await photographed(parts, to, person.id, job, bytes, `${client}.p`);
     }

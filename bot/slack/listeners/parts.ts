@@ -11,6 +11,8 @@ export interface BotParts {
   readonly botToken: string;
   readonly platform: typeof fetch;
   readonly channel: string;
+  /** Milliseconds that a photo may take; our own where not given. */
+  readonly photoPatience: number | undefined;
   /** A link that signs this person in on the web, once, and opens that page there. */
   readonly webLink: (person: string, to?: string) => Promise<string>;
   readonly addressOf: (place: string) => string;

@@ -11,8 +11,8 @@ import { drawn } from './parts.ts';
 import { cut, marked, paragraphs, plain } from './text.ts';
 
 const TITLE = 'Take a call';
-/** Of a unit's history, as on the web. */
-const HISTORY = 3;
+/** Of a unit's history, as on the web; and characters of a line that only helps to find. */
+const [HISTORY, LINE] = [3, 300];
 
 /** While something is being fetched: a window has to be there within three seconds. */
 export const waiting = (): ModalView => notice(TITLE, ['One moment.']);
@@ -22,7 +22,7 @@ export function callForm(step: CallStep, lead: readonly string[], thread: (job: 
   const { asked, draft, left, view } = step;
   const not =
     left.length === 0 ? [] : ['Somebody went on with this call meanwhile. Not taken of what you typed:', ...left];
-  const blocks: KnownBlock[] = [
+  const above: KnownBlock[] = [
     ...calloutBlocks(asked),
     ...paragraphs([...lead, ...not, ...asked.notices.map(({ text }) => `» ${text}`)]),
     ...(view.training ? paragraphs(['Training: never counts.']) : []),
@@ -33,35 +33,48 @@ export function callForm(step: CallStep, lead: readonly string[], thread: (job: 
         ? []
         : [inputOf(part, { empty: false, hint: wasOf(part).join(' '), first: draft[part.key], live: true })],
     ),
-    ...knownBlocks(step, thread),
-    row('away', [button('call.away', 'Line is gone: put it away', view.job)]),
   ];
+  const away = row('away', [button('call.away', 'Line is gone: put it away', view.job)]);
+  const blocks = [...above, ...asMany(knownBlocks(step, thread), LIMITS.viewBlocks - above.length - 2), away];
   return { ...modal('call', TITLE, 'Send', formData(drawn(asked)), blocks), notify_on_close: true };
+}
+/** As many as there is room for, each whole; and that there are more. */
+function asMany(each: readonly (readonly KnownBlock[])[], room: number): KnownBlock[] {
+  const shown: KnownBlock[] = [];
+  for (const blocks of each) {
+    if (shown.length + blocks.length > room)
+      return [...shown, { type: 'context', elements: [plain('More is known, on the web.')] }];
+    shown.push(...blocks);
+  }
+  return shown;
 }
 
 /** What the shop knows of what is being typed: open calls of the same caller or place, and the unit with its history. */
-function knownBlocks({ known, unit: picked, view }: CallStep, thread: (job: string) => string | null): KnownBlock[] {
+function knownBlocks({ known, unit: picked, view }: CallStep, thread: (job: string) => string | null): KnownBlock[][] {
   if (known === null) return [];
   const { calls, units } = known;
-  if (calls.length === 0 && units.length === 0) return paragraphs(['Nothing is known of this yet.']);
+  if (calls.length === 0 && units.length === 0) return [paragraphs(['Nothing is known of this yet.'])];
   return [
-    ...calls.flatMap(({ job, state, title, opened, where }, n): KnownBlock[] => {
+    ...calls.map(({ job, state, title, opened, where }, n): KnownBlock[] => {
       const away = state === 'put-away';
       const at = thread(job);
       const link: KnownBlock[] =
         at === null ? [] : [{ type: 'context', elements: [marked(`<${at}|Open its thread>`)] }];
       return [
         ...paragraphs([
-          `${away ? 'Put away before its end' : 'Open already'}: ${title}`,
-          `since ${opened.slice(0, 10)}: ${where}`,
+          `${away ? 'Put away before its end' : 'Open already'}: ${cut(title, LINE)}`,
+          `since ${opened.slice(0, 10)}: ${cut(where, LINE)}`,
         ]),
         ...(away || state === 'taking'
           ? [row(`known.${n}`, [button(`call.go.${n}`, 'Go on with that one', job)])]
           : link),
       ];
     }),
-    ...units.flatMap(({ id, name, history }, n): KnownBlock[] => [
-      ...paragraphs([name, ...(history.length === 0 ? ['Nothing on record.'] : history.slice(0, HISTORY))]),
+    ...units.map(({ id, name, history }, n): KnownBlock[] => [
+      ...paragraphs([
+        cut(name, LINE),
+        ...(history.length === 0 ? ['Nothing on record.'] : history.slice(0, HISTORY).map((line) => cut(line, LINE))),
+      ]),
       picked === id
         ? { type: 'context', elements: [plain('✓ This unit')] }
         : row(`unit.${n}`, [button(`call.unit.${n}`, 'It is this unit', JSON.stringify([view.job, id]))]),

@@ -58,7 +58,8 @@ export class Slack {
   readonly calls: Call[] = [];
   readonly homes = new Map<string, Json>();
   readonly modals: View[] = [];
-  readonly files = new Map<string, { name: string; bytes: Buffer; type: string; alt: string }>();
+  /** `stalls`: half of it comes, and then nothing more. */
+  readonly files = new Map<string, { name: string; bytes: Buffer; type: string; alt: string; stalls?: boolean }>();
   /** What the platform would have refused, in its own words. */
   readonly refused: string[] = [];
   readonly acks: { ms: number; payload: Json }[] = [];
@@ -446,7 +447,9 @@ export class Slack {
     // Without a token the platform answers a sign-in page with 200.
     if (token !== BOT_TOKEN)
       return void response.writeHead(200, { 'content-type': 'text/html' }).end('<html>Sign in</html>');
-    response.writeHead(200, { 'content-type': file.type }).end(file.bytes);
+    response.writeHead(200, { 'content-type': file.type });
+    if (file.stalls) return void response.write(file.bytes.subarray(0, file.bytes.length / 2));
+    response.end(file.bytes);
   }
 }
 
