@@ -24,10 +24,10 @@ const help = new URLSearchParams({
 }).toString();
 /** Neither a call of the platform nor a word on a record. */
 async function changesNothing(work: () => Promise<void>): Promise<void> {
-  const calls = w.slack.calls.length;
+  const calls = w.slack.spoken;
   await work();
   await w.settled();
-  expect(w.slack.calls.length).toBe(calls);
+  expect(w.slack.spoken).toBe(calls);
 }
 
 test('a signed command is answered at once, to whoever typed it alone', async () => {
@@ -35,7 +35,10 @@ test('a signed command is answered at once, to whoever typed it alone', async ()
   const answer = await w.slack.request(help, FORM);
   expect(performance.now() - begun).toBeLessThan(1000);
   expect(answer.status).toBe(200);
-  expect(await answer.json()).toMatchObject({ response_type: 'ephemeral' });
+  const said = (await answer.json()) as { response_type: string; text: string };
+  expect(said.response_type).toBe('ephemeral');
+  for (const verb of ['why', 'back', 'senior', 'stop', '/nocool take', '/nocool jobs'])
+    expect(said.text).toContain(verb);
 });
 
 test.each([

@@ -71,13 +71,13 @@ describe('the same call here and on the web', () => {
     }
     expect((await w.view(job)).prompt.isolation[0]?.words).toBe('PROVED DEAD');
   });
-  test('two answer at once, one here and one on the web: one is taken, the other is told', async () => {
+  test('two people answer at once, one here and one on the web: one is taken, the other is told', async () => {
     const job = await w.call('Race');
     const asked = await w.asked(job);
     const told = w.ines.told.length;
     const { prompt } = await w.view(job);
     const [turn] = await Promise.all([
-      w.desk.reply('ines', job, { kind: 'text', client: w.client(), seq: prompt.seq, text: 'd' }),
+      w.desk.reply('ruth', job, { kind: 'text', client: w.client(), seq: prompt.seq, text: 'd' }),
       w.ines.tap(asked, 'Send', { option: 'Hum, nothing turns' }),
     ]);
     await w.settled();
@@ -87,6 +87,8 @@ describe('the same call here and on the web', () => {
       await until(() => w.ines.told.length > told, 'nothing was said');
       expect(words(w.ines.told.at(-1))).toContain('This is what stands now.');
     }
+    const [taken] = (await entries(job)).filter(({ kind }) => kind === 'answered');
+    expect(taken?.by).toBe(turn.refusal ? 'ines' : 'ruth');
   });
 });
 

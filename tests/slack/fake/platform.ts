@@ -120,6 +120,10 @@ export class Slack {
   thread(ts: string): Message[] {
     return this.messages.filter((m) => m.thread === ts && m.to === undefined);
   }
+  /** Calls besides the drawing of homes, which follow their own pace. */
+  get spoken(): number {
+    return this.calls.filter(({ method }) => method !== 'views.publish').length;
+  }
   called(method: string): Call[] {
     return this.calls.filter((call) => call.method === method);
   }
