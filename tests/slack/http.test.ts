@@ -102,6 +102,19 @@ test('a line, redelivered three times, has one effect; a form says at its field 
   expect(w.ines.told.length).toBe(told);
 });
 
+test('a call is taken over HTTP as well, one form after another in one window', async () => {
+  const dana = w.dana;
+  expect(await dana.command('take')).toEqual({});
+  const stands = (): string => JSON.stringify(dana.modal.view);
+  await until(() => stands().includes('Is any of this happening?'), 'no form');
+  const [hazard = ''] = (dana.modal.view.blocks as { type: string; block_id: string }[]).flatMap((b) =>
+    b.type === 'input' ? [b.block_id] : [],
+  );
+  expect(await dana.submit({ [hazard]: ['None of these'] })).toMatchObject({ response_action: 'update' });
+  expect(stands()).toContain('Call-back number');
+  expect(w.slack.refused).toEqual([]);
+});
+
 test('wrong settings are one line each, which holds nothing of what was set', () => {
   const set = { NOCOOL_SLACK_BOT_TOKEN: 'xoxb-1', NOCOOL_SLACK_APP_TOKEN: 'xapp-1', NOCOOL_SLACK_CHANNEL: 'C0CREW' };
   expect(readConfig(set)).toMatchObject({ transport: { appToken: 'xapp-1' }, api: 'https://slack.com/api/' });

@@ -1,4 +1,5 @@
 /** A call with the caller on the line, in one window: the same questions as on the web, nothing typed lost, who goes. */
+import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import type { JobView, Turn } from '../../engine/desk/index.ts';
 import type { Entry, GivenParts, Prompt } from '../../engine/index.ts';
@@ -184,6 +185,27 @@ describe('nothing that was typed is lost', () => {
     );
     await w.dana.tap(w.dana.told.at(-1) as Message, 'Go on with the call');
     await says('Call-back number');
+  });
+  test('the database can’t write: it is said at the field, the form stays, and sent again it is taken', async () => {
+    await w.locked(async () => {
+      const ack = await w.dana.submit(keyed(WHO));
+      expect(Object.values(ack.errors as Json)).toEqual(['Nothing was kept. Send it again.']);
+    });
+    await send({});
+    expect(shows()).toContain('Outdoor unit');
+  });
+  test('the desk takes longer than the platform waits: a window that waits stands there, then the next form', async () => {
+    const reply = w.desk.reply;
+    w.desk.reply = async (...all) => {
+      await sleep(2_400);
+      return reply(...all);
+    };
+    const ack = await w.dana.submit(keyed(WHO)).finally(() => {
+      w.desk.reply = reply;
+    });
+    expect(JSON.stringify(ack)).toContain('One moment.');
+    await says('Outdoor unit');
+    expect(w.slack.acks.at(-1)?.ms).toBeLessThan(2_500);
   });
   test('the same Send delivered twice counts once, and both times the next form stands there', async () => {
     const copy = structuredClone(w.dana.modal);

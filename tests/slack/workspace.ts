@@ -142,6 +142,15 @@ export class Workspace {
     db.prepare('update saying set at = null, tries = 1 where id = ?').run(id);
     db.close();
   }
+  /** While nothing can be written. */
+  async locked(work: () => Promise<void>): Promise<void> {
+    const db = new Database(join(this.folder, 'shop.sqlite'));
+    db.exec('begin immediate');
+    await work().finally(() => {
+      db.exec('rollback');
+      db.close();
+    });
+  }
   client = (): string => `web-${++this.count}`;
   /** A call of Ines, opened on the web. */
   async call(title = 'Fan runs, warm air', assign: PersonId = 'ines'): Promise<string> {
