@@ -309,7 +309,7 @@ describe('what people type', () => {
     }
     const open = w.slack.modals.length;
     await w.ruth.tap('home', 'Look');
-    await until(() => w.slack.modals.length > open, 'no window');
+    await until(() => JSON.stringify(w.slack.modals[open]?.view ?? '').includes('Needs attention'), 'no window');
     for (const { view } of w.slack.modals) expect(liveIn(view.blocks, ours)).toEqual([]);
   });
 

@@ -115,7 +115,7 @@ describe('dispatcher and senior', () => {
     const job = await w.call('Hands');
     const open = w.slack.modals.length;
     await w.dana.tap(await w.head(job), 'Hand over');
-    await until(() => w.slack.modals.length > open, 'no form');
+    await until(() => JSON.stringify(w.slack.modals[open]?.view ?? '').includes('To whom'), 'no form');
     expect(await w.dana.submit({ to: 'Tomas Brook: free' })).toEqual({});
     const asked = await w.asked(job);
     expect(wordsOf(asked)).toContain('This job changes hands.');

@@ -31,7 +31,7 @@ const opens = async (tap: () => Promise<unknown>, by = w.ruth): Promise<void> =>
   const before = w.slack.modals.length;
   await tap();
   await until(
-    () => w.slack.modals.length > before,
+    () => w.slack.modals.length > before && !JSON.stringify(w.slack.modals.at(-1)?.view).includes('One moment.'),
     () => `no window: ${words(by.told.at(-1))}`,
   );
 };

@@ -4,10 +4,9 @@ import type { ModalView } from '@slack/types';
 import { type Drawn, readButton, readOrder } from '../parse.ts';
 import { form } from '../render/form.ts';
 import { join, newCall, notice, review } from '../render/modals.ts';
-import { look } from '../render/review.ts';
 import { type Aside, lines, tell } from '../tell.ts';
 import { CHAT } from '../voice.ts';
-import { after, type BotParts, forPerson, placesOf } from './parts.ts';
+import { after, type BotParts, forPerson } from './parts.ts';
 
 export type ActionArgs = SlackActionMiddlewareArgs<BlockAction> & AllMiddlewareArgs;
 
@@ -119,22 +118,6 @@ export const openReview =
     });
   };
 
-/** What a senior looks at before such a word, with a link to the rest. */
-export const openLook =
-  (parts: BotParts) =>
-  async (args: ActionArgs): Promise<void> => {
-    await args.ack();
-    const [read, to] = [readOrder(carried(args.action)), asideFrom(args.body)];
-    if (!read) return;
-    await forPerson(parts, to, async (person) => {
-      const [review, place, link] = await Promise.all([
-        parts.desk.review.look(person.id, read.job),
-        placesOf(parts, [read.job]),
-        parts.webLink(person.id, `/review/${read.job}`),
-      ]);
-      await open(parts, args, to, look(review, link, place(read.job)));
-    });
-  };
 export const openNewCall =
   (parts: BotParts) =>
   async (args: ActionArgs): Promise<void> => {

@@ -1,10 +1,11 @@
 /** Who goes, from a card or at the end of a call. */
 import { readOrder, readState, type State } from '../parse.ts';
 import { give } from '../render/call.ts';
-import { lines, tell, troubleWords } from '../tell.ts';
+import { troubleWords } from '../tell.ts';
 import { type ActionArgs, asideFrom, carried } from './action.ts';
 import { after, type BotParts, forPerson, nameOf } from './parts.ts';
 import { asideIn, type ViewArgs, viewClient } from './submission.ts';
+import { draw, openWindow } from './window.ts';
 
 export const openGive =
   (parts: BotParts) =>
@@ -12,13 +13,11 @@ export const openGive =
     await args.ack();
     const [read, to] = [readOrder(carried(args.action)), asideFrom(args.body)];
     if (!read) return;
-    await forPerson(parts, to, async ({ id }) => {
-      const view = give(await parts.door.whoGoes(id, read.job), read.job);
-      await parts.quick.views.open({ trigger_id: args.body.trigger_id, view }).catch((error: unknown) => {
-        parts.trouble(`a window could not be opened: ${nameOf(error)}`);
-        return tell(parts.quick, to, lines(['That took too long. Tap it again.']));
-      });
-    });
+    await forPerson(parts, to, ({ id }) =>
+      openWindow(parts, args.body.trigger_id, to, 'Who goes', async (window) =>
+        draw(parts, window, give(await parts.door.whoGoes(id, read.job), read.job)),
+      ),
+    );
   };
 export const giveSent =
   (parts: BotParts) =>

@@ -1,21 +1,11 @@
 /** Which listener hears what. One for each kind: the SDK runs every one that matches. */
 import type { App } from '@slack/bolt';
-import {
-  answer,
-  nothing,
-  openForm,
-  openJoin,
-  openLook,
-  openNewCall,
-  openReview,
-  openWeb,
-  order,
-  unknown,
-} from './action.ts';
+import { answer, nothing, openForm, openJoin, openNewCall, openReview, openWeb, order, unknown } from './action.ts';
 import { callClosed, callSent, goOn, type LookUps, picked, putAway, takeCall, typed } from './call.ts';
 import { command } from './command.ts';
 import { giveSent, openGive } from './give.ts';
 import { homeOpened } from './home.ts';
+import { openLook } from './look.ts';
 import { messages } from './message.ts';
 import type { BotParts } from './parts.ts';
 import { formSent, joinSent, newCallSent, reviewSent } from './submission.ts';

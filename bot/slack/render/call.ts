@@ -10,12 +10,12 @@ import { modal, notice } from './modals.ts';
 import { drawn } from './parts.ts';
 import { cut, marked, paragraphs, plain } from './text.ts';
 
-const TITLE = 'Take a call';
+export const CALL_TITLE = 'Take a call';
 /** Of a unit's history, as on the web; and characters of a line that only helps to find. */
 const [HISTORY, LINE] = [3, 300];
 
 /** While something is being fetched: a window has to be there within three seconds. */
-export const waiting = (): ModalView => notice(TITLE, ['One moment.']);
+export const waiting = (title = CALL_TITLE): ModalView => notice(title, ['One moment.']);
 
 /** `lead`: said above the questions. `thread`: the address of a job's thread. */
 export function callForm(step: CallStep, lead: readonly string[], thread: (job: string) => string | null): ModalView {
@@ -36,7 +36,7 @@ export function callForm(step: CallStep, lead: readonly string[], thread: (job: 
   ];
   const away = row('away', [button('call.away', 'Line is gone: put it away', view.job)]);
   const blocks = [...above, ...asMany(knownBlocks(step, thread), LIMITS.viewBlocks - above.length - 2), away];
-  return { ...modal('call', TITLE, 'Send', formData(drawn(asked)), blocks), notify_on_close: true };
+  return { ...modal('call', CALL_TITLE, 'Send', formData(drawn(asked)), blocks), notify_on_close: true };
 }
 /** As many as there is room for, each whole; and that there are more. */
 function asMany(each: readonly (readonly KnownBlock[])[], room: number): KnownBlock[] {
@@ -102,7 +102,7 @@ export function opened(view: JobView, goes: WhoGoes): ModalView {
 /** It opened none: it was settled on the phone, or a call about it is open. */
 export function over({ prompt }: JobView): ModalView {
   const said = prompt.verdicts.flatMap(({ title, says, next }) => [title, ...says, ...next.map((text) => `→ ${text}`)]);
-  return notice(TITLE, said.length === 0 ? [prompt.title, ...prompt.body] : said);
+  return notice(CALL_TITLE, said.length === 0 ? [prompt.title, ...prompt.body] : said);
 }
 
 /** Who goes, the one who fits best first; with the reason. */
