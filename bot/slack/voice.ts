@@ -62,7 +62,7 @@ export function createVoice(parts: VoiceParts): Voice {
       case 'verdict':
         return verdict(content.verdict);
       case 'attention':
-        return attention(content.line, view, names, under === null ? null : addressOf(under));
+        return attention(content, view, names, under === null ? null : addressOf(under));
       case 'low':
         return low(content.stock, view.title);
       case 'closed':

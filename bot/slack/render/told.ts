@@ -70,14 +70,26 @@ const asContext = (block: KnownBlock): KnownBlock =>
   block.type === 'section' && block.text ? { type: 'context', elements: [block.text] } : block;
 
 /** To one person: what waits, where, and what they can do about it from here. */
-export function attention(line: TicketLine, view: JobView, names: Names, thread: string | null): Drawing {
+export function attention(
+  { line, reviews }: { readonly line: TicketLine; readonly reviews: boolean },
+  view: JobView,
+  names: Names,
+  thread: string | null,
+): Drawing {
   const { prompt, job, title } = view;
   const head = `${title}: ${prompt.kind === 'finished' ? 'finished, to be signed' : line.title}`;
   const blocks: KnownBlock[] = [
     { type: 'section', text: marked(`*${escaped(head)}*`) },
     ...isolationBlock(prompt, names),
     ...paragraphs([...(prompt.kind === 'finished' ? [] : line.says), `Now: ${prompt.title}`]),
-    { type: 'actions', block_id: 'review', elements: [...seenButton(view), ...reviewButtons(job, prompt.kind)] },
+    {
+      type: 'actions',
+      block_id: 'review',
+      elements: [
+        ...seenButton(view),
+        ...(reviews ? reviewButtons(job, prompt.kind) : [orderButton('note', 'Note', job)]),
+      ],
+    },
     ...(thread === null ? [] : [{ type: 'context' as const, elements: [marked(`<${thread}|Open the thread>`)] }]),
   ];
   return { text: spoken([head, `Now: ${prompt.title}`]), blocks };

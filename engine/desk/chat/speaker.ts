@@ -4,6 +4,7 @@
  */
 import type { Entry } from '../../schema.ts';
 import { NotKept, type Saying, type Store } from '../../store/port.ts';
+import { may } from '../rights.ts';
 import type { Desk, JobView, Person } from '../types.ts';
 import { contentOf } from './content.ts';
 import { due, nextRound } from './due.ts';
@@ -33,6 +34,7 @@ const [FIRST_PAUSE, LONGEST_PAUSE] = [500, 60_000];
 /** Jobs that ended while nobody listened. */
 const CLOSED_HEARD = 100;
 const LONGEST_TIMER = 2_000_000_000;
+const NOBODY = { own: false, holder: false, gate: false, reason: false, participates: false };
 /** Said to one person, wherever the thread is. */
 const ALONE: ReadonlySet<What['kind']> = new Set(['attention', 'low']);
 
@@ -170,12 +172,12 @@ export function createSpeaker({ store, desk, voice, clock, trouble }: SpeakerPar
       if (question !== null) await voice.draw(question, spoken({ kind: 'closed', lines }));
       return `closed ${what.of}`;
     }
-    const content = await contentOf(
-      what,
-      view,
-      () => entryAt(job, what),
-      (seq) => lowAfter(store, job, seq),
-    );
+    const content = await contentOf(what, view, {
+      entry: () => entryAt(job, what),
+      low: (seq) => lowAfter(store, job, seq),
+      reviews: async (of) =>
+        may((await desk.people()).find(({ id: one }) => one === of)?.roles ?? [], 'review', NOBODY),
+    });
     if (content === null) return null;
     // A head that can't be found is not a reason to fill the channel.
     if (under === null && what.kind !== 'head' && !ALONE.has(what.kind)) throw new Never('the thread has no head');

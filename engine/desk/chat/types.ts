@@ -31,7 +31,8 @@ export type Content =
   | { readonly kind: 'event'; readonly line: TicketLine; readonly mention: readonly string[] }
   | { readonly kind: 'verdict'; readonly verdict: Conclusion }
   | { readonly kind: 'picture'; readonly title: string; readonly text: string; readonly png: Uint8Array }
-  | { readonly kind: 'attention'; readonly line: TicketLine; readonly to: string }
+  /** `reviews`: a senior’s words are theirs to give. */
+  | { readonly kind: 'attention'; readonly line: TicketLine; readonly to: string; readonly reviews: boolean }
   | { readonly kind: 'low'; readonly stock: LowStock; readonly to: string }
   /** Empty lines: it fell before anybody answered. */
   | { readonly kind: 'closed'; readonly lines: readonly TicketLine[] };
