@@ -174,7 +174,7 @@ describe('nothing that was typed is lost', () => {
     expect(shows()).not.toContain('Pat Rowan');
   });
   test('the window can’t be drawn: the answer is kept, and it goes on from a message', async () => {
-    w.slack.trouble('views.update', ...Array.from({ length: 3 }, () => ({ status: 503 })));
+    w.slack.trouble('views.update', { status: 429, retryAfter: 1 }, { status: 503 }, { reset: true });
     const told = w.dana.told.length;
     await w.dana.dismiss();
     await until(() => w.dana.told.length > told, 'nothing was said');

@@ -1,6 +1,7 @@
 /** The window of a call: opened at once, drawn anew step by step, and said where that can't be done. */
+import { setTimeout as sleep } from 'node:timers/promises';
 import type { ModalView } from '@slack/types';
-import { WebAPIPlatformError } from '@slack/web-api';
+import { WebAPIPlatformError, WebAPIRateLimitedError } from '@slack/web-api';
 import type { CallStep, Person } from '../../../engine/desk/index.ts';
 import { CALL_TITLE, callForm, goOnRow, opened, over, waiting } from '../render/call.ts';
 import { notice } from '../render/modals.ts';
@@ -77,7 +78,7 @@ async function drawn({ quick, trouble }: BotParts, id: string, view: ModalView):
       // Put away meanwhile.
       if (error instanceof WebAPIPlatformError && error.data.error === 'not_found') return false;
       trouble(`a window could not be drawn: ${nameOf(error)}`);
-      if (n < TRIES) await new Promise((done) => setTimeout(done, WAIT));
+      if (n < TRIES) await sleep(error instanceof WebAPIRateLimitedError ? error.retryAfter * 1_000 : WAIT);
     }
   }
   return false;
