@@ -166,7 +166,7 @@ describe('nothing that was typed is lost', () => {
     await w.desk.reply('ruth', call, { kind: 'answer', client: w.client(), seq: form?.seq ?? 0, parts });
     await send({ phone: '555 0199', address: 'Elsewhere 1', before: 'No, a new call' });
     expect(shows()).toMatch(
-      /Somebody went on with this call meanwhile[\s\S]*Name: Pat Rowan[\s\S]*Kind of system: Heat pump/,
+      /The questions have changed meanwhile[\s\S]*Name: Pat Rowan[\s\S]*Kind of system: Heat pump/,
     );
     expect(shows()).toContain('Outdoor unit');
     expect((await entries(call)).filter(({ by }) => by === 'ruth').length).toBeGreaterThan(3);
@@ -182,6 +182,17 @@ describe('nothing that was typed is lost', () => {
     await until(() => words(w.dana.told.at(-1)).includes('could not be drawn. Nothing is lost.'), 'not said');
     await w.dana.tap(w.dana.told.at(-1) as Message, 'Go on with the call');
     await says('Call-back number');
+  });
+  test('a danger in words beside something that is wrong: the alarm goes out at once, and what was typed is said', async () => {
+    await send(WHO);
+    await send({ ...SIGHT, indoor: 'hot', said: 'there is smoke coming out of it now' });
+    expect(shows()).toMatch(/^:octagonal_sign: \*DANGER:\* Emergency\. Tell the caller/);
+    expect((await entries(call)).some(({ kind }) => kind === 'alarmed')).toBe(true);
+    // Nobody is asked to check anything any more: what they had seen is said, so that it can be noted.
+    expect(shows()).toMatch(/The questions have changed meanwhile[\s\S]*Indoors: hot\n[\s\S]*Humidity: 65/);
+    await send({ ok: 'Told' });
+    expect(shows()).not.toContain('Humidity: 65');
+    expect((await entries(call)).filter(({ kind }) => kind === 'alarmed')).toHaveLength(1);
   });
   test('the database can’t write: it is said at the field, the form stays, and sent again it is taken', async () => {
     await w.locked(async () => {

@@ -63,11 +63,11 @@ describe('the home of a senior', () => {
     await until(() => homeWords().includes('Elm Row 3'), 'the home stands still');
     await w.settled();
     const before = published(ACCOUNTS.ruth);
-    for (let n = 0; n < 20; n++) await w.web(job, `note number ${n}`);
+    for (let n = 0; n < 40; n++) await w.web(job, `note number ${n}`);
     await lines(job, 'd');
     await until(() => /Elm Row 3[\s\S]*What kind of unit is it\?/.test(homeWords()), 'the home stands still');
-    // Twenty notes show nothing there; the answer does. Some of the drawing may have come in between.
-    expect(published(ACCOUNTS.ruth) - before).toBeLessThan(6);
+    // Forty notes show nothing there. Its thread's address does, which it has by now, and so does the answer.
+    expect(published(ACCOUNTS.ruth) - before).toBeLessThanOrEqual(2);
     // Whoever watches over calls has theirs kept too; a technician only once they have looked at it.
     expect(published(ACCOUNTS.dana)).toBeGreaterThan(0);
     expect(published(ACCOUNTS.ines)).toBe(0);

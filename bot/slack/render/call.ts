@@ -20,8 +20,7 @@ export const waiting = (title = CALL_TITLE): ModalView => notice(title, ['One mo
 /** `lead`: said above the questions. `thread`: the address of a job's thread. */
 export function callForm(step: CallStep, lead: readonly string[], thread: (job: string) => string | null): ModalView {
   const { asked, draft, left, view } = step;
-  const not =
-    left.length === 0 ? [] : ['Somebody went on with this call meanwhile. Not taken of what you typed:', ...left];
+  const not = left.length === 0 ? [] : ['The questions have changed meanwhile. Not taken of what you typed:', ...left];
   const above: KnownBlock[] = [
     ...calloutBlocks(asked),
     ...paragraphs([...lead, ...not, ...asked.notices.map(({ text }) => `» ${text}`)]),
