@@ -14,7 +14,7 @@ import type { File } from './files.ts';
 import type { JobCard } from './types.ts';
 
 /** Raised when a card says something else of the same record. */
-const FORM = `5.${SEMANTICS}`;
+const FORM = `6.${SEMANTICS}`;
 
 export interface KeptCard {
   readonly card: JobCard;

@@ -100,6 +100,8 @@ export interface JobCard {
   verdict: string | null;
   updated: string;
   isolation: string;
+  /** When the first of its isolations is too old; null where none is proved. */
+  until: string | null;
   training: boolean;
   opened: string;
   /** Somebody has answered something on it. */

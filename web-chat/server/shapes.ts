@@ -79,6 +79,7 @@ export const JobCard = z.object({
   verdict: z.nullable(z.string()),
   updated: z.string(),
   isolation: z.string(),
+  until: z.nullable(z.string()),
   training: z.boolean(),
   opened: z.string(),
   begun: z.boolean(),

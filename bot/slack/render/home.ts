@@ -3,7 +3,7 @@ import type { Button, HomeView, KnownBlock } from '@slack/types';
 import type { Home, JobCard, LowStock, ReviewCard, ReviewQueue } from '../../../engine/desk/index.ts';
 import { LIMITS } from '../limits.ts';
 import { orderValue } from '../parse.ts';
-import { cut, escaped, marked, paragraphs, plain } from './text.ts';
+import { cut, escaped, marked, paragraphs, plain, wallTime } from './text.ts';
 import { reviewButtons } from './told.ts';
 
 /** How many of each are shown: with a section each, and a row of buttons where they are reviewed, they fit on one page. */
@@ -121,7 +121,7 @@ const buttonsOf = (card: JobCard): Button[] =>
     ...reviewButtons(card.job, KIND[card.state] ?? 'step'),
   ].map((each) => ({ ...each, action_id: `${each.action_id}.${card.job}` }));
 function cardText(
-  { title, state, where, isolation, verdict }: JobCard,
+  { title, state, where, isolation, until, verdict }: JobCard,
   at: string | null,
   lines: readonly string[] = [],
 ): string {
@@ -129,7 +129,8 @@ function cardText(
   const said = [
     `${at === null ? name : `<${at}|${escaped(cut(title, 300))}>`} · ${STATE[state]}`,
     escaped(cut(where, 300)),
-    escaped(cut(isolation, 300)),
+    // Whoever reads it later sees that it no longer stands, whether or not this page was drawn anew.
+    `${escaped(cut(isolation, 300))}${until === null ? '' : `, until ${wallTime(until)}`}`,
     ...(verdict === null ? [] : [`Verdict: ${escaped(cut(verdict, 300))}`]),
     ...lines.map(escaped),
   ];

@@ -19,8 +19,8 @@ export interface HomeTimes {
   readonly pace: number;
 }
 const TIMES: HomeTimes = { quiet: 1_000, gap: 5_000, pace: 700 };
-/** An isolation grows too old, whether or not anybody types. */
-const LOOK_AGAIN = 60_000;
+/** The longest that a timer of Node takes. */
+const LONGEST = 2_000_000_000;
 
 export interface HomesParts<Page> {
   readonly store: Pick<Store, 'watch'>;
@@ -51,7 +51,9 @@ export function createHomes<Page>(parts: HomesParts<Page>): Homes {
   const end = new AbortController();
   let stopListening = (): void => undefined;
   let timer: NodeJS.Timeout | undefined;
+  /** Set for the first isolation that grows too old. */
   let later: NodeJS.Timeout | undefined;
+  let wakes: number | null = null;
   let working: Promise<void> | null = null;
   let again = false;
   const pause = (ms: number): Promise<void> =>
@@ -63,14 +65,23 @@ export function createHomes<Page>(parts: HomesParts<Page>): Homes {
     const home = person && (await homeOf(desk, person, clock()));
     const page = await parts.render(home);
     const print = JSON.stringify(page);
-    if (home && isolated(home)) {
-      clearTimeout(later);
-      later = setTimeout(changed, LOOK_AGAIN).unref();
-    }
+    watchTheClock(home);
     if (!asked && shown.get(account)?.print === print) return false;
     await parts.publish(account, page);
     shown.set(account, { print, at: Date.now() });
     return true;
+  }
+  /** An isolation grows too old, whether or not anybody types. */
+  function watchTheClock(home: Home | null): void {
+    const next = Math.min(...deadlinesOf(home));
+    if (!Number.isFinite(next) || (wakes !== null && wakes <= next)) return;
+    clearTimeout(later);
+    wakes = next;
+    const wait = Math.min(LONGEST, Math.max(0, next - clock().getTime()) + 50);
+    later = setTimeout(() => {
+      wakes = null;
+      changed();
+    }, wait).unref();
   }
   function changed(): void {
     if (working) again = true;
@@ -135,6 +146,8 @@ export function createHomes<Page>(parts: HomesParts<Page>): Homes {
   };
 }
 
-const isolated = ({ open, waits, review }: Home): boolean =>
-  [...open, ...waits, ...(review?.jobs ?? [])].some(({ isolation }) => isolation !== '');
+const deadlinesOf = (home: Home | null): number[] =>
+  [...(home?.open ?? []), ...(home?.waits ?? []), ...(home?.review?.jobs ?? [])].flatMap(({ until }) =>
+    until === null ? [] : [Date.parse(until)],
+  );
 const nameOf = (error: unknown): string => (error instanceof Error ? `${error.name}: ${error.message}` : 'an error');
