@@ -1,4 +1,5 @@
 /** A person's own page in a chat: what is on it, and when it is drawn anew. */
+import { setTimeout as sleep } from 'node:timers/promises';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { Home } from '../../engine/desk/chat/home.ts';
 import { createHomes, type Homes } from '../../engine/desk/chat/homes.ts';
@@ -11,14 +12,17 @@ let homes: Homes;
 let drawn: { account: string; home: Home | null; at: number }[];
 let trouble: string[];
 let refuse: Error[];
+/** Milliseconds that the next ones take. */
+let slow: number[];
 beforeEach(async () => {
-  [shop, drawn, trouble, refuse] = [await Shop.open(), [], [], []];
+  [shop, drawn, trouble, refuse, slow] = [await Shop.open(), [], [], [], []];
   for (const p of Object.values(PEOPLE)) await shop.store.savePerson(personOf(p, { chats: { c: `a-${p.id}` } }));
   homes = createHomes<Home | null>({
     ...{ store: shop.store, desk: shop.desk, chat: 'c', clock: () => new Date(shop.now) },
     times: { quiet: 10, gap: 20, pace: 1 },
     render: async (home) => home,
     publish: async (account, home) => {
+      await sleep(slow.shift() ?? 0);
       const error = refuse.shift();
       if (error) throw error;
       drawn.push({ account, home, at: performance.now() });
@@ -79,4 +83,13 @@ test('a limit is waited for; another error is trouble of the log, and the next c
   await until(() => trouble.length === 3);
   await shop.call('ines', 'Mended');
   await until(() => JSON.stringify(last('a-ruth')).includes('Mended'));
+});
+
+test('what was read first never stands there last, however long the platform takes over it', async () => {
+  slow.push(150);
+  const first = homes.draw('a-ruth');
+  await shop.call('ines', 'Second');
+  await Promise.all([first, homes.draw('a-ruth')]);
+  expect(drawn.filter(({ account }) => account === 'a-ruth').length).toBeGreaterThanOrEqual(2);
+  expect(JSON.stringify(last('a-ruth'))).toContain('Second');
 });

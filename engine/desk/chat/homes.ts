@@ -48,6 +48,7 @@ export function createHomes<Page>(parts: HomesParts<Page>): Homes {
   const due = new Set<string>();
   /** What stands on a page, and when it was drawn. */
   const shown = new Map<string, { print: string; at: number }>();
+  const lanes = new Map<string, Promise<void>>();
   const end = new AbortController();
   let stopListening = (): void => undefined;
   let timer: NodeJS.Timeout | undefined;
@@ -59,8 +60,19 @@ export function createHomes<Page>(parts: HomesParts<Page>): Homes {
   const pause = (ms: number): Promise<void> =>
     sleep(ms, undefined, { signal: end.signal, ref: false }).catch(() => undefined);
 
+  /** One drawing of a page after another: what was read first must not stand there last. */
+  function drawn(account: string, asked: boolean): Promise<boolean> {
+    const before = lanes.get(account) ?? Promise.resolve();
+    const next = before.then(() => drawNow(account, asked));
+    const done = next.then(
+      () => undefined,
+      () => undefined,
+    );
+    lanes.set(account, done);
+    return next;
+  }
   /** True where it was drawn; not where it looks as it did, unless somebody asked for it. */
-  async function drawn(account: string, asked: boolean): Promise<boolean> {
+  async function drawNow(account: string, asked: boolean): Promise<boolean> {
     const person = (await desk.people()).find(({ active, chats }) => active && chats?.[chat] === account) ?? null;
     const home = person && (await homeOf(desk, person, clock()));
     const page = await parts.render(home);
