@@ -12,16 +12,18 @@ let homes: Homes;
 let drawn: { account: string; home: Home | null; at: number }[];
 let trouble: string[];
 let refuse: Error[];
+let begun: number;
 /** Milliseconds that the next ones take. */
 let slow: number[];
 beforeEach(async () => {
-  [shop, drawn, trouble, refuse, slow] = [await Shop.open(), [], [], [], []];
+  [shop, drawn, trouble, refuse, slow, begun] = [await Shop.open(), [], [], [], [], 0];
   for (const p of Object.values(PEOPLE)) await shop.store.savePerson(personOf(p, { chats: { c: `a-${p.id}` } }));
   homes = createHomes<Home | null>({
     ...{ store: shop.store, desk: shop.desk, chat: 'c', clock: () => new Date(shop.now) },
     times: { quiet: 10, gap: 20, pace: 1 },
     render: async (home) => home,
     publish: async (account, home) => {
+      begun += 1;
       await sleep(slow.shift() ?? 0);
       const error = refuse.shift();
       if (error) throw error;
@@ -88,6 +90,7 @@ test('a limit is waited for; another error is trouble of the log, and the next c
 test('what was read first never stands there last, however long the platform takes over it', async () => {
   slow.push(150);
   const first = homes.draw('a-ruth');
+  await until(() => begun === 1);
   await shop.call('ines', 'Second');
   await Promise.all([first, homes.draw('a-ruth')]);
   expect(drawn.filter(({ account }) => account === 'a-ruth').length).toBeGreaterThanOrEqual(2);
