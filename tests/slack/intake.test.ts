@@ -194,6 +194,21 @@ describe('nothing that was typed is lost', () => {
     expect(shows()).not.toContain('Humidity: 65');
     expect((await entries(call)).filter(({ kind }) => kind === 'alarmed')).toHaveLength(1);
   });
+  test('the bot is started anew while a form stands open: what is typed there is looked up, kept and taken', async () => {
+    await w.restart();
+    await w.dana.enter(keyed({ name: 'Lena Orchard', address: 'Brook Terr' }));
+    await says('It is this unit');
+    await w.dana.dismiss();
+    await until(() => words(w.dana.told.at(-1)).includes('What you typed is kept.'), 'nothing was said');
+    await w.dana.tap(w.dana.told.at(-1) as Message, 'Go on with the call');
+    await says('Call-back number');
+    expect(elementsOf(w.dana.modal.view.blocks as Json[]).map((e) => e.initial_value)).toContain('Brook Terr');
+    await w.restart();
+    const ack = await w.dana.submit(keyed({ ...WHO, name: 'Lena Orchard' }));
+    expect(ack.response_action).toBe('update');
+    expect(shows()).toContain('Outdoor unit');
+    expect(shows()).not.toContain('Not taken');
+  });
   test('the database can’t write: it is said at the field, the form stays, and sent again it is taken', async () => {
     await w.locked(async () => {
       const ack = await w.dana.submit(keyed(WHO));

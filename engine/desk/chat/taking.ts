@@ -44,6 +44,9 @@ export interface Taking {
 }
 
 interface Kept {
+  /** Where the draft belongs. */
+  place: string | null;
+  /** As it was drawn last; null after a new start, until the call is looked at. */
   asked: Prompt | null;
   draft: GivenParts;
   known: Known | null;
@@ -60,7 +63,16 @@ export function createTaking(desk: Desk): Taking {
   const minds = new Map<string, Kept>();
   const mind = (by: string, call: string): Kept => {
     const key = `${by} ${call}`;
-    const kept = minds.get(key) ?? { asked: null, draft: {}, known: null, unit: null, left: [], found: '', sought: '' };
+    const kept = minds.get(key) ?? {
+      place: null,
+      asked: null,
+      draft: {},
+      known: null,
+      unit: null,
+      left: [],
+      found: '',
+      sought: '',
+    };
     minds.delete(key);
     minds.set(key, kept);
     const oldest = minds.keys().next().value;
@@ -70,12 +82,12 @@ export function createTaking(desk: Desk): Taking {
   const stepOf = (by: string, view: JobView): CallStep => {
     const kept = mind(by, view.job);
     const asked = view.form ?? view.prompt;
-    if (kept.asked?.place !== asked.place) {
+    if (kept.place !== null && kept.place !== asked.place) {
       const drawn = kept.asked?.parts ?? [];
       kept.left.push(...Object.entries(kept.draft).map(([key, given]) => wordsOf(drawn, key, given)));
       Object.assign(kept, { draft: {}, known: null, found: '', sought: '' });
     }
-    kept.asked = asked;
+    Object.assign(kept, { asked, place: asked.place });
     return { view, asked, draft: kept.draft, known: kept.known, unit: kept.unit, left: [...kept.left] };
   };
   const look = async (by: string, call: string): Promise<CallStep> => stepOf(by, await desk.look(by, call));
@@ -96,7 +108,8 @@ export function createTaking(desk: Desk): Taking {
     look,
     typed(by, call, { place }, parts) {
       const kept = mind(by, call);
-      if (kept.asked !== null && kept.asked.place !== place) return;
+      kept.place ??= place;
+      if (kept.place !== place) return;
       for (const part of kept.asked?.parts ?? []) {
         const [now, before] = [parts[part.key] ?? '', kept.draft[part.key] ?? ''];
         if (part.kind === 'note' && part.finds && typeof now === 'string' && now !== before) kept.sought = now.trim();
@@ -105,6 +118,8 @@ export function createTaking(desk: Desk): Taking {
     },
     async lookUp(by, call) {
       const kept = mind(by, call);
+      // Typed into a form of before a new start: nobody knows yet which of it can be looked up.
+      if (kept.asked === null) kept.sought = findable((await look(by, call)).asked, kept.draft);
       const { sought } = kept;
       if (sought === kept.found) return null;
       const known = sought.length < ENOUGH ? { calls: [], units: [] } : await desk.dispatch.known(by, sought);
@@ -120,7 +135,8 @@ export function createTaking(desk: Desk): Taking {
     },
     async send(by, call, asked, parts, client) {
       const kept = mind(by, call);
-      if (kept.asked === null || kept.asked.place === asked.place) kept.draft = parts;
+      kept.place ??= asked.place;
+      if (kept.place === asked.place) kept.draft = parts;
       const seq = await seqFor(by, call, asked);
       return sent(by, call, await desk.reply(by, call, { kind: 'answer', client, seq, parts }));
     },
@@ -138,6 +154,10 @@ export function createTaking(desk: Desk): Taking {
   };
 }
 
+const findable = ({ parts }: Prompt, draft: GivenParts): string => {
+  const said = parts.flatMap((part) => (part.kind === 'note' && part.finds ? [draft[part.key]] : []));
+  return said.findLast((one): one is string => typeof one === 'string' && one.trim() !== '')?.trim() ?? '';
+};
 /** `Name: Lena`, with the words of what was chosen. */
 function wordsOf(drawn: readonly Part[], key: string, given: GivenParts[string] | undefined): string {
   const part = drawn.find((one) => one.key === key);
