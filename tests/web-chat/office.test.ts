@@ -248,7 +248,14 @@ test('the owner adds somebody, who signs in by a link that is a QR code too, and
   await truck.waitFor({ state: 'detached' });
   expect(await carried()).toEqual([]);
   await page.getByLabel('Proof of dead stands').fill('20');
+  // Every dispatcher, until somebody is named.
+  const told = page.getByRole('group', { name: 'Told of low stock' });
+  expect(await told.getByLabel('Dana Quill').isChecked()).toBe(true);
+  expect(await told.getByLabel('Ruth Marlow').isChecked()).toBe(false);
+  for (const name of ['Ruth Marlow', 'Dana Quill']) await told.getByLabel(name).click();
   await page.getByRole('button', { name: 'Save the settings' }).click();
   // The truck's own "Saved." may still stand there.
   await expect.poll(async () => (await shop.store.settings()).minutes, { timeout: 10_000 }).toBe(20);
+  const named = (await shop.store.settings()).toldOfStock ?? [];
+  expect([named.includes('ruth'), named.includes('dana')]).toEqual([true, false]);
 }, 60_000);
