@@ -152,6 +152,7 @@ test('the app is uninstalled: one line, health says so, the web chat goes on and
   await web(`/api/jobs/${view.job}/replies`, { kind: 'text', client: 'x', seq: view.prompt.seq, text: 'd' });
   expect(await state()).toBe('refused');
   expect(slack.called('chat.postMessage').length).toBe(posted);
+  await until(() => server.output().includes('nocool: Slack'), 'no line', 10_000);
   const lines = server
     .output()
     .split('\n')

@@ -164,6 +164,8 @@ test.each([
       100,
     );
     expect((await health(running)).ok).toBe(true);
+    // What it says comes by another way than how it is.
+    await until(() => linesOf(running).length > 0, 'no line', 10_000);
     const lines = linesOf(running);
     expect(lines[0]).toMatch(line);
     if (state === 'refused') expect(lines).toHaveLength(1);
