@@ -9,6 +9,7 @@ const LONGEST = [
   'web-chat/job',
   'slack/once',
   'slack/process',
+  'slack/postgres',
   'terminal/json',
 ];
 

@@ -14,3 +14,4 @@ export { sayKind } from './say-kind.ts';
 export { sayKey, sayUnit } from './say-unit.ts';
 export * from './schema.ts';
 export { readCommand, readField, readHazard, readLabel, readLine } from './understand/index.ts';
+export { inOrder, sayUrgency, whyThere } from './who-goes.ts';

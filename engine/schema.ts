@@ -94,6 +94,8 @@ export const Settings = z.strictObject({
   minutes: z.optional(z.number().check(z.int(), z.gte(5), z.lte(30))),
   /** °F and psig where it isn't there. It decides nothing but what is shown. */
   units: z.optional(Units),
+  /** Who is told in the team's chat when a part runs low; every dispatcher where nobody was named. */
+  toldOfStock: z.optional(z.array(id).check(z.maxLength(50))),
 });
 export type Settings = z.infer<typeof Settings>;
 
@@ -108,7 +110,7 @@ export const StockItem = z.strictObject({
   protection: z.nullable(z.enum(['none', 'P0', 'P1', 'P2', 'S0', 'S1', 'S2', 'S3', 'protected'])),
   life: z.nullable(z.enum(['A', 'B', 'C', 'D'])),
   count: z.number().check(z.int(), z.gte(0)),
-  /** At this count or below, the dispatcher hears of it. */
+  /** At this count or below, whoever the settings name hears of it. */
   low: z.number().check(z.int(), z.gte(0)),
 });
 export type StockItem = z.infer<typeof StockItem>;

@@ -6,14 +6,15 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { App, type HTTPReceiver, SocketModeReceiver } from '@slack/bolt';
 import { WebAPIPlatformError, WebClient, type WebClientOptions } from '@slack/web-api';
 import type { Logger as Pino } from 'pino';
-import type { Desk, Door, Speaker, Voice } from '../../engine/desk/index.ts';
+import type { Desk, Door, HomesParts, HomeTimes, Speaker, Voice } from '../../engine/desk/index.ts';
 import type { SlackConfig } from './config.ts';
 import { platformFetch } from './hosts.ts';
 import { createHttpReceiver, listen } from './http.ts';
-import { publishHome } from './listeners/home.ts';
+import { homesOf, refresher } from './listeners/home.ts';
 import { register } from './listeners/index.ts';
 import type { BotParts } from './listeners/parts.ts';
 import { createLogger, withoutSecrets } from './log.ts';
+import { REVOKED } from './trouble.ts';
 import { createVoice } from './voice.ts';
 
 export interface StartParts {
@@ -21,16 +22,26 @@ export interface StartParts {
   readonly desk: Desk;
   readonly door: Door;
   readonly speaker: (voice: Voice) => Speaker;
-  readonly webLink: (person: string) => Promise<string>;
+  /** Where it is heard that something has changed. */
+  readonly store: HomesParts<unknown>['store'];
+  readonly clock: () => Date;
+  /** Opens that page of the web chat after signing in; its first page where none is given. */
+  readonly webLink: (person: string, to?: string) => Promise<string>;
   readonly log: Pino;
   /** Called with each sign of life of the platform. */
   readonly onContact: () => void;
   /** The connection is lost for good, and this process with it: a new one has to be started. */
   readonly onLost: (why: string) => void;
+  /** The workspace took the app or its token away. Called once, when nothing is posted any more. */
+  readonly onRevoked: (how: string) => void;
   /** Milliseconds until the SDK takes a socket for dead; the SDK's own where not given. */
   readonly pingTimeout?: number;
   /** Milliseconds that one call of the platform may take. */
   readonly timeout?: number;
+  /** Milliseconds that a photo may take. */
+  readonly photoPatience?: number;
+  /** How often homes are drawn anew; as the platform takes it where not given. */
+  readonly homeTimes?: HomeTimes;
 }
 export interface Bot {
   readonly speaker: Speaker;
@@ -43,16 +54,7 @@ export class Refused extends Error {
   override name = 'Refused';
 }
 const STOP_MS = 1_500;
-const REFUSALS = new Set([
-  'invalid_auth',
-  'not_authed',
-  'account_inactive',
-  'token_revoked',
-  'token_expired',
-  'missing_scope',
-  'not_allowed_token_type',
-  'no_permission',
-]);
+const REFUSALS = new Set([...REVOKED, 'missing_scope', 'not_allowed_token_type', 'no_permission']);
 
 /** Rejects with Refused where a token is not taken, with the SDK's errors where the platform can't be reached. */
 export async function startBot(parts: StartParts): Promise<Bot> {
@@ -97,25 +99,32 @@ export async function startBot(parts: StartParts): Promise<Bot> {
   });
   const address = { base: '' };
   const addressOf = (place: string): string => `${address.base}archives/${place.replace(':', '/p').replace('.', '')}`;
-  const known: Omit<BotParts, 'refreshHome'> = {
-    desk,
-    door,
-    quick: once(),
-    botToken: config.botToken,
-    platform: heard,
-    channel: config.channel,
-    webLink: parts.webLink,
-    addressOf,
-    trouble,
+  let gone = false;
+  const revoked = (how: string): void => {
+    if (gone) return;
+    gone = true;
+    // What has to be said stays in the store, and is said by whoever comes with a token that is taken.
+    void Promise.allSettled([speaker.stop(), homes.stop()]).then(() => parts.onRevoked(how));
   };
-  register(app, { ...known, refreshHome: (user, person) => publishHome(known, user, person) });
+  const { webLink, store, clock, homeTimes: times } = parts;
+  const { botToken, channel, webUrl } = config;
+  const quick = once();
+  const homes = homesOf({ desk, door, store, clock, times, addressOf, trouble }, quick);
+  const refreshHome = refresher(homes, trouble);
+  const known: BotParts = {
+    ...{ desk, door, quick, botToken, channel, webLink, addressOf, refreshHome, revoked, trouble },
+    platform: heard,
+    photoPatience: parts.photoPatience,
+  };
+  register(app, known);
   const client = once();
   const speaker = parts.speaker(
-    createVoice({ client, fetch: heard, door, channel: config.channel, webUrl: config.webUrl, addressOf, trouble }),
+    createVoice({ client, fetch: heard, door, channel, webUrl, addressOf, trouble, revoked }),
   );
 
   const listening = await begin();
   await speaker.start();
+  homes.start();
   return {
     speaker,
     url: listening?.url ?? null,
@@ -123,6 +132,7 @@ export async function startBot(parts: StartParts): Promise<Bot> {
       // A socket that is lost already would be waited for in vain.
       if (socket) await Promise.race([socket.stop().catch((error: unknown) => trouble(String(error))), sleep(STOP_MS)]);
       await listening?.close();
+      await homes.stop();
       await speaker.stop();
     },
   };

@@ -69,8 +69,15 @@ bot = await startBot({
   door,
   speaker: (voice) =>
     createSpeaker({ store, desk, voice, clock, trouble: (what) => log.warn({ chat: CHAT }, withoutSecrets(what)) }),
-  webLink: (person) => issueLink({ store, clock, publicUrl: set.webUrl }, person),
+  store,
+  clock,
+  webLink: (person, to) => issueLink({ store, clock, publicUrl: set.webUrl }, person, to),
   log,
+  onRevoked: (how) =>
+    quit(
+      EXIT.settings,
+      `the workspace took the app or its token away: ${how}. Nothing is posted any more, and what has to be said is kept. Install the app again, set NOCOOL_SLACK_BOT_TOKEN, and start anew.`,
+    ),
   onLost: (why) => {
     if (!stopping) quit(EXIT.again, `the connection is lost: ${why}`);
   },

@@ -57,7 +57,8 @@ function saidIn({ value, selected_option, selected_options }: Field): string | s
   return typeof value === 'string' && value.trim() !== '' ? value : null;
 }
 
-function json(text: string | undefined): unknown {
+/** Null for what is none. */
+export function json(text: string | undefined): unknown {
   try {
     return JSON.parse(text ?? '');
   } catch {

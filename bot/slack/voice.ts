@@ -1,11 +1,12 @@
 /** Posts, draws anew and finds again what the desk wants said. Sends each message once: what becomes of it, the desk decides. */
-import { WebAPIPlatformError, WebAPIRateLimitedError, type WebClient } from '@slack/web-api';
-import { type Door, Later, Never, type Spoken, type Voice } from '../../engine/desk/index.ts';
+import type { WebClient } from '@slack/web-api';
+import { type Door, Never, type Spoken, type Voice } from '../../engine/desk/index.ts';
 import { head } from './render/head.ts';
 import type { Names } from './render/isolation.ts';
 import { type Drawing, question } from './render/question.ts';
 import { cut, escaped } from './render/text.ts';
-import { attention, closed, event, verdict } from './render/told.ts';
+import { attention, closed, event, low, verdict } from './render/told.ts';
+import { createTrouble } from './trouble.ts';
 
 export interface VoiceParts {
   /** Tries nothing twice and waits for no limit by itself. */
@@ -18,25 +19,12 @@ export interface VoiceParts {
   /** Of a message, for people. */
   readonly addressOf: (place: string) => string;
   readonly trouble: (what: string) => void;
+  /** The token is taken no longer. */
+  readonly revoked: (how: string) => void;
 }
 export const CHAT = 'slack';
 /** Nothing of these in a message is a name, a channel or a picture of another site. */
 const QUIET = { unfurl_links: false, unfurl_media: false, link_names: false, parse: 'none' } as const;
-/** What the shop has to set right; nothing is lost meanwhile. */
-const AWAIT = new Set([
-  'channel_not_found',
-  'not_in_channel',
-  'is_archived',
-  'invalid_auth',
-  'not_authed',
-  'account_inactive',
-  'token_revoked',
-  'token_expired',
-  'missing_scope',
-]);
-/** The platform's own trouble, of which it is not known what came. */
-const UNSURE = new Set(['internal_error', 'fatal_error', 'service_unavailable', 'request_timeout']);
-const AWAIT_MS = 60_000;
 /** Messages looked through for one whose posting was interrupted. */
 const LOOKED_THROUGH = 200;
 
@@ -74,23 +62,19 @@ export function createVoice(parts: VoiceParts): Voice {
       case 'verdict':
         return verdict(content.verdict);
       case 'attention':
-        return attention(content.line, view, names, under === null ? null : addressOf(under));
+        return attention(content, view, names, under === null ? null : addressOf(under));
+      case 'low':
+        return low(content.stock, view.title);
       case 'closed':
         return closed(content.lines, names);
       case 'picture':
         return { text: escaped(content.text), blocks: [] };
     }
   }
-  const call = async <T>(work: () => Promise<T>): Promise<T> => {
-    try {
-      return await work();
-    } catch (error) {
-      throw asTrouble(error, parts.trouble);
-    }
-  };
+  const call = createTrouble(parts);
   /** The channel of a message: the thread's, or the one with a single person. */
   async function where({ content, under }: Spoken): Promise<{ channel: string; thread_ts?: string }> {
-    if (content.kind === 'attention') {
+    if ('to' in content) {
       const account = await door.accountOf(content.to);
       if (account === null) throw new Never('the person left this chat');
       const { channel: own } = await client.conversations.open({ users: account });
@@ -179,18 +163,3 @@ interface Found {
   readonly files?: readonly { readonly id: string; readonly name?: string }[];
 }
 const fileName = ({ id }: Spoken): string => `${id}.png`;
-
-/** Surely not taken, never to be taken, or not known. */
-function asTrouble(error: unknown, trouble: (what: string) => void): unknown {
-  if (error instanceof WebAPIRateLimitedError) return new Later('rate limited', error.retryAfter * 1000);
-  if (!(error instanceof WebAPIPlatformError)) return error;
-  const what = error.data.error;
-  if (what === 'ratelimited' || what === 'rate_limited') return new Later(what, 1_000);
-  if (UNSURE.has(what)) return error;
-  if (!AWAIT.has(what)) {
-    const why = error.data.response_metadata?.messages ?? [];
-    return new Never([what, ...why].join(': '));
-  }
-  trouble(`Slack says ${what}: nothing is posted until that is set right. Nothing is lost.`);
-  return new Later(what, AWAIT_MS);
-}

@@ -446,11 +446,12 @@ function activeIn(crew: readonly Person[], id: string): Person {
 }
 
 const computedOf = (
-  { urgency, reasons, causes, load, certified, words }: Call,
+  { urgency, reasons, causes, load, certified, told, words }: Call,
   units: Units | undefined,
   resolve: Resolve,
 ): JobView['call'] => ({
   ...{ urgency, causes, load, certified },
+  told: told.map((line) => besideText(line, units)),
   vulnerable: words[VULNERABLE] ? resolve(words[VULNERABLE]) : null,
   reasons: reasons.map((reason) => besideText(reason, units)),
 });

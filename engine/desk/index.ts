@@ -10,7 +10,11 @@
  */
 export { KeyTrouble, keyPlace, openKey, type ShopKey } from '../report/key.ts';
 export { type Asked, createDoor, type Door } from './chat/door.ts';
+export type { WhoGoes } from './chat/giving.ts';
+export type { Home } from './chat/home.ts';
+export { createHomes, type Homes, type HomesParts, type HomeTimes } from './chat/homes.ts';
 export { createSpeaker, type Speaker } from './chat/speaker.ts';
+export type { CallStep, Sent } from './chat/taking.ts';
 export { Later, Never, type Spoken, type Voice } from './chat/types.ts';
 export { clockFor } from './clock.ts';
 export { createDesk, type DeskParts } from './desk.ts';

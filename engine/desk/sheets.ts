@@ -2,7 +2,7 @@
 import * as z from 'zod/mini';
 import { pastOf } from '../decide/stock.ts';
 import { memoryOf, placeIdOf, planOf } from '../replay.ts';
-import { Equipment, Past, StockItem, type Truck } from '../schema.ts';
+import { type Entry, Equipment, Past, StockItem, type Truck } from '../schema.ts';
 import type { Sheet, SheetList, Store } from '../store/port.ts';
 import { Damaged } from '../store/port.ts';
 import type { File } from './files.ts';
@@ -26,6 +26,11 @@ export interface Sheets {
   truck(id: string): Promise<Truck | null>;
   equipment(id: string): Promise<Equipment | null>;
   trucks(): Promise<Truck[]>;
+  /** An item with what is left of it once this entry is taken off, whether or not that was done yet; null where it is gone. */
+  itemAfter(
+    truck: string,
+    entry: Extract<Entry, { kind: 'counted' }>,
+  ): Promise<{ truck: string; item: StockItem } | null>;
   /** Adds the sheet, or replaces what it says. */
   saveTruck(id: string, sheet: Omit<TruckSheet, 'applied'>): Promise<void>;
   saveEquipment(id: string, sheet: EquipmentSheet): Promise<void>;
@@ -85,6 +90,14 @@ export function createSheets(store: Store): Sheets {
     equipment: async (id) => {
       const sheet = await store.sheet('equipment', id);
       return sheet && equipmentOf(sheet);
+    },
+    async itemAfter(id, { job, seq, body: { item: of, used = 1 } }) {
+      const sheet = await store.sheet('truck', id);
+      const body = sheet && read(TruckSheet, sheet);
+      const item = body?.items.find((one) => one.id === of);
+      if (!body || body.gone || !item) return null;
+      const done = (body.applied[job] ?? 0) >= seq;
+      return { truck: body.name, item: { ...item, count: Math.max(0, done ? item.count : item.count - used) } };
     },
     trucks: async () =>
       (await store.sheets('truck')).filter((sheet) => read(TruckSheet, sheet).gone !== true).map(truckOf),

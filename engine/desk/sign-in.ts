@@ -11,9 +11,11 @@ export interface LinkParts {
   /** Where people reach the web chat. */
   readonly publicUrl: string;
 }
-/** The token, 256 random bits, is in the link alone. */
-export async function issueLink({ publicUrl, ...parts }: LinkParts, person: string): Promise<string> {
-  return new URL(await issuePath(parts, person), publicUrl).href;
+/** The token, 256 random bits, is in the link alone. `to`: the page that opens after signing in, such as `/review/…`. */
+export async function issueLink({ publicUrl, ...parts }: LinkParts, person: string, to?: string): Promise<string> {
+  const link = new URL(await issuePath(parts, person), publicUrl);
+  if (to !== undefined) link.searchParams.set('to', to);
+  return link.href;
 }
 /** The same without the shop's address, for whoever knows it. */
 export async function issuePath({ store, clock }: Omit<LinkParts, 'publicUrl'>, person: string): Promise<string> {

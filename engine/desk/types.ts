@@ -68,9 +68,9 @@ export interface JobView {
   question: string | null;
   /** A finished job in plain words for the customer, and with all evidence for the shop; null until it is at an ending. */
   summary: { customer: string[]; shop: string[] } | null;
-  /** What was computed of the call before anybody drove out; null where it was not taken so. No words of the caller. */
+  /** What was computed of the call before anybody drove out, and what the caller was told; null where it was not taken so. No words of the caller. */
   call:
-    | (Pick<Call, 'urgency' | 'reasons' | 'causes' | 'load' | 'certified'> & {
+    | (Pick<Call, 'urgency' | 'reasons' | 'causes' | 'load' | 'certified' | 'told'> & {
         /** Who is there whom the heat endangers, as the caller said; null where nobody was named. For whoever goes. */
         vulnerable: string | null;
       })
@@ -121,6 +121,8 @@ export interface JobCard {
   verdict: string | null;
   updated: string;
   isolation: string;
+  /** When the first of its isolations is too old; null where none is proved. */
+  until: string | null;
   training: boolean;
   opened: string;
   /** Somebody has answered something on it. */

@@ -220,6 +220,10 @@ describe('the board', () => {
           count: 2,
           low: 1,
         },
+        {
+          ...{ id: 'c', name: 'Drawer E', kind: 'start', sections: [], volts: '250', protection: null, life: null },
+          ...{ range: { low: '161', high: '193' }, count: 0, low: 1 },
+        },
       ],
     });
     await shop.type(plain, 'd', 'tomas');
@@ -230,7 +234,10 @@ describe('the board', () => {
       ['ines', true, null],
       ['tomas', false, plain],
     ]);
-    expect(board.low).toEqual([{ truck: 'Van 1', item: 'Contactor', left: 1, low: 1 }]);
+    expect(board.low).toEqual([
+      { truck: 'Van 1', item: 'Contactor', left: 1, low: 1 },
+      { truck: 'Van 1', item: 'start 161 to 193\u2009µF 250\u2009V, Drawer E', left: 0, low: 1 },
+    ]);
   });
   test('gives a call to somebody; given again before it is begun, the next one accepts', async () => {
     const { job } = await called();

@@ -1,6 +1,10 @@
 /** The truck and the unit's own record beside the jobs: each counted and written down once, and read at the next call. */
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { due } from '../../engine/desk/chat/due.ts';
+import { lowAfter, toldOfStock } from '../../engine/desk/chat/low.ts';
 import { createSheets, type Sheets } from '../../engine/desk/sheets.ts';
+import type { JobView } from '../../engine/desk/types.ts';
+import { DEFAULT_SETTINGS } from '../../engine/memory.ts';
 import type { Entry } from '../../engine/schema.ts';
 import { Damaged } from '../../engine/store/port.ts';
 import { PEOPLE, PROVES, plate, stocked, TO_READINGS } from '../people.ts';
@@ -100,5 +104,46 @@ describe('given a sheet that can’t be read', () => {
     expect((await shop.desk.open('dana', { title: 'Warm air', assign: 'ines', client: 'o2' })).view.title).toBe(
       'Warm air',
     );
+  });
+});
+
+describe('what runs low', () => {
+  const used = async (count: number, more: { training?: boolean } = {}): Promise<{ job: string; seq: number }> => {
+    await sheets.saveTruck('van-1', { name: 'Van 1', items: [{ ...stocked('45+5', '440', count), low: 1 }] });
+    const job = await opened(shop.client(), more);
+    await shop.types(job, [...TO_PICK, PICK, 'fitted']);
+    return { job, seq: (await record(job)).find((e) => e.kind === 'counted')?.seq ?? 0 };
+  };
+  const DUE = (view: JobView, entries: Entry[], to: string[]) =>
+    due('c', view, entries, [], [], () => false, to).flatMap(({ id, body }) => (body.kind === 'low' ? [id] : []));
+  test('is said of a part that leaves few of its kind, and not where there are enough or it was filled again', async () => {
+    const { job, seq } = await used(2);
+    const low = { truck: 'Van 1', item: 'run 45+5\u2009µF 440\u2009V, Bin 45+5', left: 1, low: 1 };
+    expect(await lowAfter(shop.store, job, seq)).toEqual(low);
+    // Also before the sheet has it, and never for an entry that used nothing.
+    expect(await lowAfter(shop.store, job, seq - 1)).toBeNull();
+    await shop.store.saveSheet('truck', 'van-1', (await shop.store.sheet('truck', 'van-1'))?.version ?? 0, {
+      ...{ name: 'Van 1', items: [{ ...stocked('45+5', '440', 2), low: 1 }], applied: {} },
+    });
+    expect(await lowAfter(shop.store, job, seq)).toEqual(low);
+    await sheets.saveTruck('van-1', { name: 'Van 1', items: [{ ...stocked('45+5', '440', 9), low: 1 }] });
+    expect(await lowAfter(shop.store, job, seq)).toBeNull();
+    const enough = await used(4);
+    expect(await lowAfter(shop.store, enough.job, enough.seq)).toBeNull();
+  });
+  test('is due once to each who is told, never of a training call', async () => {
+    const { job, seq } = await used(2);
+    expect(DUE(await shop.desk.crewView(job), await record(job), ['dana', 'otto'])).toEqual([
+      `c.${job}.low.${seq}.dana`,
+      `c.${job}.low.${seq}.otto`,
+    ]);
+    const learning = await used(2, { training: true });
+    expect(DUE(await shop.desk.crewView(learning.job), await record(learning.job), ['dana'])).toEqual([]);
+  });
+  test('is told to those whom the settings name, and to every dispatcher where they name nobody', () => {
+    const crew = Object.values(PEOPLE).map((p) => personOf(p));
+    expect(toldOfStock(DEFAULT_SETTINGS, crew)).toEqual(['dana']);
+    expect(toldOfStock({ ...DEFAULT_SETTINGS, toldOfStock: ['otto', 'ruth', 'gone'] }, crew)).toEqual(['ruth', 'otto']);
+    expect(toldOfStock({ ...DEFAULT_SETTINGS, toldOfStock: [] }, crew)).toEqual([]);
   });
 });

@@ -17,7 +17,7 @@ const START = Date.parse('2026-07-14T15:00:00.000Z');
 async function told(job: string, minutes: number): Promise<string[]> {
   shop.now = START + minutes * 60_000;
   const view = await shop.desk.crewView(job);
-  return due('c', view, [], [], crew, () => false).flatMap(({ id, body }) =>
+  return due('c', view, [], [], crew, () => false, []).flatMap(({ id, body }) =>
     body.kind === 'attention' ? [id.replace(/^.*attention\.\d+\./, '')] : [],
   );
 }
@@ -42,7 +42,7 @@ test('one that a caller reports is told to each alone; the channel hears nothing
   const { view } = await shop.desk.dispatch.take('dana', { client: 't' });
   await shop.types(view.job, ['gas smell', 'told', 'Lena Orchard'], 'dana');
   const { entries } = await shop.store.read(view.job);
-  const all = due('c', await shop.desk.crewView(view.job), entries, [], crew, () => false);
+  const all = due('c', await shop.desk.crewView(view.job), entries, [], crew, () => false, []);
   expect(all.map(({ body }) => body.kind)).toEqual(['attention', 'attention']);
   expect(all.map(({ body }) => ('to' in body ? body.to : ''))).toEqual(['ruth', 'otto']);
 });

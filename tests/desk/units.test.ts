@@ -77,7 +77,8 @@ test('the team’s chat says a verdict in the shop’s units, as the crew reads 
     const { entries } = await shop.store.read(job);
     const entry = entries.findLast(({ kind }) => kind === 'concluded');
     const what = { kind: 'verdict', seq: entry?.seq ?? 0 } as const;
-    return plainly(await contentOf(what, await shop.desk.crewView(job), async () => entry));
+    const from = { entry: async () => entry, low: async () => null, reviews: async () => false };
+    return plainly(await contentOf(what, await shop.desk.crewView(job), from));
   };
   expect(await said(metric)).toContain('The split is 19 °F (10.6 °C), inside 14–23 °F (7.8–12.8 °C)');
   expect(await said(plain)).toContain('The split is 19 °F, inside 14–23 °F');

@@ -66,7 +66,7 @@ describe('readings in a form', () => {
   });
   test('what is left empty is asked alone, the rest is kept', async () => {
     const told = w.ines.told.length;
-    expect(await w.ines.submit({ fan: '5,02', hf: '4.4', case: 'ol' })).toEqual({});
+    expect(await w.ines.submit({ herm: '', fan: '5,02', hf: '4.4', case: 'ol' })).toEqual({});
     await until(() => w.ines.told.length > told, 'nothing was said');
     const aside = w.ines.told.at(-1) as Message;
     expect(words(aside)).toContain('Still needed: HERM to C.');
@@ -147,9 +147,13 @@ describe('photos', () => {
   );
   let job: string;
   let thread: string;
-  const send = async (id: string, file: { bytes: Buffer; type: string; size?: number }): Promise<string> => {
+  const send = async (
+    id: string,
+    file: { bytes: Buffer; type: string; size?: number; stalls?: boolean },
+  ): Promise<string> => {
     const told = w.ines.told.length;
-    w.slack.files.set(id, { name: `${id}.jpg`, bytes: file.bytes, type: file.type, alt: '' });
+    const { bytes, type, stalls = false } = file;
+    w.slack.files.set(id, { name: `${id}.jpg`, bytes, type, alt: '', stalls });
     await w.ines.type('', thread, {
       files: [{ id, url_private: `${w.slack.url}files/get/${id}`, size: file.size ?? file.bytes.length }],
     });
@@ -161,13 +165,16 @@ describe('photos', () => {
     await onTheWeb(job, TO_WIRES.slice(0, -1));
     thread = await w.thread(job);
   });
-  test('what is no photo, too large, not there or asked by nobody is refused, and the call goes on', async () => {
+  test('what is no photo, too large, too slow, not there or elsewhere is refused, and the call goes on', async () => {
     const before = await entries(job);
     expect(await send('page', { bytes: Buffer.from('<html>'), type: 'text/html' })).toContain('That is no photo');
     expect(await send('fake', { bytes: Buffer.from('no picture'), type: 'image/jpeg' })).toContain('can be kept');
     expect(await send('large', { bytes: JPEG, type: 'image/jpeg', size: 11 * 1024 * 1024 })).toContain(
       'larger than 10 MB',
     );
+    const begun = performance.now();
+    expect(await send('slow', { bytes: JPEG, type: 'image/jpeg', stalls: true })).toContain('can’t be fetched');
+    expect(performance.now() - begun).toBeGreaterThan(250);
     w.slack.files.delete('gone');
     const told = w.ines.told.length;
     await w.ines.type('', thread, { files: [{ url_private: `${w.slack.url}files/get/gone`, size: 5 }] });

@@ -24,10 +24,10 @@ const help = new URLSearchParams({
 }).toString();
 /** Neither a call of the platform nor a word on a record. */
 async function changesNothing(work: () => Promise<void>): Promise<void> {
-  const calls = w.slack.calls.length;
+  const calls = w.slack.spoken;
   await work();
   await w.settled();
-  expect(w.slack.calls.length).toBe(calls);
+  expect(w.slack.spoken).toBe(calls);
 }
 
 test('a signed command is answered at once, to whoever typed it alone', async () => {
@@ -35,7 +35,10 @@ test('a signed command is answered at once, to whoever typed it alone', async ()
   const answer = await w.slack.request(help, FORM);
   expect(performance.now() - begun).toBeLessThan(1000);
   expect(answer.status).toBe(200);
-  expect(await answer.json()).toMatchObject({ response_type: 'ephemeral' });
+  const said = (await answer.json()) as { response_type: string; text: string };
+  expect(said.response_type).toBe('ephemeral');
+  for (const verb of ['why', 'back', 'senior', 'stop', '/nocool take', '/nocool jobs'])
+    expect(said.text).toContain(verb);
 });
 
 test.each([
@@ -99,6 +102,19 @@ test('a line, redelivered three times, has one effect; a form says at its field 
   expect(w.ines.told.length).toBe(told);
 });
 
+test('a call is taken over HTTP as well, one form after another in one window', async () => {
+  const dana = w.dana;
+  expect(await dana.command('take')).toEqual({});
+  const stands = (): string => JSON.stringify(dana.modal.view);
+  await until(() => stands().includes('Is any of this happening?'), 'no form');
+  const [hazard = ''] = (dana.modal.view.blocks as { type: string; block_id: string }[]).flatMap((b) =>
+    b.type === 'input' ? [b.block_id] : [],
+  );
+  expect(await dana.submit({ [hazard]: ['None of these'] })).toMatchObject({ response_action: 'update' });
+  expect(stands()).toContain('Call-back number');
+  expect(w.slack.refused).toEqual([]);
+});
+
 test('wrong settings are one line each, which holds nothing of what was set', () => {
   const set = { NOCOOL_SLACK_BOT_TOKEN: 'xoxb-1', NOCOOL_SLACK_APP_TOKEN: 'xapp-1', NOCOOL_SLACK_CHANNEL: 'C0CREW' };
   expect(readConfig(set)).toMatchObject({ transport: { appToken: 'xapp-1' }, api: 'https://slack.com/api/' });
@@ -136,9 +152,11 @@ test('the manifest asks for what is used and for nothing else', () => {
   expect(manifest.settings.event_subscriptions.bot_events.sort()).toEqual([
     'app_home_opened',
     'app_mention',
+    'app_uninstalled',
     'message.channels',
     'message.groups',
     'message.im',
+    'tokens_revoked',
   ]);
   expect(manifest.display_information.name.length).toBeLessThanOrEqual(35);
   expect(manifest.display_information.description.length).toBeLessThanOrEqual(140);

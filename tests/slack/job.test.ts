@@ -91,7 +91,11 @@ describe('one call by buttons and forms, by typing, and in the engine', () => {
 
   test('by typing', async () => {
     byLine = await w.call();
-    await types(byLine, ...LINES);
+    for (const line of LINES) {
+      await w.asked(byLine);
+      await types(byLine, line);
+    }
+    await w.asked(byLine);
     expect(w.slack.refused).toEqual([]);
   }, 60_000);
 
@@ -111,10 +115,19 @@ describe('one call by buttons and forms, by typing, and in the engine', () => {
     const outside = w.slack.messages.filter((m) => m.channel === CREW && m.thread === undefined && m.to === undefined);
     expect(outside.every((m) => [a, b].includes(m.ts) || wordsOf(m).includes('Answer in this thread'))).toBe(true);
     for (const m of w.slack.messages.filter(({ user }) => user === 'U0BOT')) expect(m.text).not.toBe('');
-    const prompts = w.slack
-      .thread(a)
-      .filter((m) => m.metadata && String((m.metadata.event_payload as Json).id).includes('.question.'));
-    expect(prompts.length).toBeGreaterThan(8);
+    // Both were asked what the engine asks, and so the web, in its order.
+    const engine = new Conversation();
+    const titles = [...LINES, ''].map((line) => {
+      const { title } = engine.prompt();
+      if (line !== '') engine.types(line);
+      return title;
+    });
+    for (const thread of [a, b]) {
+      const asked = w.slack
+        .thread(thread)
+        .filter((m) => m.metadata && String((m.metadata.event_payload as Json).id).includes('.question.'));
+      expect(asked.map((m, n) => (wordsOf(m).includes(titles[n] ?? '?') ? titles[n] : wordsOf(m)))).toEqual(titles);
+    }
   });
 
   test('an answered question shows its answer and has no buttons any more', async () => {
@@ -247,7 +260,7 @@ describe('what must change nothing', () => {
 
   test('its own messages, their changes and other bots are not answered', async () => {
     await w.settled();
-    const before = w.slack.calls.length;
+    const before = w.slack.spoken;
     await w.slack.deliver('events_api', {
       type: 'event_callback',
       event_id: 'Ev1',
@@ -263,15 +276,15 @@ describe('what must change nothing', () => {
       },
     });
     await w.settled();
-    expect(w.slack.calls.length).toBe(before);
+    expect(w.slack.spoken).toBe(before);
   });
 
   test('a line in another thread or in the channel is left unread', async () => {
-    const before = w.slack.calls.length;
+    const before = w.slack.spoken;
     await w.ines.type('there is smoke', undefined);
     await w.ines.type('there is smoke', '1700000000.000001');
     await w.settled();
-    expect(w.slack.calls.length).toBe(before);
+    expect(w.slack.spoken).toBe(before);
   });
 });
 
@@ -289,6 +302,15 @@ describe('what people type', () => {
       expect(m.text.match(/<[!@h][^>]*>/g)?.filter((x) => !ours.some((o) => o.test(x))) ?? []).toEqual([]);
     }
     expect(all.map(({ text }) => text).join('\n')).toContain('&lt;!channel&gt; &lt;@U2&gt;');
+    for (const member of [w.ines, w.ruth]) {
+      await member.openHome();
+      await until(() => JSON.stringify(member.home ?? '').includes('Porch'), 'no home');
+      expect(liveIn(member.home?.blocks, ours)).toEqual([]);
+    }
+    const open = w.slack.modals.length;
+    await w.ruth.tap('home', 'Look');
+    await until(() => JSON.stringify(w.slack.modals[open]?.view ?? '').includes('Needs attention'), 'no window');
+    for (const { view } of w.slack.modals) expect(liveIn(view.blocks, ours)).toEqual([]);
   });
 
   test('strange words are answered privately and at once', async () => {

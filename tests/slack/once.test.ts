@@ -2,7 +2,7 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { wordsOf } from './fake/person.ts';
-import { CREW, type Json, type Message } from './fake/wire.ts';
+import { CREW, eventBody, type Json, type Message } from './fake/wire.ts';
 import { until, Workspace } from './workspace.ts';
 
 let w: Workspace;
@@ -235,19 +235,38 @@ describe('connections', () => {
   }, 60_000);
 });
 
-test('a token that is taken back: nothing is posted, nothing is lost, and it goes on when it is set right', async () => {
-  w.slack.badToken = true;
-  const { view } = await w.desk.open('dana', { title: 'Revoked', assign: 'ines', client: w.client() });
-  await until(() => w.log.some((line) => line.includes('invalid_auth')), 'no word of it');
-  await sleep(50);
-  const calls = w.slack.called('chat.postMessage').length;
-  await w.web(view.job, 'note later');
-  await sleep(100);
-  expect(w.slack.called('chat.postMessage').length).toBe(calls);
-  w.slack.badToken = false;
-  await w.restart();
-  expect(wordsOf(await w.head(view.job))).toContain('Revoked');
-  expect(twice(await saidOf(view.job))).toEqual([]);
+describe('the workspace takes it away', () => {
+  /** Nothing is posted from here on; with a token that is taken again, all of it is. */
+  async function silent(title: string): Promise<void> {
+    const calls = w.slack.called('chat.postMessage').length;
+    const { view } = await w.desk.open('dana', { title, assign: 'ines', client: w.client() });
+    await w.web(view.job, 'note later');
+    await sleep(100);
+    expect(w.slack.called('chat.postMessage').length).toBe(calls);
+    w.slack.badToken = false;
+    await w.restart();
+    expect(wordsOf(await w.head(view.job))).toContain(title);
+    expect(twice(await saidOf(view.job))).toEqual([]);
+  }
+  test('a token that is taken no longer: heard of by the first message, once; nothing is lost', async () => {
+    w.slack.badToken = true;
+    await w.desk.open('dana', { title: 'No token', assign: 'ines', client: w.client() });
+    await until(() => w.revoked.length > 0, 'no word of it');
+    await silent('Token gone');
+    expect(w.revoked).toEqual(['invalid_auth']);
+  });
+  test.each([
+    ['app_uninstalled', { type: 'app_uninstalled' }],
+    ['tokens_revoked', { type: 'tokens_revoked', tokens: { bot: ['U0BOT'] } }],
+  ])('%s: heard at once, once; nothing is lost', async (how, event) => {
+    const before = w.revoked.length;
+    await w.slack.deliver('events_api', eventBody({ type: 'tokens_revoked', tokens: { oauth: ['U1INES'] } }));
+    await w.slack.deliver('events_api', eventBody(event));
+    await w.slack.deliver('events_api', eventBody(event));
+    await until(() => w.revoked.length > before, 'no word of it');
+    await silent(how);
+    expect(w.revoked.slice(before)).toEqual([how]);
+  });
 });
 
 test('no log of all this holds a token, a secret or an address that answers', () => {

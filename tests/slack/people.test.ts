@@ -71,13 +71,13 @@ describe('the same call here and on the web', () => {
     }
     expect((await w.view(job)).prompt.isolation[0]?.words).toBe('PROVED DEAD');
   });
-  test('two answer at once, one here and one on the web: one is taken, the other is told', async () => {
+  test('two people answer at once, one here and one on the web: one is taken, the other is told', async () => {
     const job = await w.call('Race');
     const asked = await w.asked(job);
     const told = w.ines.told.length;
     const { prompt } = await w.view(job);
     const [turn] = await Promise.all([
-      w.desk.reply('ines', job, { kind: 'text', client: w.client(), seq: prompt.seq, text: 'd' }),
+      w.desk.reply('ruth', job, { kind: 'text', client: w.client(), seq: prompt.seq, text: 'd' }),
       w.ines.tap(asked, 'Send', { option: 'Hum, nothing turns' }),
     ]);
     await w.settled();
@@ -87,6 +87,8 @@ describe('the same call here and on the web', () => {
       await until(() => w.ines.told.length > told, 'nothing was said');
       expect(words(w.ines.told.at(-1))).toContain('This is what stands now.');
     }
+    const [taken] = (await entries(job)).filter(({ kind }) => kind === 'answered');
+    expect(taken?.by).toBe(turn.refusal ? 'ines' : 'ruth');
   });
 });
 
@@ -113,8 +115,8 @@ describe('dispatcher and senior', () => {
     const job = await w.call('Hands');
     const open = w.slack.modals.length;
     await w.dana.tap(await w.head(job), 'Hand over');
-    await until(() => w.slack.modals.length > open, 'no form');
-    expect(await w.dana.submit({ text: 'Tomas Brook' })).toEqual({});
+    await until(() => JSON.stringify(w.slack.modals[open]?.view ?? '').includes('To whom'), 'no form');
+    expect(await w.dana.submit({ to: 'Tomas Brook: free' })).toEqual({});
     const asked = await w.asked(job);
     expect(wordsOf(asked)).toContain('This job changes hands.');
     await w.tomas.tap(asked, 'I take it over');
@@ -129,13 +131,16 @@ describe('dispatcher and senior', () => {
     const notice = w.ruth.told.findLast((m) => words(m).includes('Release: EMERGENCY')) as Message;
     expect(words(notice)).toContain('|Open the thread>');
     const taps = w.slack.modals.length;
-    await w.dana.tap(w.dana.told.findLast((m) => words(m).includes('Release: EMERGENCY')) as Message, 'Release');
+    // Whoever reviews nothing is offered nothing of it, and taking a senior's button opens nothing for them.
+    const other = w.dana.told.findLast((m) => words(m).includes('Release: EMERGENCY')) as Message;
+    expect(JSON.stringify(other.blocks)).not.toContain('review.release');
+    await w.dana.tap(notice, 'Release');
     await until(() => w.slack.modals.length > taps, 'no form');
     expect(await w.dana.submit({ text: 'fine' })).toMatchObject({ response_action: 'errors' });
     await w.ruth.tap(notice, 'Release');
     await until(() => w.slack.modals.length > taps + 1, 'no form');
     expect((await w.view(job)).prompt.kind).toBe('emergency');
-    expect(await w.ruth.submit({ text: 'seen on the spot, all clear' })).toEqual({});
+    expect(await w.ruth.submit({ text: 'seen on the spot, all clear' })).toEqual({ response_action: 'clear' });
     expect((await entries(job)).some(({ kind }) => kind === 'released')).toBe(true);
   });
   test('a finished call waits for a senior, who sends it back and signs it from here', async () => {
@@ -146,7 +151,7 @@ describe('dispatcher and senior', () => {
     const notices = (): Message[] => w.ruth.told.filter((m) => words(m).includes('Finished: finished, to be signed'));
     expect(notices()).toHaveLength(1);
     await openForm(notices()[0] as Message, 'Send back', w.ruth);
-    expect(await w.ruth.submit({ text: 'the amps once more' })).toEqual({});
+    expect(await w.ruth.submit({ text: 'the amps once more' })).toEqual({ response_action: 'clear' });
     await w.settled();
     expect(
       w.slack
@@ -156,7 +161,7 @@ describe('dispatcher and senior', () => {
     ).toContain('the amps once more');
     await onTheWeb(job, (await w.view(job)).prompt.kind === 'finished' ? [] : [PROVES]);
     await openForm(notices()[0] as Message, 'Sign', w.ruth);
-    expect(await w.ruth.submit({})).toEqual({});
+    expect(await w.ruth.submit({})).toEqual({ response_action: 'clear' });
     expect((await entries(job)).at(-1)?.kind).toBe('signed');
     await w.settled();
     expect(wordsOf(await w.head(job))).toContain('SIGNED');
@@ -211,8 +216,7 @@ describe('homes, and who is who', () => {
     const call = await w.call('Attention please');
     await w.web(call, 'alarm');
     await w.ruth.openHome();
-    await until(() => w.ruth.home !== undefined, 'no home');
-    expect(JSON.stringify(w.ruth.home)).toMatch(/Needs attention \(\d+\)[\s\S]*Attention please/);
+    await until(() => /To review \([\s\S]*Attention please/.test(JSON.stringify(w.ruth.home)), 'no home');
     // Too late for a form: it is said to her alone, where there is no channel.
     await w.settled();
     const told = w.ruth.told.length;
@@ -221,7 +225,7 @@ describe('homes, and who is who', () => {
     expect(words(w.ruth.told.at(-1))).toContain('Tap it again');
     w.slack.refused.length = 0;
     await openForm('home', 'Release', w.ruth);
-    expect(await w.ruth.submit({ text: 'all clear' })).toEqual({});
+    expect(await w.ruth.submit({ text: 'all clear' })).toEqual({ response_action: 'clear' });
   });
   test('an account that is nobody’s yet is tied to whoever the sign-in link belongs to, once', async () => {
     await w.tomas.openHome();

@@ -10,14 +10,17 @@ import {
   readOrder,
   readState,
 } from '../../bot/slack/parse.ts';
+import { callForm, give, opened, over } from '../../bot/slack/render/call.ts';
 import { form } from '../../bot/slack/render/form.ts';
 import { home, stranger } from '../../bot/slack/render/home.ts';
-import { handOver, join, newCall, review } from '../../bot/slack/render/modals.ts';
+import { join, newCall, review } from '../../bot/slack/render/modals.ts';
 import { oneChoice } from '../../bot/slack/render/parts.ts';
 import { question } from '../../bot/slack/render/question.ts';
+import { look } from '../../bot/slack/render/review.ts';
 import { escaped, paragraphs, unescaped, within } from '../../bot/slack/render/text.ts';
 import { closed, event, verdict } from '../../bot/slack/render/told.ts';
-import { compile, type Prompt, promptAgain } from '../../engine/index.ts';
+import type { CallStep, JobCard, JobView, ReviewView } from '../../engine/desk/index.ts';
+import { compile, formPrompt, type GivenParts, type Prompt, promptAgain } from '../../engine/index.ts';
 import { planOf } from '../../engine/replay.ts';
 import { CommandName, Prompt as PromptShape } from '../../engine/schema.ts';
 import { SHELF } from '../../flows/index.ts';
@@ -179,11 +182,10 @@ describe('every kind of prompt', () => {
   });
 });
 
-describe('homes and small forms', () => {
-  const crew = Object.values(PEOPLE).map((p) => personOf(p));
-  const person = (id: keyof typeof PEOPLE) => personOf(PEOPLE[id]);
-  const states = ['under-way', 'held', 'paused', 'emergency', 'finished', 'signed', 'unreadable', 'taking'] as const;
-  const cards = Array.from({ length: 300 }, (_, i) => ({
+const states = ['under-way', 'held', 'paused', 'emergency', 'finished', 'signed', 'unreadable', 'taking'] as const;
+/** Calls in every state, with words that are long and would give orders. */
+function cardsOf(count: number): JobCard[] {
+  return Array.from({ length: count }, (_, i) => ({
     job: `job-${i}`,
     title: `Call ${i} <!channel> ${'long '.repeat(80)}`,
     state: states[i % states.length] ?? 'held',
@@ -192,6 +194,7 @@ describe('homes and small forms', () => {
     verdict: i % 2 === 0 ? 'v'.repeat(500) : null,
     updated: '',
     isolation: 'Outdoor unit: PROVED DEAD',
+    until: '2026-07-14T15:30:00.000Z',
     training: false,
     opened: '2026-07-14T14:00:00.000Z',
     begun: true,
@@ -201,11 +204,32 @@ describe('homes and small forms', () => {
     load: [],
     alarm: null,
   }));
+}
+
+describe('homes and small forms', () => {
+  const crew = Object.values(PEOPLE).map((p) => personOf(p));
+  const person = (id: keyof typeof PEOPLE) => personOf(PEOPLE[id]);
+  const cards = cardsOf(300);
   test('three hundred calls are a home within the limits, and it says how many it leaves out', () => {
     for (const id of ['ines', 'ruth', 'dana', 'otto'] as const) {
-      const view = json(home(person(id), cards, (job) => `https://shop.slack.com/archives/C0/${job}`));
+      const all = id !== 'ines';
+      const reviews = id === 'ruth' || id === 'otto';
+      const attention = Array.from({ length: 30 }, (_, n) => ({
+        ...{ kind: 'hazard' as const, seq: n, head: 'Hazard' },
+        words: `<!here> ${'w'.repeat(2000)}`,
+      }));
+      const view = json(
+        home(
+          {
+            ...{ person: person(id), all, open: cards, waits: all ? cards : [], taking: all ? cards : null },
+            review: reviews ? { jobs: cards.map((card) => ({ ...card, attention })), next: 'more' } : null,
+            low: cards.map((_, n) => ({ truck: `Van <@U${n}>`, item: 'x'.repeat(100), left: 0, low: 1 })),
+          },
+          (job) => `https://shop.slack.com/archives/C0/${job}`,
+        ),
+      );
       expect(wrongView(view)).toEqual([]);
-      expect(liveIn(view.blocks, [/^<https:\/\/shop\.slack\.com/])).toEqual([]);
+      expect(liveIn(view.blocks, [...TIMES, /^<https:\/\/shop\.slack\.com/])).toEqual([]);
       expect(textsIn(view.blocks).join('\n')).toMatch(/And \d+ more, on the web\./);
     }
     expect(wrongView(json(stranger()))).toEqual([]);
@@ -215,8 +239,71 @@ describe('homes and small forms', () => {
       const view = review(name, orderValue('j', name), 't'.repeat(5000));
       if (view) expect(wrongView(json(view))).toEqual([]);
     }
-    for (const view of [newCall(crew), handOver(crew, orderValue('j', 'hand over'), 'Title'), join()])
+    const who = Array.from({ length: 150 }, (_, n) => ({ id: `p${n}`, words: `Person ${n}: ${'far '.repeat(40)}` }));
+    const gives = [true, false].map((hands) => give({ title: 't'.repeat(5000), hands, who }, 'j'));
+    for (const view of [newCall(crew), ...gives, give({ title: '', hands: false, who: [] }, 'j'), join()])
       expect(wrongView(json(view))).toEqual([]);
+  });
+});
+
+describe('a call with the caller on the line', () => {
+  const manual = SHELF.find(({ caller }) => caller);
+  const machine = compile(manual ?? SHELF[0]);
+  const evil = `<!channel> ${'w'.repeat(2_900)}`;
+  const known: CallStep['known'] = {
+    calls: cardsOf(6),
+    units: Array.from({ length: 6 }, (_, n) => ({ id: `u${n}`, name: evil, history: Array(9).fill(evil) })),
+  };
+  /** Everything filled in, as long as it may be. */
+  const full = ({ parts }: Prompt): GivenParts =>
+    Object.fromEntries(
+      parts.map((p) => [
+        p.key,
+        'options' in p
+          ? p.options.slice(0, p.kind === 'choose' && p.several ? 9 : 1).map(({ id }) => id)
+          : evil.slice(0, 60),
+      ]),
+    );
+  const EXAMPLES = (manual?.root.examples ?? []).map((example) => [example.title, example.lines] as const);
+  test('there are worked ones', () => expect(EXAMPLES.length).toBeGreaterThan(5));
+  test.each(EXAMPLES)('each form of it is a window within the limits, with every part: %s', (_, lines) => {
+    const talk = new Conversation({ machine, assigned: [] });
+    for (const line of [...lines, '']) {
+      const asked = formPrompt(talk.standing, talk.at) ?? talk.prompt();
+      const view = { job: asked.job, training: true, prompt: asked } as JobView;
+      const bare: CallStep = { view, asked, draft: {}, known: null, unit: null, left: [] };
+      for (const step of [bare, { ...bare, draft: full(asked), known, unit: 'u1', left: Array(20).fill(evil) }]) {
+        const drawn = json(callForm(step, [evil], (job) => `https://shop.slack.com/archives/C0/${job}`));
+        expect(wrongView(drawn)).toEqual([]);
+        expect(liveIn(drawn.blocks, [/^<https:\/\/shop\.slack\.com/])).toEqual([]);
+        const said = textsIn(drawn.blocks).join('\n');
+        const fields = (drawn.blocks as Json[]).flatMap((b) => (b.type === 'input' ? [b.block_id] : []));
+        expect(fields).toEqual(asked.parts.map(({ key }) => key));
+        for (const { level, text } of asked.callouts) expect(said).toContain(`*${level.toUpperCase()}:* ${text}`);
+        for (const part of asked.parts) expect(said).toContain(part.ask);
+      }
+      if (line !== '') talk.type(line, 'dana');
+    }
+    expect(talk.prompt().kind).toBe('finished');
+    expect(wrongView(json(over({ prompt: talk.prompt() } as JobView)))).toEqual([]);
+  });
+  test('what it came to, and what a senior looks at, are windows within the limits', () => {
+    const prompt = kinds.find(([, p]) => p.kind === 'emergency')?.[1] as Prompt;
+    const call = {
+      ...{ urgency: 'now', reasons: Array(9).fill(evil), load: Array(9).fill(evil), certified: true },
+      ...{ causes: Array.from({ length: 9 }, () => ({ cause: evil, because: evil })), told: Array(9).fill(evil) },
+    };
+    const view = { job: 'j', title: evil, training: true, prompt, call, people: {}, ticket: [] } as unknown as JobView;
+    const end = json(opened(view, { title: evil, hands: false, who: [{ id: 'p', words: evil }] }));
+    expect(wrongView(end)).toEqual([]);
+    expect(liveIn(end.blocks)).toEqual([]);
+    const attention = Array.from({ length: 90 }, (_, seq) => ({ kind: 'hazard', seq, head: 'Hazard', words: evil }));
+    const may = ['release', 'approve', 'ask', 'sign', 'send back'];
+    const review = { view, attention, evidence: [], trends: [], may } as unknown as ReviewView;
+    const seen = json(look(review, `https://shop.example/sign-in/${'x'.repeat(43)}`, 'https://shop.slack.com/x'));
+    expect(wrongView(seen)).toEqual([]);
+    expect(liveIn(seen.blocks, [...TIMES, /^<https:\/\/shop\.slack\.com/])).toEqual([]);
+    expect(textsIn(seen.blocks)[0]).toContain('DANGER');
   });
 });
 

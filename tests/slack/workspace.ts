@@ -43,6 +43,7 @@ export class Workspace {
   readonly desk: Desk;
   readonly log: string[] = [];
   readonly lost: string[] = [];
+  readonly revoked: string[] = [];
   contacts = 0;
   bot!: Bot;
   readonly ines: Member;
@@ -111,12 +112,17 @@ export class Workspace {
       desk,
       door: createDoor({ store, desk, chat: 'slack', clock }),
       speaker: (voice) => createSpeaker({ store, desk, voice, clock, trouble: (what) => void this.log.push(what) }),
-      webLink: (person) => issueLink({ store, clock, publicUrl: 'http://localhost:8080' }, person),
+      store,
+      clock,
+      webLink: (person, to) => issueLink({ store, clock, publicUrl: 'http://localhost:8080' }, person, to),
+      onRevoked: (how) => void this.revoked.push(how),
+      homeTimes: { quiet: 20, gap: 50, pace: 1 },
       log: pino({ base: null }, lines),
       onContact: () => void this.contacts++,
       onLost: (why) => void this.lost.push(why),
       pingTimeout: 800,
       timeout: 2_000,
+      photoPatience: 300,
     });
   }
   async restart(): Promise<void> {
@@ -135,6 +141,15 @@ export class Workspace {
     const db = new Database(join(this.folder, 'shop.sqlite'));
     db.prepare('update saying set at = null, tries = 1 where id = ?').run(id);
     db.close();
+  }
+  /** While nothing can be written. */
+  async locked(work: () => Promise<void>): Promise<void> {
+    const db = new Database(join(this.folder, 'shop.sqlite'));
+    db.exec('begin immediate');
+    await work().finally(() => {
+      db.exec('rollback');
+      db.close();
+    });
   }
   client = (): string => `web-${++this.count}`;
   /** A call of Ines, opened on the web. */

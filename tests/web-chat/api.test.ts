@@ -71,6 +71,22 @@ describe('signing in', () => {
     expect([second.status, second.headers.get('set-cookie')]).toEqual([401, null]);
   });
 
+  test.each([
+    ['/review/job-1', '/review/job-1'],
+    ['/review', '/review'],
+    ['//elsewhere.example', '/'],
+    ['https://elsewhere.example/review/job-1', '/'],
+    ['/review/../../x', '/'],
+    ['/sign-out', '/'],
+  ])('a link may name the page of ours that opens then: %s', async (to, opens) => {
+    const link = await serving.linkFor('ruth');
+    const page = await (await fetch(`${link}?${new URLSearchParams({ to })}`)).text();
+    expect(page.includes('name="to"')).toBe(opens !== '/');
+    const body = new URLSearchParams({ token: link.split('/').at(-1) ?? '', to });
+    const answer = await fetch(`${serving.url}/sign-in`, { method: 'POST', body, redirect: 'manual' });
+    expect([answer.status, answer.headers.get('location')]).toEqual([303, opens]);
+  });
+
   test('nothing that signs in is in the database or in the log', async () => {
     const link = await serving.linkFor('ines');
     const cookie = await serving.cookieFor('ines');

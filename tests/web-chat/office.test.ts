@@ -357,6 +357,11 @@ test('the owner adds somebody, who signs in by a link that is a QR code too, and
   await said.getByText('Not saved. A person needs a name.').waitFor();
   expect(await inView()).toBe(true);
   await minutes.fill('20');
+  // Every dispatcher, until somebody is named.
+  const told = page.getByRole('group', { name: 'Told of low stock' });
+  expect(await told.getByLabel('Dana Quill').isChecked()).toBe(true);
+  expect(await told.getByLabel('Ruth Marlow').isChecked()).toBe(false);
+  for (const name of ['Ruth Marlow', 'Dana Quill']) await told.getByLabel(name).click();
   await page.getByLabel('Temperatures').selectOption('°C');
   await page.getByRole('button', { name: 'Save the settings' }).click();
   await said.getByText('Saved: settings.').waitFor();
@@ -364,4 +369,6 @@ test('the owner adds somebody, who signs in by a link that is a QR code too, and
     minutes: 20,
     units: { temperature: '°C', pressure: 'psig' },
   });
+  const named = (await shop.store.settings()).toldOfStock ?? [];
+  expect([named.includes('ruth'), named.includes('dana')]).toEqual([true, false]);
 }, 60_000);

@@ -35,7 +35,7 @@ export const JobView = z.object({
   question: z.nullable(z.string()),
   summary: z.nullable(z.object({ customer: z.array(z.string()), shop: z.array(z.string()) })),
   call: z.nullable(
-    z.extend(z.pick(Call, { urgency: true, reasons: true, causes: true, load: true, certified: true }), {
+    z.extend(z.pick(Call, { urgency: true, reasons: true, causes: true, load: true, certified: true, told: true }), {
       vulnerable: z.nullable(z.string()),
     }),
   ),
@@ -82,6 +82,7 @@ export const JobCard = z.object({
   verdict: z.nullable(z.string()),
   updated: z.string(),
   isolation: z.string(),
+  until: z.nullable(z.string()),
   training: z.boolean(),
   opened: z.string(),
   begun: z.boolean(),

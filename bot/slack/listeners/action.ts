@@ -3,7 +3,7 @@ import type { AllMiddlewareArgs, BlockAction, SlackActionMiddlewareArgs } from '
 import type { ModalView } from '@slack/types';
 import { type Drawn, readButton, readOrder } from '../parse.ts';
 import { form } from '../render/form.ts';
-import { handOver, join, newCall, notice, review } from '../render/modals.ts';
+import { join, newCall, notice, review } from '../render/modals.ts';
 import { type Aside, lines, tell } from '../tell.ts';
 import { CHAT } from '../voice.ts';
 import { after, type BotParts, forPerson } from './parts.ts';
@@ -16,14 +16,14 @@ export function asideFrom({ user, channel, container, message }: BlockAction): A
   const thread = (container.thread_ts as string | undefined) ?? (message?.thread_ts as string | undefined);
   return { channel: place, user: user.id, ...(thread === undefined ? {} : { thread_ts: thread }) };
 }
-const carried = (action: ActionArgs['action']): string | undefined =>
+export const carried = (action: ActionArgs['action']): string | undefined =>
   'value' in action
     ? action.value
     : 'selected_option' in action
       ? (action.selected_option as { value?: string } | null)?.value
       : undefined;
 /** One tap is one client id, however often it is delivered; a second tap is another. */
-const clientOf = ({ action, body }: ActionArgs): string =>
+export const clientOf = ({ action, body }: ActionArgs): string =>
   `${CHAT}.t.${'action_ts' in action ? action.action_ts : ''}.${body.user.id}`;
 
 /** An answer: a button with its option, or Send beside a menu. */
@@ -53,7 +53,9 @@ function chosen({ state }: BlockAction): string | null {
 /** Opens within the three seconds that a tap is worth. */
 async function open(parts: BotParts, { body }: ActionArgs, to: Aside, view: ModalView): Promise<void> {
   try {
-    await parts.quick.views.open({ trigger_id: body.trigger_id, view });
+    // From a window the next one stands above it.
+    const how = body.view?.type === 'modal' ? 'push' : 'open';
+    await parts.quick.views[how]({ trigger_id: body.trigger_id, view });
   } catch (error) {
     parts.trouble(`a form could not be opened: ${error instanceof Error ? error.message : ''}`);
     await tell(parts.quick, to, lines(['That took too long. Tap it again, or type the answer in the thread.']));
@@ -100,7 +102,7 @@ export const order =
     });
   };
 
-/** A senior's word, or a change of hands: a form first. */
+/** A senior's word: a form first. */
 export const openReview =
   (parts: BotParts) =>
   async (args: ActionArgs): Promise<void> => {
@@ -111,8 +113,7 @@ export const openReview =
     if (!read) return;
     await forPerson(parts, to, async () => {
       const { title } = await parts.desk.crewView(read.job);
-      const view =
-        read.name === 'hand over' ? handOver(await parts.desk.people(), value, title) : review(read.name, value, title);
+      const view = review(read.name, value, title);
       if (view) await open(parts, args, to, view);
     });
   };

@@ -5,15 +5,17 @@ import type { Person } from '../../../engine/desk/index.ts';
 import { newCall } from '../render/modals.ts';
 import { unescaped } from '../render/text.ts';
 import { lines, troubleWords } from '../tell.ts';
+import { CHAT } from '../voice.ts';
 import { WEB_LINES } from './action.ts';
-import { type BotParts, nameOf, STRANGER } from './parts.ts';
+import { type BotParts, forPerson, nameOf, STRANGER } from './parts.ts';
 import { NO_LINK } from './submission.ts';
+import { openCall } from './window.ts';
 
 export const HELP = [
   'Each call has one thread in the crew’s channel. Answer there, by buttons or by typing.',
   'In a thread: why · where · back and the new value · take back · skip and a reason · note and words · senior · stop · go on · hand over and a name.',
   'Safety, in a thread: power is back · lock is off · alarm. Words of fire, smoke, shock or gas raise the emergency by themselves.',
-  '/nocool new: a new call. /nocool jobs: your calls. /nocool web: sign in on the web. /nocool join and a sign-in link: says who you are.',
+  '/nocool take: a call with the caller on the line. /nocool new: a new call. /nocool jobs: your calls. /nocool web: sign in on the web. /nocool join and a sign-in link: says who you are.',
 ];
 type CommandArgs = SlackCommandMiddlewareArgs & AllMiddlewareArgs;
 interface Said {
@@ -25,6 +27,14 @@ export const command =
   (parts: BotParts) =>
   async ({ command: sent, ack }: CommandArgs): Promise<void> => {
     const [, name = '', rest = ''] = /^\s*(\S*)\s*([\s\S]*)$/.exec(unescaped(sent.text ?? '')) ?? [];
+    if (name.toLowerCase() === 'take') {
+      await ack();
+      const to = { channel: sent.channel_id, user: sent.user_id };
+      const client = `${CHAT}.c.${sent.trigger_id}`.replace(/[^\w.-]/g, '').slice(0, 60);
+      return forPerson(parts, to, ({ id }) =>
+        openCall(parts, sent.trigger_id, to, () => parts.door.taking.begin(id, client, rest.trim() === 'training')),
+      );
+    }
     const said = await answer(parts, sent.user_id, sent.trigger_id, name.toLowerCase(), rest).catch(
       (error: unknown) => {
         const words = troubleWords(error);

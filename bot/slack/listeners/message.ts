@@ -2,12 +2,12 @@
 import type { AllMiddlewareArgs } from '@slack/bolt';
 import * as z from 'zod/mini';
 import { readHazard } from '../../../engine/index.ts';
-import { fetchPhoto } from '../photo.ts';
 import { unescaped } from '../render/text.ts';
 import { type Aside, lines, tell } from '../tell.ts';
 import { CHAT, placeOf } from '../voice.ts';
 import { HELP } from './command.ts';
 import { after, type BotParts, createLanes, createOnce, forPerson } from './parts.ts';
+import { fetchPhoto } from './photo.ts';
 
 const text = z.optional(z.string());
 const File = z.object({ url_private: text, size: z.optional(z.number()) });
@@ -84,7 +84,7 @@ async function typed(parts: BotParts, to: Aside, job: string, message: Typed, se
     const client = `${CHAT}.m.${message.channel}.${message.ts}`;
     const [photo] = message.files ?? [];
     if (photo) {
-      const bytes = await fetchPhoto(photo, parts.botToken, parts.platform);
+      const bytes = await fetchPhoto(photo, parts.botToken, parts.platform, parts.photoPatience);
       if (typeof bytes === 'string') await tell(parts.quick, to, lines([bytes]));
       else await photographed(parts, to, person.id, job, bytes, `${client}.p`);
     }

@@ -11,10 +11,15 @@ export interface BotParts {
   readonly botToken: string;
   readonly platform: typeof fetch;
   readonly channel: string;
-  /** A link that signs this person in on the web, once. */
-  readonly webLink: (person: string) => Promise<string>;
+  /** Milliseconds that a photo may take; our own where not given. */
+  readonly photoPatience: number | undefined;
+  /** A link that signs this person in on the web, once, and opens that page there. */
+  readonly webLink: (person: string, to?: string) => Promise<string>;
   readonly addressOf: (place: string) => string;
-  readonly refreshHome: (user: string, person: Person) => Promise<void>;
+  /** Draws the home of an account anew. */
+  readonly refreshHome: (account: string) => Promise<void>;
+  /** The workspace took the app or its token away: nothing is posted any more. */
+  readonly revoked: (how: string) => void;
   /** A bug, or trouble with the platform: one line, no words of people. */
   readonly trouble: (what: string) => void;
 }
@@ -43,6 +48,16 @@ export async function forPerson(
 }
 export const nameOf = (error: unknown): string =>
   error instanceof Error ? `${error.name}: ${error.message}` : 'an error';
+
+/** The addresses of the threads of these jobs, for people. */
+export async function placesOf(
+  { door, addressOf }: Pick<BotParts, 'door' | 'addressOf'>,
+  jobs: readonly string[],
+): Promise<(job: string) => string | null> {
+  const found = await Promise.all(jobs.map(async (job) => [job, await door.placeOf(job)] as const));
+  const places = new Map(found.flatMap(([job, at]) => (at === null ? [] : [[job, addressOf(at)] as const])));
+  return (job) => places.get(job) ?? null;
+}
 
 /** Tells a person what the thread doesn't. */
 export async function after({ door, quick }: BotParts, to: Aside, by: string, turn: Turn): Promise<void> {

@@ -18,7 +18,7 @@ const AT_THE_FIELD: ReadonlySet<Refusal['code']> = new Set([
   'unknown-option',
 ]);
 type Errors = Record<string, string>;
-const clientOf = ({ view }: ViewArgs): string =>
+export const viewClient = ({ view }: ViewArgs): string =>
   `${CHAT}.v.${view.id}.${view.hash.replace(/[^\w.-]/g, '').slice(0, 30)}`;
 const stateOf = ({ view }: ViewArgs): State => view.state.values as unknown as State;
 
@@ -28,12 +28,14 @@ async function answered(
   args: ViewArgs,
   work: (person: Person) => Promise<Errors | null>,
   told: (person: Person) => Promise<void>,
+  /** What to close with: nothing but this window, or those under it as well. */
+  done?: { response_action: 'clear' },
 ): Promise<void> {
   let open = true;
   const close = async (errors?: Errors): Promise<void> => {
     if (!open) return;
     open = false;
-    await (errors ? args.ack({ response_action: 'errors', errors }) : args.ack());
+    await (errors ? args.ack({ response_action: 'errors', errors }) : done ? args.ack(done) : args.ack());
   };
   const [field] = args.view.blocks.flatMap((b) => (b.type === 'input' && b.block_id ? [b.block_id] : []));
   const late = setTimeout(() => void close().catch(() => undefined), PATIENCE);
@@ -53,7 +55,7 @@ async function answered(
 }
 
 /** The thread of the job, for what one person is told there. */
-async function asideIn({ door, channel }: BotParts, user: string, job: string): Promise<Aside> {
+export async function asideIn({ door, channel }: BotParts, user: string, job: string): Promise<Aside> {
   const place = await door.placeOf(job);
   if (place === null) return { channel, user };
   const at = place.indexOf(':');
@@ -81,14 +83,15 @@ export const formSent =
 function send({ door }: BotParts, person: Person, drawn: Drawn, args: ViewArgs): Promise<Turn> {
   const { parts, skip } = readState(stateOf(args));
   return skip === null
-    ? door.answer(person.id, drawn.job, drawn, parts, clientOf(args))
-    : door.skip(person.id, drawn.job, drawn, skip, clientOf(args));
+    ? door.answer(person.id, drawn.job, drawn, parts, viewClient(args))
+    : door.skip(person.id, drawn.job, drawn, skip, viewClient(args));
 }
-function errorsOf({ refusal }: Turn, { view }: ViewArgs): Errors | null {
+/** `all`: whatever is wrong with a part stands at its field, since nothing of the form was taken. */
+export function errorsOf({ refusal }: Turn, { view }: ViewArgs, all = false): Errors | null {
   if (!refusal) return null;
   const fields = new Set(view.blocks.flatMap((b) => (b.type === 'input' && b.block_id ? [b.block_id] : [])));
   const at = refusal.parts.filter((part) => fields.has(part));
-  if (AT_THE_FIELD.has(refusal.code) && at.length > 0)
+  if ((all || AT_THE_FIELD.has(refusal.code)) && at.length > 0)
     return Object.fromEntries(at.map((part) => [part, refusal.text]));
   if (refusal.code === 'reason-needed' && fields.has(SKIP)) return { [SKIP]: refusal.text };
   return null;
@@ -111,13 +114,15 @@ export const reviewSent =
           person.id,
           read.job,
           { name: read.name, ...(text ? { text } : {}) },
-          clientOf(args),
+          viewClient(args),
         );
         return turn.refusal ? { text: turn.refusal.text } : null;
       },
       async (person) => {
         if (turn?.info) await after(parts, await asideIn(parts, args.body.user.id, read.job), person.id, turn);
+        await parts.refreshHome(args.body.user.id);
       },
+      { response_action: 'clear' },
     );
   };
 
@@ -132,14 +137,14 @@ export const newCallSent =
         if (typeof title !== 'string') return { title: 'Say where, and what the caller says.' };
         const call = {
           title,
-          client: clientOf(args),
+          client: viewClient(args),
           ...(Array.isArray(assign) && assign[0] ? { assign: assign[0] } : {}),
           ...(Array.isArray(training) && training.length > 0 ? { training: true } : {}),
         };
         await parts.desk.open(person.id, call);
         return null;
       },
-      async (person) => parts.refreshHome(args.body.user.id, person),
+      () => parts.refreshHome(args.body.user.id),
     );
   };
 
@@ -150,6 +155,6 @@ export const joinSent =
     const person = await parts.door.join(args.body.user.id, typeof link === 'string' ? link : '');
     if (!person) return void (await args.ack({ response_action: 'errors', errors: { link: NO_LINK } }));
     await args.ack();
-    await parts.refreshHome(args.body.user.id, person);
+    await parts.refreshHome(args.body.user.id);
   };
 export const NO_LINK = 'This link opens nothing: it was used already, or it is too old. Ask your shop for a new one.';

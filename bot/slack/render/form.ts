@@ -1,6 +1,6 @@
 /** A question as a form: one field a part, the danger above it. */
 import type { InputBlock, KnownBlock, ModalView, PlainTextOption } from '@slack/types';
-import type { GivenParts, Option, Part, Prompt } from '../../../engine/index.ts';
+import type { Given, GivenParts, Option, Part, Prompt } from '../../../engine/index.ts';
 import { LIMITS } from '../limits.ts';
 import { formData, SKIP } from '../parse.ts';
 import { calloutBlocks } from './callouts.ts';
@@ -45,15 +45,29 @@ function skip(): InputBlock {
 }
 
 function input(part: Part, mayBeEmpty: boolean, prompt: Prompt): InputBlock {
-  const again = prompt.amends !== null;
-  const hint = hintOf(part, mayBeEmpty, prompt);
+  const first = prompt.amends !== null && 'remembered' in part ? (part.remembered ?? undefined) : undefined;
+  return inputOf(part, { empty: mayBeEmpty, hint: hintOf(part, mayBeEmpty, prompt), first, live: false });
+}
+interface Around {
+  /** It may be left empty though the part is needed. */
+  readonly empty: boolean;
+  readonly hint: string;
+  readonly first: Given | undefined;
+  /** Each change is told at once, as it is made. */
+  readonly live: boolean;
+}
+/** One part as a field. */
+export function inputOf(part: Part, { empty, hint, first, live }: Around): InputBlock {
+  const drawn = element(part, first);
+  const letters = { dispatch_action_config: { trigger_actions_on: ['on_character_entered' as const] } };
   return {
     type: 'input',
     block_id: part.key,
-    optional: part.optional || mayBeEmpty,
+    optional: part.optional || empty,
     label: plain(part.kind === 'field' ? fieldWords(part) : part.ask, LIMITS.label),
     ...(hint === '' ? {} : { hint: plain(hint, LIMITS.label) }),
-    element: element(part, again),
+    ...(live ? { dispatch_action: true } : {}),
+    element: live && drawn.type === 'plain_text_input' ? { ...drawn, ...letters } : drawn,
   };
 }
 /** What was there before is said, not filled in: a reading is taken again, not sent again. */
@@ -64,7 +78,7 @@ function hintOf(part: Part, mayBeEmpty: boolean, { amends, class: of }: Prompt):
   const printed = part.kind === 'label' ? ['As printed, for example 40/5 MFD ±6% 440 VAC.'] : [];
   return [...printed, ...needed, ...was].join(' ');
 }
-function wasOf(part: Part): string[] {
+export function wasOf(part: Part): string[] {
   if (part.kind === 'choose') {
     const was = part.options.flatMap(({ id, label }) => (part.remembered.includes(id) ? [label] : []));
     return was.length === 0 ? [] : [`Last time: ${was.join(', ')}.`];
@@ -72,30 +86,26 @@ function wasOf(part: Part): string[] {
   return 'remembered' in part && part.remembered !== null ? [`Last time: ${part.remembered}.`] : [];
 }
 
-function element(part: Part, again: boolean): InputBlock['element'] {
-  const text = (most: number, multiline: boolean, value: string | null): InputBlock['element'] => ({
+function element(part: Part, first: Given | undefined): InputBlock['element'] {
+  const text = (most: number, multiline: boolean): InputBlock['element'] => ({
     type: 'plain_text_input',
     action_id: `v.${part.key}`,
     max_length: most,
     multiline,
-    ...(again && value !== null ? { initial_value: value } : {}),
+    ...(typeof first === 'string' && first !== '' ? { initial_value: first } : {}),
   });
   switch (part.kind) {
     case 'field':
-      return text(60, false, part.remembered);
+      return text(60, false);
     case 'label':
-      return text(400, false, part.remembered);
+      return text(400, false);
     case 'note':
     case 'photo':
-      return text(LIMITS.input, true, null);
+      return text(LIMITS.input, part.kind === 'photo' || part.finds === undefined);
     case 'choose':
     case 'confirm':
     case 'act':
-      return choice(
-        part,
-        part.kind === 'choose' && part.several,
-        again && part.kind === 'choose' ? part.remembered : [],
-      );
+      return choice(part, part.kind === 'choose' && part.several, [first ?? []].flat());
   }
 }
 function choice(

@@ -3,6 +3,7 @@ import type { KnownBlock } from '@slack/types';
 import type { JobView } from '../../../engine/desk/index.ts';
 import { LIMITS } from '../limits.ts';
 import { orderValue } from '../parse.ts';
+import { callLines } from './call.ts';
 import { dangers } from './callouts.ts';
 import { isolationBlock, isolationWords, type Names } from './isolation.ts';
 import { type Drawing, spoken } from './question.ts';
@@ -18,17 +19,6 @@ const STATES: Readonly<Partial<Record<JobView['prompt']['kind'], string>>> = {
   finished: 'FINISHED, to be signed',
   signed: 'SIGNED',
 };
-
-/** How soon, what is likely and what to load, as far as it was computed; a caller's own words are not for this channel. */
-function callLines(call: JobView['call']): string[] {
-  if (call === null) return [];
-  return [
-    ...(call.urgency === null ? [] : [`How soon: ${call.urgency}. ${call.reasons.join(' ')}`]),
-    ...(call.causes.length === 0 ? [] : [`Likely: ${call.causes.map(({ cause }) => cause).join(', ')}.`]),
-    ...(call.load.length === 0 ? [] : [`Load: ${call.load.join(' ')}`]),
-    ...(call.certified ? ['Refrigerant is likely: a certified person should go.'] : []),
-  ];
-}
 
 export function head(view: JobView, names: Names, webUrl: string): Drawing {
   const { prompt, title, training, job } = view;
@@ -58,8 +48,8 @@ export function head(view: JobView, names: Names, webUrl: string): Drawing {
             elements: [
               {
                 type: 'button' as const,
-                action_id: 'review.hand over',
-                text: plain('Hand over', LIMITS.button),
+                action_id: 'give',
+                text: plain(assigned.length === 0 ? 'Who goes' : 'Hand over', LIMITS.button),
                 value: orderValue(job, 'hand over'),
               },
             ],

@@ -6,7 +6,7 @@ import type { orderValue, readOrder } from '../parse.ts';
 import { paragraphs, plain } from './text.ts';
 
 type Order = NonNullable<ReturnType<typeof readOrder>>['name'];
-const modal = (
+export const modal = (
   callback_id: string,
   title: string,
   submit: string,
@@ -99,24 +99,6 @@ export function review(name: Order, value: ReturnType<typeof orderValue>, title:
     },
   ]);
 }
-
-export const handOver = (crew: readonly Person[], value: string, title: string): ModalView =>
-  modal('review', 'Hand over', 'Hand over', value, [
-    ...paragraphs([
-      title,
-      'The next person accepts, and puts their own lock on first. Nothing that was proved counts for them.',
-    ]),
-    {
-      type: 'input',
-      block_id: 'text',
-      label: plain('To whom'),
-      element: {
-        type: 'static_select',
-        action_id: 'v.text',
-        options: optionsOf(crew.filter(({ active, roles }) => active && !roles.every((r) => r === 'dispatcher'))),
-      },
-    },
-  ]);
 
 export const join = (): ModalView =>
   modal('join', 'Who are you?', 'That’s me', '', [

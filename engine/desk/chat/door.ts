@@ -6,6 +6,8 @@ import { sha256 } from '../../report/digest.ts';
 import type { GivenParts, Refusal, Reply } from '../../schema.ts';
 import type { Saying, Store } from '../../store/port.ts';
 import { type Desk, NoRight, NotFound, type Person, type Turn } from '../types.ts';
+import { createGiving, type Giving } from './giving.ts';
+import { createTaking, type Taking } from './taking.ts';
 import type { What } from './types.ts';
 
 /** The question that a tap or a form answers, as it was drawn. */
@@ -15,7 +17,9 @@ export interface Asked {
   /** Where it was an earlier answer again: its seq. */
   readonly amends: number | null;
 }
-export interface Door {
+export interface Door extends Giving {
+  /** A call with the caller on the line. */
+  readonly taking: Taking;
   /** Null where the account is nobody's. */
   who(account: string): Promise<Person | null>;
   accountOf(person: string): Promise<string | null>;
@@ -82,10 +86,17 @@ export function createDoor(parts: { store: Store; desk: Desk; chat: string; cloc
   };
 
   return {
+    ...createGiving(desk),
+    taking: createTaking(desk),
     who: async (account) => (await desk.people()).find((p) => p.active && p.chats?.[chat] === account) ?? null,
     accountOf: async (person) => (await desk.person(person))?.chats?.[chat] ?? null,
     async join(account, link) {
-      const token = link.trim().split('/').at(-1) ?? '';
+      const token =
+        link
+          .trim()
+          .replace(/[?#].*$/, '')
+          .split('/')
+          .at(-1) ?? '';
       const id = await store.useLink(sha256(token), clock().toISOString());
       const person = id === null ? null : await desk.person(id);
       if (!person?.active) return null;

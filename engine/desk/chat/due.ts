@@ -42,7 +42,7 @@ export const printOf = (p: Prompt): string =>
 
 /**
  * `entries`: those that were not heard yet. `typedHere`: whether a client id belongs to a line typed in this chat. `crew`:
- * those who can be told there.
+ * those who can be told there; `stockTo`: those of them who hear of what runs low.
  */
 export function due(
   chat: string,
@@ -51,6 +51,7 @@ export function due(
   said: readonly Saying[],
   crew: readonly Person[],
   typedHere: (client: string | null) => boolean,
+  stockTo: readonly string[],
 ): Due[] {
   const id = (name: string): string => `${chat}.${view.job}.${name}`;
   const lane: Lane[] = said.map((saying) => ({ id: saying.id, what: saying.body as What }));
@@ -69,7 +70,9 @@ export function due(
       pictures(entry.body.place, `verdict.${seq}`);
     } else if (EVENTS.has(kind) && !(SAID_HERE.has(kind) && typedHere(entry.client)))
       add(`event.${seq}`, { kind: 'event', seq });
-    for (const to of heedsIt(entry, crew)) add(`attention.${seq}.${to}`, { kind: 'attention', seq, to });
+    if (kind === 'counted' && !view.training)
+      for (const to of stockTo) add(`low.${seq}.${to}`, { kind: 'low', seq, to });
+    for (const to of heedsIt(entry, view, crew)) add(`attention.${seq}.${to}`, { kind: 'attention', seq, to });
   }
   for (const { seq, round } of alarmRound(view))
     for (const to of toldOfAlarm(crew, view.alarm?.by))
@@ -118,8 +121,15 @@ const toldOfAlarm = (crew: readonly Person[], by: string | undefined): string[] 
 const seniors = (crew: readonly Person[]): Person[] =>
   crew.filter(({ roles }) => roles.includes('senior') || roles.includes('owner'));
 
-/** Who is told by themselves, wherever they are: a senior when somebody needs one, the dispatcher of an emergency too. */
-function heedsIt(entry: Entry, crew: readonly Person[]): string[] {
+/**
+ * Who is told by themselves, wherever they are: a senior when somebody needs one, the dispatcher of an emergency too, and
+ * whoever asked of the answer.
+ */
+function heedsIt(entry: Entry, view: JobView, crew: readonly Person[]): string[] {
   if (entry.kind === 'alarmed') return toldOfAlarm(crew, entry.by);
+  if (entry.kind === 'replied') {
+    const asker = view.ticket.find(({ seq }) => seq === entry.body.of)?.by;
+    return crew.flatMap(({ id }) => (id === asker && id !== entry.by ? [id] : []));
+  }
   return entry.kind === 'raised' ? seniors(crew).flatMap(({ id }) => (id === entry.by ? [] : [id])) : [];
 }

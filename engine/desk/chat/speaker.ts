@@ -4,14 +4,16 @@
  */
 import type { Entry } from '../../schema.ts';
 import { NotKept, type Saying, type Store } from '../../store/port.ts';
+import { may } from '../rights.ts';
 import type { Desk, JobView, Person } from '../types.ts';
 import { contentOf } from './content.ts';
 import { due, nextRound } from './due.ts';
+import { lowAfter, toldOfStock } from './low.ts';
 import { type Content, Later, Never, type Spoken, type Voice, type What } from './types.ts';
 
 export interface SpeakerParts {
   readonly store: Store;
-  readonly desk: Pick<Desk, 'crewView' | 'people'>;
+  readonly desk: Pick<Desk, 'crewView' | 'people' | 'settings'>;
   readonly voice: Voice;
   readonly clock: () => Date;
   /** Trouble for the log: one line, no words of people. */
@@ -32,6 +34,9 @@ const [FIRST_PAUSE, LONGEST_PAUSE] = [500, 60_000];
 /** Jobs that ended while nobody listened. */
 const CLOSED_HEARD = 100;
 const LONGEST_TIMER = 2_000_000_000;
+const NOBODY = { own: false, holder: false, gate: false, reason: false, participates: false };
+/** Said to one person, wherever the thread is. */
+const ALONE: ReadonlySet<What['kind']> = new Set(['attention', 'low']);
 
 export function createSpeaker({ store, desk, voice, clock, trouble }: SpeakerParts): Speaker {
   const { chat } = voice;
@@ -65,7 +70,7 @@ export function createSpeaker({ store, desk, voice, clock, trouble }: SpeakerPar
     if (stopped) return;
     const { entries } = await store.readAfter(job, heard.get(job) ?? 0);
     const [view, said, crew] = await Promise.all([desk.crewView(job), store.sayings(chat, job), membersOf(desk, chat)]);
-    const sayings = due(chat, view, entries, said, crew, isOf);
+    const sayings = due(chat, view, entries, said, crew, isOf, toldOfStock(await desk.settings(), crew));
     const seq = entries.at(-1)?.seq ?? heard.get(job) ?? 0;
     if (sayings.length > 0 || entries.length > 0) await store.willSay({ chat, lane: job, seq }, sayings);
     heard.set(job, seq);
@@ -167,10 +172,15 @@ export function createSpeaker({ store, desk, voice, clock, trouble }: SpeakerPar
       if (question !== null) await voice.draw(question, spoken({ kind: 'closed', lines }));
       return `closed ${what.of}`;
     }
-    const content = await contentOf(what, view, () => entryAt(job, what));
+    const content = await contentOf(what, view, {
+      entry: () => entryAt(job, what),
+      low: (seq) => lowAfter(store, job, seq),
+      reviews: async (of) =>
+        may((await desk.people()).find(({ id: one }) => one === of)?.roles ?? [], 'review', NOBODY),
+    });
     if (content === null) return null;
     // A head that can't be found is not a reason to fill the channel.
-    if (under === null && what.kind !== 'head' && what.kind !== 'attention') throw new Never('the thread has no head');
+    if (under === null && what.kind !== 'head' && !ALONE.has(what.kind)) throw new Never('the thread has no head');
     const tried = saying.tries > 0 && !clean.has(id);
     return (tried ? await voice.find(spoken(content)) : null) ?? (await voice.say(spoken(content)));
   }

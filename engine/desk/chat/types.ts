@@ -3,7 +3,7 @@
  * platform brings a Voice; what is said when, once, in order and after every kind of trouble, is decided here for all.
  */
 import type { Conclusion } from '../../schema.ts';
-import type { JobView, TicketLine } from '../types.ts';
+import type { JobView, LowStock, TicketLine } from '../types.ts';
 
 /** What is said, as the store keeps it: ids and numbers, never words of a person. */
 export type What =
@@ -17,6 +17,8 @@ export type What =
   | { readonly kind: 'picture'; readonly of: string | null; readonly n: number }
   /** To one person alone: something waits for them. */
   | { readonly kind: 'attention'; readonly seq: number; readonly to: string }
+  /** To one person alone: a part that the job used runs low. */
+  | { readonly kind: 'low'; readonly seq: number; readonly to: string }
   /** A question that no longer stands gets its answer and loses its buttons. `of`: the saying, with the entries that answered it. */
   | { readonly kind: 'close'; readonly of: string; readonly after: number; readonly to: number }
   /** The head is drawn anew. */
@@ -29,7 +31,9 @@ export type Content =
   | { readonly kind: 'event'; readonly line: TicketLine; readonly mention: readonly string[] }
   | { readonly kind: 'verdict'; readonly verdict: Conclusion }
   | { readonly kind: 'picture'; readonly title: string; readonly text: string; readonly png: Uint8Array }
-  | { readonly kind: 'attention'; readonly line: TicketLine; readonly to: string }
+  /** `reviews`: a senior’s words are theirs to give. */
+  | { readonly kind: 'attention'; readonly line: TicketLine; readonly to: string; readonly reviews: boolean }
+  | { readonly kind: 'low'; readonly stock: LowStock; readonly to: string }
   /** Empty lines: it fell before anybody answered. */
   | { readonly kind: 'closed'; readonly lines: readonly TicketLine[] };
 

@@ -36,8 +36,12 @@ export const lowStock = (trucks: readonly Truck[]): LowStock[] =>
       .filter(({ count, low }) => count <= low)
       .map((item) => ({ truck: name, item: itemName(item), left: item.count, low: item.low })),
   );
-const itemName = ({ name, kind, sections, volts }: Truck['items'][number]): string =>
-  kind === 'other' ? name : `${kind} ${sections.join('+')}\u2009µF${volts === null ? '' : ` ${volts}\u2009V`}, ${name}`;
+export function itemName({ name, kind, sections, range, volts }: Truck['items'][number]): string {
+  if (kind === 'other') return name;
+  // A start part is printed as a range.
+  const print = range === null ? sections.join('+') : `${range.low} to ${range.high}`;
+  return `${kind} ${print}\u2009µF${volts === null ? '' : ` ${volts}\u2009V`}, ${name}`;
+}
 
 /** Of a person who sees what they take part in alone: their own line and nobody's stock. */
 export const ownBoard = (jobs: JobCard[], crew: readonly Person[], by: string, now: string, when: When): Board => ({

@@ -2,6 +2,7 @@
 import { VULNERABLE } from '../../decide/call.ts';
 import type { Call, Units } from '../../schema.ts';
 import { besideText } from '../../units/beside.ts';
+import { sayUrgency } from '../../who-goes.ts';
 import type { Resolve } from '../../words.ts';
 
 const WORDS: Readonly<Record<string, string>> = {
@@ -22,7 +23,7 @@ export function callLines(call: Call, resolve: Resolve, units?: Units): string[]
     ...words,
     ...(call.urgency === null
       ? []
-      : [`How soon: ${HOW_SOON[call.urgency]}. ${besideText(call.reasons.join(' '), units)}`]),
+      : [`How soon: ${sayUrgency(call.urgency)}. ${besideText(call.reasons.join(' '), units)}`]),
     ...causes,
     ...call.load.map((line) => `Load: ${line}`),
     ...call.said.map((line) => besideText(line, units)),
@@ -30,10 +31,3 @@ export function callLines(call: Call, resolve: Resolve, units?: Units): string[]
     ...(call.told.length > 0 ? [`The caller was told: ${besideText(call.told.join('; '), units)}.`] : []),
   ];
 }
-
-const HOW_SOON = {
-  now: 'now',
-  first: 'today, before everything else',
-  today: 'today',
-  soon: 'the next free visit',
-} as const;

@@ -92,6 +92,8 @@ export class Limits {
         if (of.initial_value !== undefined) this.most('initial_value', of.initial_value, 3000, 0);
         if (of.max_length !== undefined && Number(of.max_length) > 3000) this.say('max_length');
         if (of.placeholder !== undefined) this.text('placeholder', of.placeholder, 150, true);
+        for (const when of ((of.dispatch_action_config as Json | undefined)?.trigger_actions_on ?? []) as unknown[])
+          if (when !== 'on_enter_pressed' && when !== 'on_character_entered') this.say(`tells of ${String(when)}`);
         return;
       default:
         this.say(`no element is called ${String(of.type)}`);
@@ -134,6 +136,7 @@ export class Limits {
         if (surface === 'home') this.say('an input stands in a home');
         this.text('label', of.label, 2000, true);
         if (of.hint !== undefined) this.text('hint', of.hint, 2000, true);
+        if (of.dispatch_action !== undefined && typeof of.dispatch_action !== 'boolean') this.say('dispatch_action');
         this.element(of.element as Json, 'input');
         return;
       default:
@@ -184,6 +187,7 @@ export function wrongView(view: Json): string[] {
       if (text !== undefined && String(text).length > 24) limits.say(`${key} has ${String(text).length} characters`);
     }
     if (blocks.some(({ type }) => type === 'input') && view.submit === undefined) limits.say('inputs without submit');
+    if (view.notify_on_close !== undefined && typeof view.notify_on_close !== 'boolean') limits.say('notify_on_close');
     if (String(view.callback_id ?? '').length > 255) limits.say('callback_id');
     if (String(view.private_metadata ?? '').length > 3000) limits.say('private_metadata');
   }

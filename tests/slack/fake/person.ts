@@ -135,7 +135,10 @@ export class Member {
       on === 'home' || 'view' in on
         ? {
             container: { type: 'view' },
-            view: on === 'home' ? { id: 'V0', type: 'home', ...this.home } : { id: on.id, ...on.view },
+            view:
+              on === 'home'
+                ? { id: 'V0', type: 'home', ...this.home }
+                : { ...on.view, id: on.id, hash: on.hash, state: { values: this.#stateOf(on) } },
           }
         : {
             container: {
@@ -171,29 +174,70 @@ export class Member {
     });
   }
 
-  /** The modal that this person has before them: the last that was opened. */
+  /** The modal that stands uppermost: the last that was opened and is not closed. */
   get modal(): View {
-    const view = this.slack.modals.at(-1);
+    const view = this.slack.modals.findLast(({ closed }) => !closed);
     if (!view) throw new Error('no modal is open');
     return view;
   }
+  /** Fills in without sending: what tells of each change does so, with all that stands in the form. */
+  async enter(values: Readonly<Record<string, string | readonly string[]>>, view = this.modal): Promise<void> {
+    for (const [key, given] of Object.entries(values)) {
+      const block = (view.view.blocks as Json[]).find((b) => b.type === 'input' && b.block_id === key);
+      if (!block) throw new Error(`no field ${key}; there are: ${fieldsOf(view).join(' ')}`);
+      const element = block.element as Json;
+      const action_id = String(element.action_id);
+      view.state[key] = { [action_id]: filled(element, given) };
+      if (block.dispatch_action !== true) continue;
+      await this.slack.deliver('interactive', {
+        type: 'block_actions',
+        ...this.#who(),
+        trigger_id: this.slack.trigger(),
+        container: { type: 'view', view_id: view.id },
+        view: { ...view.view, id: view.id, hash: view.hash, state: { values: this.#stateOf(view) } },
+        actions: [{ ...filled(element, given), action_id, block_id: key, action_ts: this.slack.ts() }],
+      });
+    }
+  }
+  #stateOf(view: View): Record<string, Json> {
+    return Object.fromEntries(
+      (view.view.blocks as Json[]).flatMap((block): [string, Json][] => {
+        if (block.type !== 'input') return [];
+        const [key, element] = [String(block.block_id), block.element as Json];
+        return [[key, view.state[key] ?? { [String(element.action_id)]: filled(element, undefined) }]];
+      }),
+    );
+  }
   /** Fills in and sends. Text by the id of its block; options by their labels. What is left out stays as it was. */
   async submit(values: Readonly<Record<string, string | readonly string[]>>, view = this.modal): Promise<Json> {
-    const state: Record<string, Json> = {};
-    const blocks = view.view.blocks as Json[];
-    for (const key of Object.keys(values))
-      if (!blocks.some((b) => b.block_id === key))
-        throw new Error(`no field ${key}; there are: ${blocks.flatMap((b) => b.block_id ?? []).join(' ')}`);
-    for (const block of blocks) {
-      if (block.type !== 'input') continue;
-      const element = block.element as Json;
-      state[String(block.block_id)] = { [String(element.action_id)]: filled(element, values[String(block.block_id)]) };
+    for (const [key, given] of Object.entries(values)) {
+      const block = (view.view.blocks as Json[]).find((b) => b.type === 'input' && b.block_id === key);
+      if (!block) throw new Error(`no field ${key}; there are: ${fieldsOf(view).join(' ')}`);
+      view.state[key] = { [String((block.element as Json).action_id)]: filled(block.element as Json, given) };
     }
-    return this.slack.deliver('interactive', {
+    // The platform itself sends nothing that is not whole.
+    const left = (view.view.blocks as Json[]).filter(
+      (b) => b.type === 'input' && b.optional !== true && isEmpty(this.#stateOf(view)[String(b.block_id)]),
+    );
+    if (left.length > 0) throw new Error(`needed: ${left.map(({ block_id }) => block_id).join(' ')}`);
+    const ack = await this.slack.deliver('interactive', {
       type: 'view_submission',
       ...this.#who(),
       trigger_id: this.slack.trigger(),
-      view: { ...view.view, id: view.id, hash: view.hash, state: { values: state } },
+      view: { ...view.view, id: view.id, hash: view.hash, state: { values: this.#stateOf(view) } },
+    });
+    this.slack.submitted(view, ack);
+    return ack;
+  }
+  /** Puts the window away without sending it. */
+  async dismiss(view = this.modal): Promise<void> {
+    view.closed = true;
+    if (view.view.notify_on_close !== true) return;
+    await this.slack.deliver('interactive', {
+      type: 'view_closed',
+      ...this.#who(),
+      is_cleared: false,
+      view: { ...view.view, id: view.id, hash: view.hash, state: { values: {} } },
     });
   }
   command(text: string): Promise<Json> {
@@ -222,6 +266,15 @@ export class Member {
   }
   #who = (): Json => ({ user: { id: this.id, team_id: TEAM }, team: { id: TEAM }, api_app_id: 'A0', token: 'old' });
 }
+
+const fieldsOf = ({ view }: View): string[] =>
+  (view.blocks as Json[]).flatMap((b) => (b.type === 'input' ? [String(b.block_id)] : []));
+/** Nothing typed, nothing chosen. */
+const isEmpty = (state: Json | undefined): boolean =>
+  Object.values(state ?? {}).every((element) => {
+    const { value, selected_option, selected_options } = element as Json;
+    return !value && !selected_option && ((selected_options ?? []) as unknown[]).length === 0;
+  });
 
 const optionOf = (of: Json, label: string): Json | undefined =>
   ((of.options ?? []) as Json[]).find((o) => named(o) === label);

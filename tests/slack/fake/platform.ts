@@ -41,9 +41,11 @@ export interface Trouble {
 }
 export interface View {
   id: string;
-  user: string;
   hash: string;
   view: Json;
+  /** What stands in its fields, by block and element; it stays where both are drawn anew under the same ids. */
+  state: Record<string, Json>;
+  closed: boolean;
 }
 interface Waiting {
   envelope: Json;
@@ -56,7 +58,8 @@ export class Slack {
   readonly calls: Call[] = [];
   readonly homes = new Map<string, Json>();
   readonly modals: View[] = [];
-  readonly files = new Map<string, { name: string; bytes: Buffer; type: string; alt: string }>();
+  /** `stalls`: half of it comes, and then nothing more. */
+  readonly files = new Map<string, { name: string; bytes: Buffer; type: string; alt: string; stalls?: boolean }>();
   /** What the platform would have refused, in its own words. */
   readonly refused: string[] = [];
   readonly acks: { ms: number; payload: Json }[] = [];
@@ -116,6 +119,10 @@ export class Slack {
   }
   thread(ts: string): Message[] {
     return this.messages.filter((m) => m.thread === ts && m.to === undefined);
+  }
+  /** Calls besides the drawing of homes, which follow their own pace. */
+  get spoken(): number {
+    return this.calls.filter(({ method }) => method !== 'views.publish').length;
   }
   called(method: string): Call[] {
     return this.calls.filter((call) => call.method === method);
@@ -328,19 +335,21 @@ export class Slack {
         this.channels.add(channel);
         return { ok: true, channel: { id: channel } };
       }
+      case 'views.push':
       case 'views.open': {
         const given = this.#triggers.get(String(args.trigger_id));
         this.#triggers.delete(String(args.trigger_id));
         if (given === undefined) return no('exchanged_trigger_id');
         if (Date.now() - given > 3000) return no('expired_trigger_id');
+        if (method === 'views.push' && this.modals.every(({ closed }) => closed)) return no('no_view');
         return this.#show(args, no);
       }
       case 'views.update': {
         const open = this.modals.find(({ id }) => id === args.view_id);
-        if (!open) return no('not_found');
+        if (!open || open.closed) return no('not_found');
         const wrong = wrongView(args.view as Json);
         if (wrong.length > 0) return no('invalid_arguments', wrong);
-        open.view = args.view as Json;
+        redraw(open, args.view as Json);
         return { ok: true, view: { id: open.id } };
       }
       case 'views.publish': {
@@ -379,9 +388,34 @@ export class Slack {
     const view = args.view as Json;
     const wrong = wrongView(view);
     if (wrong.length > 0) return no('invalid_arguments', wrong);
-    const open = { id: `V${this.modals.length + 1}`, user: '', hash: randomUUID(), view };
+    const open = { id: `V${this.modals.length + 1}`, hash: randomUUID(), view, state: {}, closed: false };
     this.modals.push(open);
     return { ok: true, view: { id: open.id, hash: open.hash } };
+  }
+  /** What becomes of a window by the answer to its Send. */
+  submitted(open: View, ack: Json): void {
+    switch (ack.response_action) {
+      case undefined:
+        open.closed = true;
+        return;
+      case 'clear':
+        for (const each of this.modals) each.closed = true;
+        return;
+      case 'update': {
+        const wrong = wrongView(ack.view as Json);
+        if (wrong.length > 0) this.refused.push(`update: ${wrong.join(', ')}`);
+        redraw(open, ack.view as Json);
+        return;
+      }
+      case 'errors': {
+        const inputs = (open.view.blocks as Json[]).flatMap((b) => (b.type === 'input' ? [String(b.block_id)] : []));
+        const stray = Object.keys(ack.errors as Json).filter((key) => !inputs.includes(key));
+        if (stray.length > 0) this.refused.push(`errors at no field: ${stray.join(', ')}`);
+        return;
+      }
+      default:
+        this.refused.push(`response_action ${String(ack.response_action)}`);
+    }
   }
   #keep(channel: string, args: Json, to?: string): Message {
     const message: Message = {
@@ -417,6 +451,17 @@ export class Slack {
     // Without a token the platform answers a sign-in page with 200.
     if (token !== BOT_TOKEN)
       return void response.writeHead(200, { 'content-type': 'text/html' }).end('<html>Sign in</html>');
-    response.writeHead(200, { 'content-type': file.type }).end(file.bytes);
+    response.writeHead(200, { 'content-type': file.type });
+    if (file.stalls) return void response.write(file.bytes.subarray(0, file.bytes.length / 2));
+    response.end(file.bytes);
   }
+}
+
+function redraw(open: View, view: Json): void {
+  const kept = (view.blocks as Json[]).flatMap((block): [string, Json][] => {
+    const [id, element] = [String(block.block_id), block.element as Json | undefined];
+    const state = open.state[id];
+    return state && element && String(element.action_id) in state ? [[id, state]] : [];
+  });
+  Object.assign(open, { view, hash: randomUUID(), state: Object.fromEntries(kept) });
 }

@@ -86,6 +86,7 @@ export function sampleDesk(): Desk {
         verdict: i > 3 ? 'The repair is proven' : null,
         updated: NOW,
         isolation: 'Outdoor unit: ENERGIZED OR NOT PROVED',
+        until: null,
         training: i === 1,
         opened: '2026-07-14T14:00:00.000Z',
         begun: true,

@@ -32,6 +32,7 @@ const card = (state: JobCard['state'], i: number): JobCard => ({
   verdict: state === 'finished' ? 'The repair is proven' : null,
   updated: NOW,
   isolation: 'Outdoor unit: ENERGIZED OR NOT PROVED',
+  until: null,
   training: i === 2,
   opened: NOW,
   begun: i > 2,

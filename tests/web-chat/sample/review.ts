@@ -24,6 +24,7 @@ const card = (i: number, state: ReviewCard['state'], many: number): ReviewCard =
   verdict: many > 0 ? 'The run capacitor is out of its label: replace it' : null,
   updated: NOW,
   isolation: 'Outdoor unit: ENERGIZED OR NOT PROVED',
+  until: null,
   training: false,
   opened: NOW,
   begun: true,

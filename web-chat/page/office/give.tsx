@@ -1,22 +1,8 @@
 import { useId, useRef, useState } from 'preact/hooks';
 import type { CrewLine, JobCard } from '../../../engine/desk/types.ts';
+import { inOrder, whyThere } from '../../../engine/index.ts';
 import { clientId } from '../net/client-id.ts';
 import { postAssign } from './net.ts';
-
-/** Why somebody stands where they stand in the list, in words. */
-const reason = ({ certified }: JobCard, line: CrewLine): string =>
-  [
-    line.available ? 'free' : 'on a job under way',
-    ...(certified ? [line.certified ? 'certified' : 'not certified, and refrigerant is likely'] : []),
-  ].join(', ');
-/** Certified people first where the refrigerant is likely, then those who are free, then by name. */
-export const inOrder = (card: JobCard, crew: readonly CrewLine[]): CrewLine[] =>
-  [...crew].sort(
-    (a, b) =>
-      (card.certified ? Number(b.certified) - Number(a.certified) : 0) ||
-      Number(b.available) - Number(a.available) ||
-      (a.name < b.name ? -1 : 1),
-  );
 
 interface GiveProps {
   readonly card: JobCard;
@@ -54,7 +40,7 @@ export function Give({ card, crew, onGiven }: GiveProps) {
         }}
       >
         {others.map((line) => (
-          <option key={line.id} value={line.id}>{`${line.name}: ${reason(card, line)}`}</option>
+          <option key={line.id} value={line.id}>{`${line.name}: ${whyThere(card, line)}`}</option>
         ))}
       </select>
       <button type="submit" class="key">

@@ -1,15 +1,17 @@
 import { useId, useState } from 'preact/hooks';
+import type { PersonWish } from '../../../engine/desk/types.ts';
 import type { Settings, Units } from '../../../engine/index.ts';
 import { postSettings } from '../office/net.ts';
 import type { Save } from './shop-page.tsx';
 
 interface SettingsProps {
   readonly settings: Settings;
+  readonly people: readonly PersonWish[];
   readonly mine: boolean;
   readonly save: Save;
 }
 /** In force for jobs that begin from now on: each job has its own on the record. */
-export function SettingsForm({ settings, mine, save }: SettingsProps) {
+export function SettingsForm({ settings, people, mine, save }: SettingsProps) {
   const id = useId();
   const [wish, setWish] = useState(settings);
   const units: Units = wish.units ?? { temperature: '°F', pressure: 'psig' };
@@ -17,6 +19,10 @@ export function SettingsForm({ settings, mine, save }: SettingsProps) {
   const [minutes, setMinutes] = useState(String(settings.minutes ?? ''));
   const { minutes: _, ...rest } = wish;
   const wished: Settings = minutes.trim() === '' ? rest : { ...rest, minutes: Number(minutes) };
+  const tell = (one: string): void => {
+    const now = wish.toldOfStock ?? people.flatMap((p) => (p.active && p.roles.includes('dispatcher') ? [p.id] : []));
+    set({ toldOfStock: now.includes(one) ? now.filter((id) => id !== one) : [...now, one] });
+  };
   return (
     <section aria-label="Settings">
       <form
@@ -107,6 +113,24 @@ export function SettingsForm({ settings, mine, save }: SettingsProps) {
           />
           <span>A tag with one extra measure, where no lock fits</span>
         </label>
+        <fieldset class="part">
+          <legend>Told of low stock in the team’s chat</legend>
+          <div class="picks">
+            {people
+              .filter(({ active }) => active)
+              .map(({ id: one, name, roles }) => (
+                <label key={one} class="pick">
+                  <input
+                    type="checkbox"
+                    checked={wish.toldOfStock?.includes(one) ?? roles.includes('dispatcher')}
+                    disabled={!mine}
+                    onChange={() => tell(one)}
+                  />
+                  <span>{name}</span>
+                </label>
+              ))}
+          </div>
+        </fieldset>
         {mine && (
           <button type="submit" class="key main">
             Save the settings

@@ -69,7 +69,7 @@ export function ShopPage({ build, shop: first }: ShopState) {
         {shop.trucks.length === 0 && <p>No truck is on record.</p>}
         {shop.mine && <NewTruck save={save} />}
       </section>
-      <SettingsForm settings={shop.settings} mine={shop.mine} save={save} />
+      <SettingsForm settings={shop.settings} people={shop.people} mine={shop.mine} save={save} />
       {/* At the foot of the screen, wherever on this long page something was saved. */}
       <p role="status" class="said">
         {said ?? ''}
