@@ -25,7 +25,7 @@ export const breaker = judgement({
       };
     }
     const [a, d, r] = [say(amps, 'A'), say(drop, 'V'), say(rating, 'A')];
-    const large = mop !== null && mop.gt(0) && rating.gt(mop);
+    const large = mop?.gt(0) === true && rating.gt(mop);
     const load = finding({
       ...{ name: 'Load', reading: a, limits: `${r} or less`, word: amps.gt(rating) ? 'above its rating' : 'within' },
       ...{ text: `${a} through a breaker of ${r}.`, source: 'the rating on the breaker' },
