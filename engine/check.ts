@@ -131,6 +131,10 @@ function asking(p: Place): Fault[] {
   if (step.verb === 'measure' && !Object.values(step.parts).some((x) => x.part === 'field'))
     out.push(fault(p, 'measures nothing'));
   if (step.verb === 'act' && !('done' in p.to)) out.push(fault(p, 'an act that can’t be done'));
+  if (step.picture?.kind === 'probes')
+    for (const { part } of step.picture.on)
+      if (part !== undefined && !Object.hasOwn(step.parts, part))
+        out.push(fault(p, `draws ${part}, which is not asked`));
   return [...out, ...Object.entries(step.parts).flatMap(([key, part]) => wordsTwice(p, key, part))];
 }
 /** A word that names two options would have to be guessed. */

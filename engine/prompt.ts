@@ -150,13 +150,14 @@ export function question(
     .map(([key, spec]) =>
       toPart(key, asAsked(place, key, spec, memory), filled[key] ?? rememberedByJob(place, spec, memory)),
     );
+  const asked = parts.map(({ key }) => key);
   return {
     kind: 'step',
     title: step.say,
     // A line of a list is picked by its number.
     body: [...(step.body ?? []), ...shown.map((f) => (/^\d+$/.test(f.name) ? `${f.name}. ${f.text}` : f.text))],
     callouts: [...(step.callouts ?? [])],
-    pictures: [...base.pictures, ...questionPictures(step.picture, shown)],
+    pictures: [...base.pictures, ...questionPictures(step.picture, asked, shown)],
     ...holdOf(shown),
     parts,
     line: lineOf(parts),

@@ -28,12 +28,28 @@ export function route(plan: Plan, memory: Memory): Way {
   return way;
 }
 
-/** Every way that is gone from the first page down to the first missing fact, by the names of `graph.ts`. */
-export function eachWay(plan: Plan, memory: Memory, gone: (place: Place, on: string) => void): void {
-  goDown(plan, memory, gone);
+/**
+ * Every way that is gone from a place down to the first missing fact, by the names of `graph.ts`. `passed`: what lies
+ * before it.
+ */
+export function eachWay(
+  plan: Plan,
+  memory: Memory,
+  from: Place,
+  passed: readonly Place[],
+  gone: (place: Place, on: string) => void,
+): void {
+  const way = [...passed];
+  let place: Place | undefined = from;
+  // Up goes only a question to its judge, which is then gone on from.
+  for (let hops = 0; place && hops < 1000 && isKnown(place, memory); hops++) {
+    way.push(place);
+    gone(place, wayOut(place, memory, way));
+    place = plan.places.get(onward(place, memory, way));
+  }
 }
 
-function goDown(plan: Plan, from: Memory, gone?: (place: Place, on: string) => void): Way {
+function goDown(plan: Plan, from: Memory): Way {
   let memory = from;
   let here = plan.start;
   let passed: Place[] = [];
@@ -51,7 +67,6 @@ function goDown(plan: Plan, from: Memory, gone?: (place: Place, on: string) => v
     }
     if (isKnown(place, memory)) {
       passed.push(place);
-      gone?.(place, wayOut(place, memory, passed));
       here = onward(place, memory, passed);
       continue;
     }
@@ -85,7 +100,7 @@ export function onward(place: Place, memory: Memory, passed: readonly Place[]): 
 }
 
 /** By which way a known place is left: an outcome, an option, `skip` or `next`. */
-export function wayOut(place: Place, memory: Memory, passed: readonly Place[]): string {
+function wayOut(place: Place, memory: Memory, passed: readonly Place[]): string {
   const { step } = place;
   if (step.verb === 'found') return foundAt(place, passed);
   if (step.verb === 'judge') return judged(place, memory).outcome;

@@ -442,6 +442,18 @@ export const probes = (mode: Probes['mode'], ...on: readonly Pair[]): Probes => 
   on: on.map(([from, to, good]) => ({ from, to, ...(good === undefined ? {} : { good }) })),
 });
 
+/** The same where not every pair is asked of every unit: by the part of the question that a pair belongs to. */
+export const probesOf = (mode: Probes['mode'], on: Readonly<Record<string, Pair>>): Probes => ({
+  kind: 'probes',
+  mode,
+  on: Object.entries(on).map(([part, [from, to, good]]) => ({
+    part,
+    from,
+    to,
+    ...(good === undefined ? {} : { good }),
+  })),
+});
+
 type ChooseOptions<R extends string> = { readonly optional?: boolean; readonly when?: When<R>; readonly as?: string };
 type NoteOptions<R extends string> = ChooseOptions<R> & { readonly finds?: Finds };
 const chooser =

@@ -1,5 +1,5 @@
 /** The gates that every cabinet has, whatever holds a charge in it: fit, locked out, proved dead between two provings. */
-import { approval, confirm, form, judge, measure, one, several, sure, volts } from '../engine/vocabulary.ts';
+import { approval, confirm, form, judge, measure, one, probesOf, several, sure, volts } from '../engine/vocabulary.ts';
 import { LIMITS } from './limits.ts';
 
 export const gateVolts = (ask: string, words: readonly string[]) => volts(ask, { over: false, words });
@@ -276,11 +276,32 @@ export const lockedOut = <const T extends string>(next: T) =>
     }),
   }) as const;
 
-/** What the two load readings are called in this cabinet. */
+/** What the two load readings are called in this cabinet, and where their leads go. */
 interface LoadSide {
   readonly t1g: string;
   readonly t2g: string;
+  readonly t1: string;
+  readonly t2: string;
 }
+/** Every pair that make-dead reads, by the part that asks for it. What is dead is the judge’s to say. */
+const pairs = ({ t1, t2 }: LoadSide) =>
+  ({
+    l1l2: ['L1', 'L2'],
+    l1g: ['L1', 'bare ground'],
+    l2g: ['L2', 'bare ground'],
+    l1l3: ['L1', 'L3'],
+    l2l3: ['L2', 'L3'],
+    l3g: ['L3', 'bare ground'],
+    hn: ['hot', 'neutral'],
+    hg: ['hot', 'bare ground'],
+    ng: ['neutral', 'bare ground'],
+    t1g: [t1, 'bare ground'],
+    t2g: [t2, 'bare ground'],
+    t3g: ['T3', 'bare ground'],
+    x12: ['second feed, one', 'the other'],
+    x1g: ['second feed, one', 'bare ground'],
+    x2g: ['second feed, other', 'bare ground'],
+  }) as const;
 /** Live-dead-live, and the tool across what may be induced. */
 export const provedDead = <const T extends string>(load: LoadSide, next: T) =>
   ({
@@ -294,6 +315,11 @@ export const provedDead = <const T extends string>(load: LoadSide, next: T) =>
       callouts: [{ level: 'danger', text: 'Treat every conductor as live until this line is accepted.' }],
       why: 'A meter that died between the two source readings shows zero on a live part. The whole line counts, or none of it.',
       source: [OSHA, PROVE],
+      picture: probesOf('V AC', {
+        before: ['known source', 'its other side', 'as stated'],
+        ...pairs(load),
+        after: ['the same source', 'its other side', 'as before'],
+      }),
       circuit: 'line',
       fields: {
         still: sure('Your lock is still on and the means is still open', 'Still locked and open', {
@@ -380,6 +406,7 @@ export const provedDead = <const T extends string>(load: LoadSide, next: T) =>
       callouts: [{ level: 'danger', text: 'Treat the pair as live until the reading collapses.' }],
       why: 'Induced volts collapse under a load of 20 kΩ. A real source holds.',
       source: ['0.125 W in 20 kΩ at 50 V: arithmetic', 'our setting: 5 V accepted'],
+      picture: probesOf('V AC', pairs(load)),
       circuit: 'line',
       fields: {
         before: gateVolts('Known source, before', ['source', 'known']),

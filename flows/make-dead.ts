@@ -8,6 +8,7 @@ import {
   one,
   pictured,
   printed,
+  probesOf,
   several,
   shown,
   volts,
@@ -16,7 +17,7 @@ import { MAKE_DEAD } from './examples/start.ts';
 import { GATE_EXITS, LEAVING, lockedOut, provedDead } from './gates.ts';
 import { LIMITS } from './limits.ts';
 
-const LOAD_SIDE = { t1g: 'T1 to ground, load side', t2g: 'T2 to ground, load side' };
+const LOAD_SIDE = { t1g: 'T1 to ground, load side', t2g: 'T2 to ground, load side', t1: 'T1', t2: 'T2' };
 
 /** Make it dead and prove it: six prompts, four by tapping, two typed lines. */
 export const makeDead = flow({
@@ -135,6 +136,16 @@ export const makeDead = flow({
         '20 kΩ resistor: common practice, no single source',
         'our setting: 5 V DC',
       ],
+      picture: probesOf('V DC', {
+        batteryBefore: ['9 V battery +', '−', '7 to 10 V'],
+        hc: ['HERM, or one', 'C, or the other'],
+        fc: ['FAN', 'C'],
+        hf: ['HERM', 'FAN'],
+        c2: ['second capacitor', 'across'],
+        c3: ['third capacitor', 'across'],
+        c4: ['fourth capacitor', 'across'],
+        batteryAfter: ['9 V battery +', '−', '7 to 10 V'],
+      }),
       circuit: 'part',
       shows: [shown('hold', { of: { label: '@cabinet:label', look: 'look' }, limits: LIMITS.hold })],
       fields: {

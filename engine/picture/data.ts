@@ -84,8 +84,16 @@ export interface Probes {
   readonly kind: 'probes';
   /** What the meter is set to. */
   readonly mode: 'V AC' | 'V DC' | 'Ω' | 'MΩ';
-  /** In the order in which they are read. `good`: what a sound one reads, in a few words. */
-  readonly on: readonly { readonly from: string; readonly to: string; readonly good?: string }[];
+  /**
+   * In the order in which they are read. `good`: what a sound one reads, in a few words. `part`: drawn only where this
+   * part of the question is asked; a pair without it always is.
+   */
+  readonly on: readonly {
+    readonly from: string;
+    readonly to: string;
+    readonly good?: string;
+    readonly part?: string;
+  }[];
 }
 
 /** The way of a job on the page: what was passed, and where it stands. */

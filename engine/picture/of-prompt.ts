@@ -19,10 +19,21 @@ function picture(data: PictureData, verdict: string | null, position: number): P
   return made;
 }
 
-/** With a question: where its leads go, and what is shown with it in figures. */
-export function questionPictures(leads: PictureData | undefined, shown: readonly Finding[]): Picture[] {
+/** With a question: where its leads go for the parts that are asked, and what is shown with it in figures. */
+export function questionPictures(
+  leads: PictureData | undefined,
+  asked: readonly string[],
+  shown: readonly Finding[],
+): Picture[] {
   const figures = shown.flatMap((finding) => finding.figures ?? []);
-  return [...(leads ? [leads] : []), ...figures].map((data, i) => picture(data, null, i));
+  return [...leadsFor(leads, asked), ...figures].map((data, i) => picture(data, null, i));
+}
+
+/** Where the leads go, for these parts of the question. */
+export function leadsFor(leads: PictureData | undefined, asked: readonly string[]): PictureData[] {
+  if (leads?.kind !== 'probes') return leads ? [leads] : [];
+  const on = leads.on.flatMap(({ part, ...pair }) => (part === undefined || asked.includes(part) ? [pair] : []));
+  return on.length > 0 ? [{ ...leads, on }] : [];
 }
 
 /** With each verdict: its findings in figures. */

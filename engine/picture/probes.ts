@@ -4,24 +4,29 @@ import { type Sketch, WIDTH } from './frame.ts';
 import { shortened, widthOf } from './lettering.ts';
 import { box, dot, ring, stroke, write } from './svg.ts';
 
+/** A row with what is good under it, and one without. */
 const ROW = 78;
+const BARE = 62;
 const EDGE = 8;
 const TIP = 26;
 const METER = { top: 24, height: 30 };
 
 export function probes({ mode, on }: Probes): Sketch {
-  const rows = on.map((pair, i) => row(pair, `${on.length > 1 ? `${i + 1}.\u2009` : ''}${mode}`, i * ROW));
+  const tops = on.map((_, i) => on.slice(0, i).reduce((sum, pair) => sum + heightOf(pair), 0));
+  const rows = on.map((pair, i) => row(pair, `${on.length > 1 ? `${i + 1}.\u2009` : ''}${mode}`, tops[i] ?? 0));
   return {
     title: `Where the leads go: ${on.map(({ from, to }) => `${from}–${to}`).join(', ')}`,
     says: on.map(
       ({ from, to, good }, i) =>
         `${on.length > 1 ? `${i + 1}. ` : ''}One lead on ${from}, one on ${to}, in ${mode}.${good === undefined ? '' : ` Good: ${good}.`}`,
     ),
-    height: on.length * ROW,
+    height: on.reduce((sum, pair) => sum + heightOf(pair), 0),
     marks: rows.flatMap(({ marks }) => marks),
     words: rows.flatMap(({ words }) => words),
   };
 }
+
+const heightOf = ({ good }: Probes['on'][number]): number => (good === undefined ? BARE : ROW);
 
 function row(
   { from, to, good }: Probes['on'][number],

@@ -3,7 +3,7 @@ import type { Place, Plan } from '../flatten.ts';
 import { fold } from '../fold.ts';
 import { edgesOf } from '../graph.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
-import { eachWay, wayOut } from '../route.ts';
+import { eachWay, route } from '../route.ts';
 import type { Entry } from '../schema.ts';
 
 /** One way out of a place. */
@@ -18,15 +18,10 @@ export function gone(before: Standing, after: Standing, answer: Entry | undefine
   const plan = planOf(before);
   const here = plan.places.get(placeIdOf(before));
   if (!here) return;
-  const folded = fold(plan, memoryOf(before), answer);
-  // What answers a judge is never passed itself: the judge is gone on from.
-  ways.add(wayKey(here, wayOut(here, folded, [])));
-  const from = Math.min(here.order, ...edgesOf(here).flatMap(({ to }) => plan.places.get(to)?.order ?? []));
-  const add = (place: Place, on: string): void => {
-    if (place.order >= from) ways.add(wayKey(place, on));
-  };
-  eachWay(plan, folded, add);
-  eachWay(plan, memoryOf(after), add);
+  const { passed } = route(plan, memoryOf(before));
+  const add = (place: Place, on: string): void => void ways.add(wayKey(place, on));
+  eachWay(plan, fold(plan, memoryOf(before), answer), here, passed, add);
+  eachWay(plan, memoryOf(after), here, passed, add);
 }
 
 /** Ways out of steps, whatever copy of its page a step stands in, that were gone in no copy; and how many there are. */

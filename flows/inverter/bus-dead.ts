@@ -3,7 +3,10 @@ import { BUS_DEAD } from '../examples/inverter.ts';
 import { GATE_EXITS, LEAVING, lockedOut, provedDead } from '../gates.ts';
 import { LIMITS } from '../limits.ts';
 
-const LOAD_SIDE = { t1g: 'Indoor cable, terminal 1 to ground', t2g: 'Indoor cable, terminal 2 to ground' };
+const LOAD_SIDE = {
+  ...{ t1g: 'Indoor cable, terminal 1 to ground', t1: 'indoor cable, 1' },
+  ...{ t2g: 'Indoor cable, terminal 2 to ground', t2: 'indoor cable, 2' },
+};
 
 /** Make an inverter dead and prove it: the label's wait, the line, then the bus between two readings of a battery. */
 export const makeBusDead = flow({

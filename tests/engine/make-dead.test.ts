@@ -43,6 +43,30 @@ describe('given the proving line, when it reads so, then it leads there and prov
     expect(here(typed(at('proving'), ['121 / 5 5 5 / 5 5 / 121']))).toBe('residual');
     expect(here(typed(at('proving'), ['108 / 0 0 0 / 0 0 / 132']))).toBe('residual');
   });
+  test('its picture shows the pairs that are asked of this supply, and no other', () => {
+    const drawn = (means: string) =>
+      typed(at('means'), [means, 'yes', 'clean, 1 cap, 45+5 6% 440'])
+        .prompt()
+        .pictures.map(({ title }) => title);
+    const title = (...pairs: string[]) => [
+      `Where the leads go: ${['known source–its other side', ...pairs, 'the same source–its other side'].join(', ')}`,
+    ];
+    const load = ['T1–bare ground', 'T2–bare ground'];
+    const legs = ['L1–L2', 'L1–bare ground', 'L2–bare ground'];
+    expect(drawn('breaker, no other feed, two legs, outlet')).toEqual(title(...legs, ...load));
+    expect(drawn('breaker, no other feed, one leg and neutral, outlet')).toEqual(
+      title('hot–neutral', 'hot–bare ground', 'neutral–bare ground', 'T1–bare ground'),
+    );
+    expect(drawn('breaker, no other feed, three lines, outlet')).toEqual(
+      title(...legs, 'L1–L3', 'L2–L3', 'L3–bare ground', ...load, 'T3–bare ground'),
+    );
+    expect(drawn('breaker, heater, two legs, outlet')[0]).toContain('second feed, one–the other');
+    expect(
+      typed(at('proving'), ['121 / 0 14 0 / 0 0 / 121'])
+        .prompt()
+        .pictures.map(({ title }) => title),
+    ).toEqual(['Where the leads go: L1–bare ground']);
+  });
   test('what it says is of this line alone, not of a tool that nobody used', () => {
     expect(typed(at('proving'), ['121 / 0 0 0 / 0 0 / 0']).notices).not.toMatch(/under load|not read/);
   });

@@ -3,7 +3,18 @@ import { check } from '../../engine/check.ts';
 import { compile } from '../../engine/compile.ts';
 import { FlowError } from '../../engine/errors.ts';
 import type { Flow, IsolationRules, Manual } from '../../engine/vocabulary.ts';
-import { confirm, flow, judge, measure, megohms, note, one, verdict, volts } from '../../engine/vocabulary.ts';
+import {
+  confirm,
+  flow,
+  judge,
+  measure,
+  megohms,
+  note,
+  one,
+  probesOf,
+  verdict,
+  volts,
+} from '../../engine/vocabulary.ts';
 import { SHELF } from '../../flows/index.ts';
 
 it.each(SHELF.map((m) => [m.id, m] as const))('the manual %s is sound', (_, manual) => {
@@ -101,6 +112,19 @@ describe('given a page with a mistake, then it is named', () => {
         m: measure({ say: 'V?', circuit: 'none', fields: { n: { part: 'note', ask: 'N' } as never }, next: '!done' }),
       }),
       'm: measures nothing',
+    ],
+    [
+      'a picture of what is not asked',
+      manual({
+        m: measure({
+          say: 'V?',
+          circuit: 'none',
+          fields: { v: volts('V') },
+          picture: probesOf('V AC', { v: ['L1', 'L2'], w: ['L1', 'ground'] }),
+          next: '!done',
+        }),
+      }),
+      'm: draws w, which is not asked',
     ],
     [
       'more than 25 words',

@@ -115,6 +115,13 @@ describe('signing in', () => {
     expect((await ask('/api/me', { as: cookie })).status).toBe(401);
   });
 
+  test('of all the places where somebody is signed in, the one at hand is named', async () => {
+    await serving.cookieFor('tomas');
+    const cookie = await serving.cookieFor('tomas');
+    const page = await (await fetch(`${serving.url}/devices`, { headers: { cookie } })).text();
+    expect(page.match(/(?:This )?computer, since/g)?.filter((words) => words.startsWith('This'))).toHaveLength(1);
+    expect(page.match(/>computer, since/g)?.length).toBeGreaterThan(0);
+  });
   test('a person who left the crew is signed in no longer', async () => {
     const person = await shop.desk.person('otto');
     if (!person) throw new Error('otto is missing');

@@ -42,6 +42,12 @@ export async function signOut(parts: WebParts, request: FastifyRequest, reply: F
   reply.clearCookie(cookieName(parts), cookie(parts));
 }
 
+/** The session that a request came by, as it is stored; null where there is none. */
+export function sessionOf(parts: WebParts, request: FastifyRequest): string | null {
+  const token = request.cookies[cookieName(parts)];
+  return token === undefined ? null : hashOf(token);
+}
+
 /** The signed-in person behind a request, or null. A person who left the crew is signed in no longer. */
 export async function whoAsks(parts: WebParts, request: FastifyRequest): Promise<Person | null> {
   const { store, clock, desk } = parts;

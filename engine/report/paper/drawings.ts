@@ -1,6 +1,7 @@
 /** What a verdict rests on, drawn: where the leads sat, and the windings that were read. The same drawings as in the chat. */
 import type { PictureData } from '../../picture/data.ts';
 import { draw } from '../../picture/draw.ts';
+import { leadsFor } from '../../picture/of-prompt.ts';
 import { askedAt, type Closed, type Drawn } from '../closed.ts';
 
 export interface Drawing {
@@ -28,5 +29,5 @@ function leadsAt(job: Closed, seq: number): PictureData[] {
   const entry = job.entries[seq - 1];
   const answer = entry?.kind === 'amended' ? job.entries[entry.body.of - 1] : entry;
   if (answer?.kind !== 'answered' || answer.body.skipped) return [];
-  return [askedAt(job, answer.body.place)?.picture ?? []].flat();
+  return leadsFor(askedAt(job, answer.body.place)?.picture, Object.keys(answer.body.parts));
 }

@@ -4,7 +4,7 @@ import { Units } from '../../../engine/index.ts';
 import type { Built } from '../built.ts';
 import { plainDocument } from '../document.tsx';
 import type { WebParts } from '../parts.ts';
-import { signedIn } from '../session.ts';
+import { sessionOf, signedIn } from '../session.ts';
 import { changeTroubles, troubles } from '../shapes.ts';
 
 const Device = z.object({
@@ -28,13 +28,17 @@ function unitsIn(chosen: string): Units | null {
   return read.success ? read.data : null;
 }
 
+const spanOf = ({ made, expires }: z.infer<typeof Device>): string =>
+  `${made === null ? '' : `since ${made.slice(0, 10)}, `}until ${expires.slice(0, 10)}`;
+
 /**
  * What is one's own: where people are signed in, one’s own devices and for the owner everybody’s, each ended by itself;
  * and the units that one prefers to be shown.
  */
 export const devices =
-  ({ desk }: WebParts, built: Built): FastifyPluginAsyncZod =>
+  (parts: WebParts, built: Built): FastifyPluginAsyncZod =>
   async (app) => {
+    const { desk } = parts;
     const list = { response: { 200: z.array(Device), ...troubles } };
     app.get('/api/me/devices', { schema: { summary: 'Where I am signed in', ...list } }, (request) => {
       const me = signedIn(request).id;
@@ -82,6 +86,7 @@ export const devices =
       const me = signedIn(request);
       const now = me.units === undefined ? 'shop' : `${me.units.temperature} ${me.units.pressure}`;
       const found = await desk.shop.devices(me.id, me.id);
+      const here = sessionOf(parts, request);
       reply.type('text/html');
       return plainDocument(
         built,
@@ -91,7 +96,7 @@ export const devices =
             {found.map((one) => (
               <li key={one.id}>
                 <p>
-                  {`${one.device ?? 'a device'}, ${one.made === null ? '' : `since ${one.made.slice(0, 10)}, `}until ${one.expires.slice(0, 10)}`}
+                  {`${one.id === here ? `This ${one.device ?? 'device'}` : (one.device ?? 'a device')}, ${spanOf(one)}`}
                 </p>
                 <form method="post" action="/devices">
                   <input type="hidden" name="device" value={one.id} />
