@@ -298,9 +298,9 @@ const pairs = ({ t1, t2 }: LoadSide) =>
     t1g: [t1, 'bare ground'],
     t2g: [t2, 'bare ground'],
     t3g: ['T3', 'bare ground'],
-    x12: ['second feed, one', 'the other'],
-    x1g: ['second feed, one', 'bare ground'],
-    x2g: ['second feed, other', 'bare ground'],
+    x12: ['second feed', 'its other wire'],
+    x1g: ['second feed', 'bare ground'],
+    x2g: ['its other wire', 'bare ground'],
   }) as const;
 /** Live-dead-live, and the tool across what may be induced. */
 export const provedDead = <const T extends string>(load: LoadSide, next: T) =>

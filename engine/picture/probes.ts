@@ -8,6 +8,7 @@ import { box, dot, ring, stroke, write } from './svg.ts';
 const ROW = 78;
 const BARE = 62;
 const EDGE = 8;
+const MOST_NAMED = 4;
 const TIP = 26;
 const METER = { top: 24, height: 30 };
 
@@ -15,7 +16,11 @@ export function probes({ mode, on }: Probes): Sketch {
   const tops = on.map((_, i) => on.slice(0, i).reduce((sum, pair) => sum + heightOf(pair), 0));
   const rows = on.map((pair, i) => row(pair, `${on.length > 1 ? `${i + 1}.\u2009` : ''}${mode}`, tops[i] ?? 0));
   return {
-    title: `Where the leads go: ${on.map(({ from, to }) => `${from}–${to}`).join(', ')}`,
+    // The rows say it themselves; many in a title would be a text of their own.
+    title:
+      on.length > MOST_NAMED
+        ? `Where the leads go: ${on.length} pairs, in this order`
+        : `Where the leads go: ${on.map(({ from, to }) => `${from}–${to}`).join(', ')}`,
     says: on.map(
       ({ from, to, good }, i) =>
         `${on.length > 1 ? `${i + 1}. ` : ''}One lead on ${from}, one on ${to}, in ${mode}.${good === undefined ? '' : ` Good: ${good}.`}`,

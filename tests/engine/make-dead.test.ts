@@ -47,20 +47,19 @@ describe('given the proving line, when it reads so, then it leads there and prov
     const drawn = (means: string) =>
       typed(at('means'), [means, 'yes', 'clean, 1 cap, 45+5 6% 440'])
         .prompt()
-        .pictures.map(({ title }) => title);
-    const title = (...pairs: string[]) => [
-      `Where the leads go: ${['known source–its other side', ...pairs, 'the same source–its other side'].join(', ')}`,
-    ];
+        .pictures.flatMap(({ text }) => [...text.matchAll(/One lead on (.+?), one on (.+?), in V AC/g)])
+        .map(([, from, to]) => `${from}–${to}`);
+    const line = (...pairs: string[]) => ['known source–its other side', ...pairs, 'the same source–its other side'];
     const load = ['T1–bare ground', 'T2–bare ground'];
     const legs = ['L1–L2', 'L1–bare ground', 'L2–bare ground'];
-    expect(drawn('breaker, no other feed, two legs, outlet')).toEqual(title(...legs, ...load));
+    expect(drawn('breaker, no other feed, two legs, outlet')).toEqual(line(...legs, ...load));
     expect(drawn('breaker, no other feed, one leg and neutral, outlet')).toEqual(
-      title('hot–neutral', 'hot–bare ground', 'neutral–bare ground', 'T1–bare ground'),
+      line('hot–neutral', 'hot–bare ground', 'neutral–bare ground', 'T1–bare ground'),
     );
     expect(drawn('breaker, no other feed, three lines, outlet')).toEqual(
-      title(...legs, 'L1–L3', 'L2–L3', 'L3–bare ground', ...load, 'T3–bare ground'),
+      line(...legs, 'L1–L3', 'L2–L3', 'L3–bare ground', ...load, 'T3–bare ground'),
     );
-    expect(drawn('breaker, heater, two legs, outlet')[0]).toContain('second feed, one–the other');
+    expect(drawn('breaker, heater, two legs, outlet')).toContain('second feed–its other wire');
     expect(
       typed(at('proving'), ['121 / 0 14 0 / 0 0 / 121'])
         .prompt()
