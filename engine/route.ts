@@ -44,8 +44,9 @@ export function eachWay(
   // Up goes only a question to its judge, which is then gone on from.
   for (let hops = 0; place && hops < 1000 && isKnown(place, memory); hops++) {
     way.push(place);
-    gone(place, wayOut(place, memory, way));
-    place = plan.places.get(onward(place, memory, way));
+    const on = wayOut(place, memory, way);
+    gone(place, on);
+    place = plan.places.get(targetOf(place, on));
   }
 }
 
@@ -94,10 +95,11 @@ function haltOf(plan: Plan, m: Memory): string | null {
 }
 
 /** Where a known place leads. */
-export function onward(place: Place, memory: Memory, passed: readonly Place[]): string {
-  const on = wayOut(place, memory, passed);
-  return place.to[on] ?? (on === 'skip' ? skipTarget(place) : place.next) ?? '';
-}
+export const onward = (place: Place, memory: Memory, passed: readonly Place[]): string =>
+  targetOf(place, wayOut(place, memory, passed));
+
+const targetOf = (place: Place, on: string): string =>
+  place.to[on] ?? (on === 'skip' ? skipTarget(place) : place.next) ?? '';
 
 /** By which way a known place is left: an outcome, an option, `skip` or `next`. */
 function wayOut(place: Place, memory: Memory, passed: readonly Place[]): string {

@@ -7,13 +7,14 @@ import { judgeCompressor, judgeFan, judgeLegs } from './motors.ts';
 import { probeFigures } from './probe.ts';
 
 /**
- * The live figures after a repair. `figures`: V l1l2, t1t2 and `min` (T1–T2 lowest while starting), A comp and fan, the
- * `split` in Δ°F, and `sound` (fine, noise, chatter, backwards); `later` brings split and sound some minutes on. The
- * supply comes first, then a stalled compressor, which has to be turned off before anybody reads poles, then the drop:
- * an open pole explains a motor that draws nothing. RLA is no limit; above MCC it is turned off. Without LRA or RLA nobody can tell a stalled
- * compressor from a running one. By its class, a three-phase unit has `l2l3`, `l1l3`, comp2 and comp3 too; a walk-in or
- * reach-in has no split of an air conditioner's but °F of its `box`, at first and later. `printed` is what the nameplate
- * prints in V; where nobody said it and the line fits another than 208/230 V, it is asked before anything is judged.
+ * The live figures after a repair. `figures`: V l1l2, t1t2 and `min` (T1–T2 lowest while starting), A comp and fan,
+ * the `split` in Δ°F, and `sound` (fine, noise, chatter, backwards); `later` brings split and sound some minutes on.
+ * The supply comes first, then a stalled compressor, which has to be turned off before anybody reads poles, then the
+ * drop: an open pole explains a motor that draws nothing. RLA is no limit; above MCC it is turned off. Without LRA or
+ * RLA nobody can tell a stalled compressor from a running one. By its class, a three-phase unit has `l2l3`, `l1l3`,
+ * comp2 and comp3 too; a walk-in or reach-in has no split of an air conditioner's but °F of its `box`, at first and
+ * later. `printed` is what the nameplate prints in V; where nobody said it and the line fits another than 208/230 V,
+ * it is asked before anything is judged.
  */
 export const restart = judgement({
   id: 'restart',
