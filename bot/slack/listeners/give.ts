@@ -2,23 +2,13 @@
 import { readOrder, readState, type State } from '../parse.ts';
 import { give } from '../render/call.ts';
 import { troubleWords } from '../tell.ts';
-import { type ActionArgs, asideFrom, carried } from './action.ts';
-import { after, type BotParts, forPerson, nameOf } from './parts.ts';
+import { after, type BotParts, nameOf } from './parts.ts';
 import { asideIn, type ViewArgs, viewClient } from './submission.ts';
-import { draw, openWindow } from './window.ts';
+import { opensOnJob } from './window.ts';
 
-export const openGive =
-  (parts: BotParts) =>
-  async (args: ActionArgs): Promise<void> => {
-    await args.ack();
-    const [read, to] = [readOrder(carried(args.action)), asideFrom(args.body)];
-    if (!read) return;
-    await forPerson(parts, to, ({ id }) =>
-      openWindow(parts, args.body.trigger_id, to, 'Who goes', async (window) =>
-        draw(parts, window, give(await parts.door.whoGoes(id, read.job), read.job)),
-      ),
-    );
-  };
+export const openGive = opensOnJob('Who goes', async (parts, person, job) =>
+  give(await parts.door.whoGoes(person, job), job),
+);
 export const giveSent =
   (parts: BotParts) =>
   async (args: ViewArgs): Promise<void> => {

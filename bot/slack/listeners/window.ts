@@ -3,10 +3,12 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import type { ModalView } from '@slack/types';
 import { WebAPIPlatformError, WebAPIRateLimitedError } from '@slack/web-api';
 import type { CallStep, Person } from '../../../engine/desk/index.ts';
+import { readOrder } from '../parse.ts';
 import { CALL_TITLE, callForm, goOnRow, opened, over, waiting } from '../render/call.ts';
 import { notice } from '../render/modals.ts';
 import { type Aside, lines, tell, troubleWords } from '../tell.ts';
-import { type BotParts, nameOf, placesOf } from './parts.ts';
+import { type ActionArgs, asideFrom, carried } from './action.ts';
+import { type BotParts, forPerson, nameOf, placesOf } from './parts.ts';
 
 /** Tries to draw a window anew, and milliseconds between them. */
 const [TRIES, WAIT] = [3, 300];
@@ -33,6 +35,20 @@ export async function openWindow(
     await draw(parts, id, notice(title, [words ?? 'Something is broken here. Try again.']));
   }
 }
+/** A tap that opens a window about one job, drawn for whoever tapped. */
+export const opensOnJob =
+  (title: string, view: (parts: BotParts, person: string, job: string) => Promise<ModalView>) =>
+  (parts: BotParts) =>
+  async (args: ActionArgs): Promise<void> => {
+    await args.ack();
+    const [read, to] = [readOrder(carried(args.action)), asideFrom(args.body)];
+    if (!read) return;
+    await forPerson(parts, to, ({ id }) =>
+      openWindow(parts, args.body.trigger_id, to, title, async (window) =>
+        draw(parts, window, await view(parts, id, read.job)),
+      ),
+    );
+  };
 export const openCall = (parts: BotParts, trigger: string, to: Aside, work: () => Promise<CallStep>): Promise<void> =>
   openWindow(parts, trigger, to, CALL_TITLE, async (id) => show(parts, id, to, await work()));
 
