@@ -10,16 +10,22 @@ export const refrigeration = flow({
   examples: REFRIGERATION,
   steps: {
     goods: form({
-      say: 'The goods first: their temperature, and for how long the box has been warm?',
-      body: ['Food above 41 °F counts by the hour. The customer moves it, and decides what is thrown away.'],
+      say: 'The goods first: how warm, for how long? Then: what holds the compressor off?',
+      body: [
+        'Food above 41 °F counts by the hour. The customer moves it, and decides what is thrown away.',
+        'Held off or not pulling down: condenser and its fan first. Timer in defrost? Evaporator fans? Thermostat or solenoid? High-pressure reset? Oil safety?',
+      ],
       callouts: [
         {
           level: 'caution',
-          text: 'A cold room: nobody inside alone with the door shut. A leak indoors: out, air, no flame.',
+          text: 'A cold room: nobody inside alone with the door shut. A leak indoors: out, air, no flame. Propane (R-290) on the plate: look, switch nothing.',
         },
       ],
-      why: 'Hours above 41 °F decide how soon somebody has to act.',
-      source: ['41 °F: FDA Food Code, perishable food is kept at or below'],
+      why: 'Hours above 41 °F decide how soon somebody has to act. And in a box the compressor is often held off by something that works.',
+      source: [
+        '41 °F: FDA Food Code, perishable food is kept at or below',
+        'The order: common practice, no single source',
+      ],
       parts: {
         product: degrees('Product temperature', { words: ['product', 'food', 'box'] }),
         hours: hours('Hours above', { optional: true, words: ['hours', 'for'] }),
@@ -33,6 +39,25 @@ export const refrigeration = flow({
           },
           { optional: true },
         ),
+        off: one('Compressor', {
+          nothing: {
+            label: 'Nothing holds it: it is called and doesn’t start',
+            words: ['nothing', 'called', 'hums trips', 'hums and trips', 'doesnt start'],
+          },
+          dirty: {
+            label: 'Condenser dirty or blocked, or its fan still',
+            words: ['dirty', 'condenser dirty', 'plugged', 'blocked', 'grease', 'condenser fan still'],
+          },
+          defrost: { label: 'In defrost', words: ['defrost', 'in defrost', 'timer'] },
+          fans: { label: 'Evaporator fans still', words: ['evap fans', 'fans still', 'evaporator fan'] },
+          stat: {
+            label: 'Thermostat satisfied, or solenoid without a call',
+            words: ['thermostat', 'solenoid', 'satisfied'],
+          },
+          lp: { label: 'Low-pressure switch open', words: ['low pressure', 'lp'] },
+          hp: { label: 'High-pressure switch tripped', words: ['high pressure', 'hp', 'reset'] },
+          oil: { label: 'Oil safety tripped', words: ['oil', 'oil safety', 'oil failure'] },
+        }),
       },
       cant: 'burns',
       next: 'burns',
@@ -41,7 +66,7 @@ export const refrigeration = flow({
       of: { which: 'goods' },
       limits: {},
       quiet: ['calm', 'undecided'],
-      then: { burns: 'propane', calm: 'off', undecided: 'off' },
+      then: { burns: 'propane', calm: 'holds', undecided: 'holds' },
     }),
     propane: verdict({
       verdict: 'flammable-refrigerant-handed-over',
@@ -57,34 +82,18 @@ export const refrigeration = flow({
       raises: 'not-covered',
       then: '!raised',
     }),
-    off: choose({
-      say: 'Compressor off or not pulling down: what do you find?',
-      body: [
-        'The condenser and its fan first. Timer in defrost? Evaporator fans? Thermostat or solenoid? High-pressure reset? Oil safety?',
-      ],
-      why: 'In a box the compressor is often held off by something that works.',
-      source: ['The order: common practice, no single source'],
-      options: {
-        nothing: {
-          label: 'Nothing of these: it is called and doesn’t start',
-          words: ['nothing', 'called', 'hums trips', 'hums and trips', 'doesnt start'],
-          to: '!go-on',
-        },
-        dirty: {
-          label: 'Condenser dirty or blocked, or its fan still',
-          words: ['dirty', 'condenser dirty', 'plugged', 'blocked', 'grease', 'condenser fan still'],
-          to: 'clean',
-        },
-        defrost: { label: 'In defrost', words: ['defrost', 'in defrost', 'timer'], to: 'defrost' },
-        fans: { label: 'Evaporator fans still', words: ['evap fans', 'fans still', 'evaporator fan'], to: 'held' },
-        stat: {
-          label: 'Thermostat satisfied, or solenoid without a call',
-          words: ['thermostat', 'solenoid', 'satisfied'],
-          to: 'held',
-        },
-        lp: { label: 'Low-pressure switch open', words: ['low pressure', 'lp'], to: 'pressure' },
-        hp: { label: 'High-pressure switch tripped', words: ['high pressure', 'hp', 'reset'], to: 'dirt' },
-        oil: { label: 'Oil safety tripped', words: ['oil', 'oil safety', 'oil failure'], to: 'pressure' },
+    holds: judge('box-holds', {
+      of: { seen: 'goods' },
+      limits: {},
+      quiet: ['called', 'dirty', 'defrost', 'box', 'switch', 'tripped', 'undecided'],
+      then: {
+        called: '!go-on',
+        dirty: 'clean',
+        defrost: 'defrost',
+        box: 'held',
+        switch: 'pressure',
+        tripped: 'dirt',
+        undecided: 'dirt',
       },
     }),
     defrost: confirm({
@@ -104,8 +113,8 @@ export const refrigeration = flow({
         'Its figures are read before anybody leaves. The customer watches the goods.',
       ],
       who: 'junior',
-      judged: [],
-      evidence: ['off', 'defrost'],
+      judged: ['holds'],
+      evidence: ['goods', 'defrost'],
       then: '!settled',
     }),
     held: verdict({
@@ -114,8 +123,8 @@ export const refrigeration = flow({
       says: ['The condensing unit has no call. Its dead tests would find nothing.'],
       next: ['A senior leads on at the evaporator and its controls.', 'The customer moves the goods.'],
       who: 'senior',
-      judged: [],
-      evidence: ['off'],
+      judged: ['holds'],
+      evidence: ['goods'],
       raises: 'not-covered',
       then: '!raised',
     }),
@@ -128,8 +137,8 @@ export const refrigeration = flow({
         'The customer moves the goods.',
       ],
       who: 'certified',
-      judged: [],
-      evidence: ['off'],
+      judged: ['holds'],
+      evidence: ['goods'],
       raises: 'verdict',
       then: '!raised',
     }),

@@ -25,6 +25,7 @@ import { hopping } from './control/hop.ts';
 import { outward } from './control/outward.ts';
 import { transformer } from './control/transformer.ts';
 import { airflow } from './cooling/airflow.ts';
+import { boxHolds } from './cooling/box-holds.ts';
 import { condenser } from './cooling/condenser.ts';
 import { heatStrips } from './cooling/heat-strips.ts';
 import { refrigerantCause } from './cooling/refrigerant-cause.ts';
@@ -128,6 +129,7 @@ export const judgements = {
   subcooling,
   'refrigerant-cause': refrigerantCause,
   observed,
+  'box-holds': boxHolds,
   airflow,
   condenser,
   'heat-strips': heatStrips,

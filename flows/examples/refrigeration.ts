@@ -7,7 +7,7 @@ export const REFRIGERATION: readonly Example[] = [
   {
     title: 'A start relay open behind a resistor that reads like a leak: the relay, not the capacitor',
     lines: [
-      ...[...BOX, 'product 47 hours 3 r404a', 'hums trips'],
+      ...[...BOX, 'product 47 hours 3 r404a hums trips'],
       ...['yes', 'breaker, heater, two legs, outlet', 'yes', 'clean, 2 caps, 25 6% 440, two terminals'],
       ...['121 / 0 0 0 / 0 0 / 0 0 0 / 121', '9.3 / 0.2 0.1 / 9.3'],
       ...['contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1', 'start and run', 'wires off', '24.6 case ol'],
@@ -21,7 +21,7 @@ export const REFRIGERATION: readonly Example[] = [
   {
     title: 'Start capacitor alone, the external overload open',
     lines: [
-      ...[...BOX, 'product 47', 'hums trips', 'yes', 'breaker, no other feed, two legs, outlet', 'yes'],
+      ...[...BOX, 'product 47 hums trips', 'yes', 'breaker, no other feed, two legs, outlet', 'yes'],
       ...['clean, 1 cap, two terminals', PROVING, '9.3 / 0.2 / 9.3'],
       ...['contacts .1 .1 coil 12.6 t1g ol t2g ol overload ol', 'start only', 'current', 'resistor one end off'],
       ...['189-227 MFD 330 VAC', 'start 201 bleed 15k contacts ol coil 0.6', 'spin free', 'cr 1.4 cs 4.6 sr 6.0 g ol'],
@@ -40,25 +40,25 @@ export const REFRIGERATION: readonly Example[] = [
   },
   {
     title: 'A refrigerant that burns: over to a senior',
-    lines: [...BOX, 'product 44 r290'],
+    lines: [...BOX, 'product 44 r290 hums trips'],
     then: ['flammable-refrigerant-handed-over'],
     ends: 'raised',
   },
   {
     title: 'It stood in defrost',
-    lines: [...BOX, 'product 43 r404a', 'defrost', 'runs', ...BOX_COOLS],
+    lines: [...BOX, 'product 43 r404a defrost', 'runs', ...BOX_COOLS],
     then: ['stood-in-defrost', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The box holds it off',
-    lines: [...BOX, 'product 43 r404a', 'evap fans'],
+    lines: [...BOX, 'product 43 r404a evap fans'],
     then: ['held-by-the-box'],
     ends: 'raised',
   },
   {
     title: 'Oil safety: certified',
-    lines: [...BOX, 'product 43 r404a', 'oil safety'],
+    lines: [...BOX, 'product 43 r404a oil safety'],
     then: ['pressure-or-oil-safety-open'],
     ends: 'raised',
   },

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { countQuestions, easiestRepair, playCalls } from '../../engine/desk/manual/counted.ts';
 import { may } from '../../engine/desk/rights.ts';
 import type { Subject } from '../../engine/prove/index.ts';
+import { BUS_DEAD, INVERTER } from '../../flows/examples/inverter.ts';
 import { Conversation, machine, PROVES, TO_FIGURES, TO_READINGS } from '../people.ts';
 
 /** Prompts answered until the place is reached, each line one prompt. */
@@ -45,7 +46,10 @@ test('over all worked calls: hands inside within ten questions where nothing but
   expect(counted.map((c) => c.symptom).join('')).toBe('abcdefghijklmnop');
   const inside = Object.fromEntries(counted.map((c) => [c.symptom, c.firstInside]));
   for (const symptom of ['a', 'b', 'c', 'h']) expect(inside[symptom], symptom).toBeLessThanOrEqual(10);
-  // A walk-in asks for its goods, and for what holds it off, before anything else.
+  // A walk-in too, goods and what holds it off included. An inverter's bus is proved dead first: one more.
+  const late = played.filter((p) => p.symptom === 'd' && (p.firstInside ?? 0) > 10);
+  const ofInverters = [...INVERTER, ...BUS_DEAD].map((example) => example.title);
+  expect(late.filter((p) => !ofInverters.includes(p.title)).map((p) => p.title)).toEqual([]);
   expect(inside.d).toBe(11);
   expect(easiestRepair(played)?.questions).toBeLessThanOrEqual(22);
 });

@@ -180,6 +180,7 @@ export const LIMITS = {
   },
   drier: { fall: limit('3', 'Δ°F') },
   'may-burn': {},
+  'box-holds': {},
   'not-pumping': { usualLow: limit('60', '% of RLA') },
   'leak-search': {},
   'reversing-coil': { shorted: limit('4', 'Ω'), low: limit('10', 'Ω'), high: limit('40', 'Ω') },

@@ -31,7 +31,7 @@ y-c 25.6 coil 25.4
 ← dead-block: No capacitor where one is expected
 psc
   ecm | yes | pull-out, breaker, no other feed, two legs, outlet | yes | clean, 0 caps | 121 / 0.2 0 0.1 / 0 0 / 121 | ${BLOCK} → !raised as no-capacitor (an electronic fan)
-  walk-in | product 47 hours 3 r404a | hums trips | yes | breaker, heater, two legs, outlet | yes | clean, 0 caps | 121 / 0 0 0 / 0 0 / 0 0 0 / 121 | contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1 → spin (a walk-in without a capacitor)
+  walk-in | product 47 hours 3 r404a hums trips | yes | breaker, heater, two legs, outlet | yes | clean, 0 caps | 121 / 0 0 0 / 0 0 / 0 0 0 / 121 | contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1 → spin (a walk-in without a capacitor)
 
 ← another-capacitor: A run capacitor of its own for the fan, good
 clean, 2 caps, 45+5 6% 440

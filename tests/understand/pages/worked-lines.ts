@@ -131,7 +131,7 @@ const CALLS: Readonly<Record<string, readonly Row[]>> = {
   ],
   'a walk-in whose start capacitor looks leaky': [
     ['hums trips', {}, ['hums trips'], /Type one of: Outdoor unit silent/],
-    ...['d', 'walk-in', 'box 47 hours 3 r404a', 'hums trips', 'fit ok'],
+    ...['d', 'walk-in', 'box 47 hours 3 r404a hums trips', 'fit ok'],
     ['breaker + unit cooler', { means: ['breaker'], feeds: ['indoor'] }, [], NEEDS],
     'two legs, outlet',
     'locked tagged',

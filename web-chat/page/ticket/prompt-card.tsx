@@ -53,10 +53,13 @@ export function PromptCard({ prompt, view, heading, brief, reply, children }: Ca
       ))}
       <Body lines={prompt.body} brief={brief && step} />
       {prompt.holdSeconds !== undefined && <Hold key={`${prompt.seq}`} seconds={prompt.holdSeconds} />}
+      {/* The one that ended the call stands first: it says what to do now. */}
       {(prompt.kind === 'finished' || prompt.kind === 'signed') &&
-        prompt.verdicts.map((verdict) => (
-          <Verdict key={verdict.place} verdict={verdict} pictures={picturesOf(prompt, verdict.place)} />
-        ))}
+        [...prompt.verdicts]
+          .reverse()
+          .map((verdict) => (
+            <Verdict key={verdict.place} verdict={verdict} pictures={picturesOf(prompt, verdict.place)} />
+          ))}
       <Pictures pictures={pictures} open={open} />
       {view.question !== null && prompt.amends === null && (
         <div class="question">
