@@ -4,6 +4,7 @@ import { TranscriptMismatch } from '../errors.ts';
 import { fingerprint } from '../fingerprint.ts';
 import { replay, type Standing, take } from '../replay.ts';
 import { sha256 } from '../report/digest.ts';
+import { mayConcern } from '../review/attention.ts';
 import { type FastGate, fastGate, isDischarge } from '../review/fast-gate.ts';
 import type { Entry, Text, Units } from '../schema.ts';
 import type { Store } from '../store/port.ts';
@@ -28,9 +29,11 @@ export interface Known {
   readonly lines: Map<string, (TicketLine | null)[]>;
   /** Whose replies are kept, up to `upTo` entries: as `replyKey` names them. */
   readonly replies: Set<string>;
+  /** Entries that a senior may have to look at, up to `upTo`: as `mayConcern` picks them. */
+  readonly concerns: Entry[];
   upTo: number;
 }
-export const nothingKnown = (): Known => ({ lines: new Map(), replies: new Set(), upTo: 0 });
+export const nothingKnown = (): Known => ({ lines: new Map(), replies: new Set(), concerns: [], upTo: 0 });
 /** Lines as they were put in words for somebody who prefers these units; to be added to. */
 export function linesIn({ lines }: Known, units: Units | undefined): (TicketLine | null)[] {
   const key = units === undefined ? '' : `${units.temperature} ${units.pressure}`;
@@ -40,6 +43,12 @@ export function linesIn({ lines }: Known, units: Units | undefined): (TicketLine
 }
 export const replyKey = (by: string, client: string | null): string => JSON.stringify([by, client]);
 const CACHED = 500;
+
+/** Those of a file, kept or about to be. */
+export const concernsOf = ({ entries, known }: File): readonly Entry[] => [
+  ...known.concerns,
+  ...entries.slice(known.upTo).filter(mayConcern),
+];
 
 export interface Files {
   /** The machine of the manual that a job is pinned to. Throws TranscriptMismatch where it is not on the shelf. */
@@ -67,7 +76,10 @@ export function createFiles(store: Store, shelf: readonly Manual[], compiled = c
 
   const remember = (job: string, file: File): File => {
     const { known, entries } = file;
-    for (const { by, client } of entries.slice(known.upTo)) known.replies.add(replyKey(by, client));
+    for (const entry of entries.slice(known.upTo)) {
+      known.replies.add(replyKey(entry.by, entry.client));
+      if (mayConcern(entry)) known.concerns.push(entry);
+    }
     known.upTo = Math.max(known.upTo, entries.length);
     cache.delete(job);
     cache.set(job, file);

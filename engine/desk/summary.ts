@@ -10,7 +10,7 @@ import { type Attention, queuePlace, type Stand } from '../review/risk.ts';
 import type { Prompt } from '../schema.ts';
 import type { Summary } from '../store/port.ts';
 import { cardOf } from './card.ts';
-import type { File } from './files.ts';
+import { concernsOf, type File } from './files.ts';
 import type { JobCard } from './types.ts';
 
 /** Raised when a card says something else of the same record. */
@@ -61,8 +61,8 @@ export function summaryOf(job: string, file: File, at: string, shown: Prompt): {
   return { kept, summary };
 }
 
-export const attentionOf = ({ standing, entries, texts, fast }: File): Attention[] =>
-  attention(standing, entries, (ref) => texts.get(ref.ref) ?? '(removed)', fast);
+export const attentionOf = (file: File): Attention[] =>
+  attention(file.standing, concernsOf(file), ({ ref }) => file.texts.get(ref) ?? '(removed)', file.fast);
 
 /** What the order of the queue asks of a job. */
 function standOf(state: JobCard['state'], { kind }: Prompt): Stand['at'] {

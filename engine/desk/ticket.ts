@@ -31,18 +31,25 @@ export function ticket(
   const standing = new Set(Object.values(memory.facts).map((fact) => fact.seq));
   // What an entry says stays the same: it is put in words once, not at every turn.
   for (let i = known.length; i < entries.length; i++) known.push(lineOf(plan, entries[i] as Entry, entries, said));
-  return known.slice(0, entries.length).flatMap((made, i) => {
+  const lines: TicketLine[] = [];
+  for (const [i, entry] of entries.entries()) {
+    const made = known[i] ?? null;
     // But a name may be another tomorrow.
-    const line = made && NAMING.has(made.kind) ? lineOf(plan, entries[i] as Entry, entries, said) : made;
-    if (line === null || line.place === null) return line ?? [];
+    const line = made && NAMING.has(made.kind) ? lineOf(plan, entry, entries, said) : made;
+    if (line === null) continue;
+    if (line.place === null) {
+      lines.push(line);
+      continue;
+    }
     const stands = standing.has(line.seq);
     const counts = (plan.places.get(line.place)?.gate ?? false) || onTheWay.has(line.place);
-    return {
+    lines.push({
       ...line,
       standing: !stands ? 'fallen' : counts ? 'kept' : 'set-aside',
       amendable: stands && !memory.signed,
-    };
-  });
+    });
+  }
+  return lines;
 }
 
 /** Entries whose line names a person besides whoever made it. */

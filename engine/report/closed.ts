@@ -7,7 +7,7 @@ import type { Conclusion, Entry, Finding, Parts, Units } from '../schema.ts';
 import { askedIn, conclusionIn } from '../units/shown.ts';
 import type { AskStep, Manual } from '../vocabulary.ts';
 import { answerWords, type Resolve } from '../words.ts';
-import { type When, whenIn } from './when.ts';
+import { UTC, type When } from './when.ts';
 
 /** A verdict on the way, with the step that drew it. */
 export interface Drawn {
@@ -48,7 +48,7 @@ export function closed(
   entries: readonly Entry[],
   resolve: Resolve,
   name: (person: string) => string,
-  when: When = whenIn(),
+  when: When = UTC,
   units?: Units,
 ): Closed | null {
   const [plan, memory, here] = [planOf(standing), memoryOf(standing), placeIdOf(standing)];

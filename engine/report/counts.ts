@@ -4,10 +4,9 @@ import type { Entry } from '../schema.ts';
 import type { Count, Counts } from '../store/port.ts';
 import { closed } from './closed.ts';
 import { fittedWords } from './customer.ts';
-import { whenIn } from './when.ts';
+import { UTC } from './when.ts';
 
 /** Null while it is under way, for a training job, and for a call that was only taken: those never count. */
-const UTC = whenIn();
 export function countsOf(standing: Standing, entries: readonly Entry[]): Counts | null {
   // Words that people typed are in no count: what is removed on a wish must not stay in a table.
   const job = closed(

@@ -32,3 +32,6 @@ export function whenIn(zone = 'UTC'): When {
     },
   };
 }
+
+/** Made once: a formatter costs more than all that a turn has to say. */
+export const UTC: When = whenIn();

@@ -24,7 +24,7 @@ export function attention(
   fast: readonly FastGate[],
 ): Attention[] {
   const found = [
-    ...entries.flatMap((e) => ofEntry(standing, e, resolve)),
+    ...entries.filter(mayConcern).flatMap((e) => ofEntry(standing, e, resolve)),
     ...ofVerdicts(standing),
     ...fast.map(ofGate),
   ];
@@ -34,6 +34,10 @@ export function attention(
 }
 
 type Item = Omit<Attention, 'head'>;
+const CONCERNS: ReadonlySet<Entry['kind']> = new Set(['alarmed', 'voided', 'approved', 'raised', 'answered']);
+/** The entries that a senior may have to look at: most of a long record is none of them. */
+export const mayConcern = (e: Entry): boolean => CONCERNS.has(e.kind) || (e.kind === 'noted' && e.body.as === 'hazard');
+
 function ofEntry(standing: Standing, e: Entry, resolve: Resolve): Item[] {
   const item = (kind: Kind, words: string): Item[] => [{ kind, seq: e.seq, words }];
   const typed = (text: TextRef | undefined): string => (text === undefined ? '' : `: ${resolve(text)}`);
@@ -41,7 +45,7 @@ function ofEntry(standing: Standing, e: Entry, resolve: Resolve): Item[] {
     case 'alarmed':
       return item('hazard', `Emergency, ${e.body.hazard}${typed(e.body.text)}`);
     case 'noted':
-      return e.body.as === 'hazard' ? item('hazard', `A word that may mean danger${typed(e.body.text)}`) : [];
+      return item('hazard', `A word that may mean danger${typed(e.body.text)}`);
     case 'voided':
       return item('voided', `The isolation ended, ${VOIDED[e.body.reason]}${typed(e.body.text)}`);
     case 'approved':

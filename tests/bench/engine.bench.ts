@@ -138,8 +138,7 @@ test('twenty questions for a number / as an actor whose snapshot is kept', async
 test('what a job holds of memory', async () => {
   v8.setFlagsFromString('--expose-gc');
   const gc = vm.runInNewContext('gc') as () => void;
-  const look = async (from: number, to: number): Promise<number> => {
-    for (const job of jobs.slice(from, to)) await desk.look('ruth', job);
+  const used = async (): Promise<number> => {
     // Each time also what the last one has left to be let go of.
     for (let i = 0; i < 4; i++) {
       gc();
@@ -147,17 +146,34 @@ test('what a job holds of memory', async () => {
     }
     return process.memoryUsage().heapUsed;
   };
+  const look = async (from: number, to: number): Promise<number> => {
+    for (const job of jobs.slice(from, to)) await desk.look('ruth', job);
+    return used();
+  };
   const each = (name: string, bytes: number, atMost: number): Ratio => ({
     ...{ name, unit: 'bytes', median: bytes, quartiles: [bytes, bytes], rounds: 1, base: 1, subject: bytes },
     ...{ gate: `≤ ${atMost}`, passed: bytes <= atMost },
   });
   await look(0, 50);
   const [few, many] = [await look(50, 100), await look(100, 400)];
-  // More than are kept, twice over: from then on one that comes in lets another go.
-  const [full, fuller] = [await look(400, 2_400), await look(2_400, 6_400)];
+  // The same five hundred are at hand before and after thousands of others: what is more then, those have left behind.
+  const before = await look(500, 1_000);
+  await look(1_000, 9_000);
+  const after = await look(500, 1_000);
+  const fresh = await records(9_000, 300);
+  // Once for what is computed of their answers, which stays as long as the answers; then where they stand by itself.
+  for (const record of fresh) goneOver(record);
+  const without = await used();
+  const standings = fresh.map(goneOver);
+  const standing = ((await used()) - without) / standings.length;
   judge(
     done,
-    each('heap of a job that nobody has looked at for a while', Math.max(0, (fuller - full) / 4_000), 50),
-    each('heap of a job of 40 entries at hand (at most 500 are)', (many - few) / 300, 128 * 1024),
+    each('heap of a job that nobody has looked at for a while', Math.max(0, (after - before) / 8_000), 50),
+    each('heap of where a job of 40 entries stands, beside its entries', standing, 2 * 1024),
+    each(
+      'heap of a job of 40 entries at hand: entries, ticket, what was computed (at most 500 are)',
+      (many - few) / 300,
+      128 * 1024,
+    ),
   );
 });

@@ -65,21 +65,24 @@ function withoutEngine({ store, desk }: { store: Store; desk: Desk }, like: read
     },
   };
 }
-/** A call as the connections below make theirs: opened, then notes. */
+/** A call as the connections below make theirs: opened, the first question answered, then notes. */
 async function recorded(desk: Desk): Promise<Turn[]> {
   const turns = [await desk.open('ines', { title: 'No cool', client: 'like' })];
-  const job = turns[0]?.view.job ?? '';
-  while (turns.length < TURNS) turns.push(await desk.reply('ines', job, { ...NOTE, client: `like-${turns.length}` }));
+  const [job = '', seq = 0] = [turns[0]?.view.job, turns[0]?.view.prompt.seq];
+  while (turns.length < TURNS)
+    turns.push(await desk.reply('ines', job, { ...said(turns.length, seq), client: `like-${turns.length}` }));
   return turns;
 }
 
 const TURNS = 40;
 const NOTE = { kind: 'command', name: 'note', text: 'Rust under the fan leads.' } as const;
+/** What is sent as that turn; `seq` is of the first question. */
+const said = (turn: number, seq: number) => (turn === 1 ? ({ kind: 'text', seq, text: 'd' } as const) : NOTE);
 
 /** Each connection writes notes on a call of its own, and opens the next after forty turns. */
 function people(serving: Serving, cookie: string, slow: number[]): (i: number) => Promise<void> {
   const agent = new Agent({ keepAlive: true, maxSockets: 64 });
-  const calls = new Map<number, { job: string; turns: number }>();
+  const calls = new Map<number, { job: string; turns: number; seq: number }>();
   let count = 0;
   const post = (path: string, body: object): Promise<Turn> =>
     new Promise((resolve, reject) => {
@@ -105,12 +108,14 @@ function people(serving: Serving, cookie: string, slow: number[]): (i: number) =
     const client = `b${++count}`;
     if (!call || call.turns >= TURNS) {
       const { view } = await post('/api/jobs', { title: 'No cool', client });
-      calls.set(i, { job: view.job, turns: 1 });
+      calls.set(i, { job: view.job, turns: 1, seq: view.prompt.seq });
       return;
     }
-    call.turns++;
-    const { entries } = await post(`/api/jobs/${call.job}/replies`, { ...NOTE, client });
-    expect(entries).toHaveLength(1);
+    const { entries, refusal } = await post(`/api/jobs/${call.job}/replies`, {
+      ...said(call.turns++, call.seq),
+      client,
+    });
+    expect([entries.length > 0, refusal]).toEqual([true, null]);
   };
 }
 const p99 = (values: number[]): number => values.sort((a, b) => a - b)[Math.floor(values.length * 0.99)] ?? 0;

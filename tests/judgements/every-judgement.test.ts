@@ -5,7 +5,7 @@ import { judgements } from '../../engine/judgements/index.ts';
 import type { Force, Judgement, Limit } from '../../engine/judgements/judgement.ts';
 import { draw } from '../../engine/picture/draw.ts';
 import { Finding, Parts, type Unit, type Value } from '../../engine/schema.ts';
-import { ASSUMED, FORCE, LIMITS, METER, recorded, SETTINGS, stock, truck } from './fixture.ts';
+import { ASSUMED, FORCE, FORCES, LIMITS, METER } from './fixture.ts';
 
 type Any = Judgement<string, string, string>;
 const all = Object.entries(judgements) as unknown as [keyof typeof LIMITS, Any][];
@@ -21,17 +21,6 @@ const NEVER: Readonly<Record<string, readonly string[]>> = {
   alternative: ['undecided'],
   history: ['undecided'],
 };
-const forces: readonly Force[] = [
-  FORCE,
-  { ...FORCE, equipment: recorded({ herm: '44.1', fan: '4.98' }) },
-  { ...FORCE, meter: ASSUMED, equipment: recorded({ at: '2025-06-03T20:00:00.000Z' }) },
-  { ...FORCE, settings: { ...SETTINGS, tagWithExtraMeasure: false } },
-  {
-    ...FORCE,
-    truck: truck(stock('45+5 440', 2), stock('40 440'), stock('5 440'), stock('45+5 370'), stock('50 440', 0)),
-  },
-];
-
 describe.each(all)('%s', (id, j) => {
   test('is filed under its own id, names its limits, and may stay undecided', () => {
     expect(j.id).toBe(id);
@@ -44,7 +33,7 @@ describe.each(all)('%s', (id, j) => {
     const probe = j.probe(limitsOf(id));
     const expected = j.outcomes.filter((o) => !NEVER[id]?.includes(o)).sort();
     for (const meter of [METER, ASSUMED]) {
-      const reached = forces.flatMap((f) => probe.map((given) => run(id, j, given, { ...f, meter }).outcome));
+      const reached = FORCES.flatMap((f) => probe.map((given) => run(id, j, given, { ...f, meter }).outcome));
       expect([...new Set(reached)].sort()).toEqual(expected);
     }
   });
@@ -60,7 +49,7 @@ describe.each(all)('%s', (id, j) => {
 
   test('whatever it is given, it names one of its outcomes and writes finished sentences', () => {
     fc.assert(
-      fc.property(givenFor(j, limitsOf(id)), fc.constantFrom(...forces), fc.boolean(), (given, force, plain) => {
+      fc.property(givenFor(j, limitsOf(id)), fc.constantFrom(...FORCES), fc.boolean(), (given, force, plain) => {
         const settings = { ...force.settings, rule: plain ? ('plain' as const) : ('doubt' as const) };
         const { outcome, findings } = run(id, j, given, { ...force, settings });
         expect(j.outcomes).toContain(outcome);

@@ -319,3 +319,15 @@ export const labelled = (print: string, of: Partial<CapacitorLabel> = {}): Parts
   const label = { herm, fan: fan ?? null, below: '6', above: '6', printed: true, volts: '440', ...of };
   return { print: { kind: 'label', label, typed: { ref: 'label', hash: '0'.repeat(64) } } };
 };
+
+/** What may be in force when an answer is judged. */
+export const FORCES: readonly Force[] = [
+  FORCE,
+  { ...FORCE, equipment: recorded({ herm: '44.1', fan: '4.98' }) },
+  { ...FORCE, meter: ASSUMED, equipment: recorded({ at: '2025-06-03T20:00:00.000Z' }) },
+  { ...FORCE, settings: { ...SETTINGS, tagWithExtraMeasure: false } },
+  {
+    ...FORCE,
+    truck: truck(stock('45+5 440', 2), stock('40 440'), stock('5 440'), stock('45+5 370'), stock('50 440', 0)),
+  },
+];

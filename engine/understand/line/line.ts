@@ -23,7 +23,7 @@ export function readLine(text: string, parts: readonly Part[]): LineReading {
   const [only, ...more] = asked;
   if (only && more.length === 0 && (only.kind === 'label' || only.kind === 'note'))
     return { given: { [only.key]: trimmed }, unread: [] };
-  const line = new Line(trimmed, asked, lexiconOf(parts, asked));
+  const line = new Line(trimmed, asked, lexiconOf(asked));
   const given: GivenParts = {
     ...claimLabel(line),
     ...claimPlate(line),
@@ -36,12 +36,21 @@ export function readLine(text: string, parts: readonly Part[]): LineReading {
   return noted(note.key, given, unread, line.lexicon.fields.length > 0);
 }
 
-/** Made once for a question: its parts are data that never change. */
-const lexicons = new WeakMap<readonly Part[], Lexicon>();
-function lexiconOf(parts: readonly Part[], asked: readonly Part[]): Lexicon {
-  const known = lexicons.get(parts) ?? new Lexicon(asked);
-  lexicons.set(parts, known);
-  return known;
+/**
+ * Made once for a question, which costs more than reading a line by it. Told apart by what is asked: a question is made
+ * anew at every turn, and what it remembers has no part in what a word means.
+ */
+const lexicons = new Map<string, Lexicon>();
+/** More than all pages have questions; those with a list of what a truck carries come and go. */
+const KEPT = 1_000;
+function lexiconOf(asked: readonly Part[]): Lexicon {
+  const key = JSON.stringify(asked, (name, value) => (name === 'remembered' ? undefined : value));
+  const lexicon = lexicons.get(key) ?? new Lexicon(asked);
+  lexicons.delete(key);
+  lexicons.set(key, lexicon);
+  const oldest = lexicons.keys().next().value;
+  if (lexicons.size > KEPT && oldest !== undefined) lexicons.delete(oldest);
+  return lexicon;
 }
 
 /** The rest is the note; numbers stay unread where numbers are asked, so that they are asked for and not buried. */
