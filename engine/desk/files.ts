@@ -9,7 +9,8 @@ import { type FastGate, fastGate, isDischarge } from '../review/fast-gate.ts';
 import type { Entry, Text, Units } from '../schema.ts';
 import type { Store } from '../store/port.ts';
 import type { Manual } from '../vocabulary.ts';
-import { NotFound, type TicketLine } from './types.ts';
+import { nothingWorded, type Worded } from './ticket.ts';
+import { NotFound } from './types.ts';
 
 /** A job as read: its entries, the words behind them, and where it stands. */
 export interface File {
@@ -25,8 +26,8 @@ export interface File {
  * turn itself. Shared by a job's files as it grows, since entries are only added.
  */
 export interface Known {
-  /** Lines of the ticket, by their entry's place, for each of the units that somebody reads them in. */
-  readonly lines: Map<string, (TicketLine | null)[]>;
+  /** Lines of the ticket, for each of the units that somebody reads them in. */
+  readonly lines: Map<string, Worded>;
   /** Whose replies are kept, up to `upTo` entries: as `replyKey` names them. */
   readonly replies: Set<string>;
   /** Entries that a senior may have to look at, up to `upTo`: as `mayConcern` picks them. */
@@ -35,9 +36,9 @@ export interface Known {
 }
 export const nothingKnown = (): Known => ({ lines: new Map(), replies: new Set(), concerns: [], upTo: 0 });
 /** Lines as they were put in words for somebody who prefers these units; to be added to. */
-export function linesIn({ lines }: Known, units: Units | undefined): (TicketLine | null)[] {
+export function linesIn({ lines }: Known, units: Units | undefined): Worded {
   const key = units === undefined ? '' : `${units.temperature} ${units.pressure}`;
-  const known = lines.get(key) ?? [];
+  const known = lines.get(key) ?? nothingWorded();
   lines.set(key, known);
   return known;
 }

@@ -5,8 +5,12 @@ import { readCommand, readHazard } from '../understand/index.ts';
 /** Half surrogates and NUL can't be kept in every database, nor hashed as RFC 8785 JSON. */
 export const wellFormed = (text: string): string =>
   text.replace(/[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]|\0/g, '\uFFFD');
-export const clean = (reply: Reply): Reply =>
-  JSON.parse(JSON.stringify(reply), (_, v) => (typeof v === 'string' ? wellFormed(v) : v)) as Reply;
+export function clean(reply: Reply): Reply {
+  const text = JSON.stringify(reply);
+  // As JSON they are escapes, and nothing else that is typed is written by these.
+  if (!/\\u(?:0000|d[89a-f])/i.test(text)) return JSON.parse(text) as Reply;
+  return JSON.parse(text, (_, v) => (typeof v === 'string' ? wellFormed(v) : v)) as Reply;
+}
 
 /** Anybody who is signed in may say stop, call an emergency, report power or a lock, or leave a note, on any job. */
 const OPEN_TO_ALL: readonly string[] = ['alarm', 'stop', 'power is back', 'lock is off', 'senior', 'note'];

@@ -19,35 +19,48 @@ export interface Said {
   readonly units?: Units | undefined;
 }
 
-/** @param known lines by their entry's place, as far as they were made so; those that are made now are added. */
+/** Lines as they were put in words so far, which stays the same: a turn words only what it has added. */
+export interface Worded {
+  readonly lines: TicketLine[];
+  /** Of which lines something may be otherwise tomorrow, as places in `lines`: whether an answer counts, a name. */
+  readonly changing: number[];
+  /** How many entries are in them; some have no line. */
+  upTo: number;
+}
+export const nothingWorded = (): Worded => ({ lines: [], changing: [], upTo: 0 });
+
+/** @param known to be added to; it may hold more than these entries, as they have grown for somebody else. */
 export function ticket(
   s: Standing,
   entries: readonly Entry[],
   said: Said,
-  known: (TicketLine | null)[] = [],
+  known: Worded = nothingWorded(),
 ): TicketLine[] {
   const [plan, memory] = [planOf(s), memoryOf(s)];
+  for (; known.upTo < entries.length; known.upTo++) {
+    const line = lineOf(plan, entries[known.upTo] as Entry, entries, said);
+    if (line === null) continue;
+    if (line.place !== null || NAMING.has(line.kind)) known.changing.push(known.lines.length);
+    known.lines.push(line);
+  }
+  const lines = [...known.lines];
+  while ((lines.at(-1)?.seq ?? 0) > entries.length) lines.pop();
   const onTheWay = new Set(route(plan, memory).passed.map((p) => p.id));
   const standing = new Set(Object.values(memory.facts).map((fact) => fact.seq));
-  // What an entry says stays the same: it is put in words once, not at every turn.
-  for (let i = known.length; i < entries.length; i++) known.push(lineOf(plan, entries[i] as Entry, entries, said));
-  const lines: TicketLine[] = [];
-  for (const [i, entry] of entries.entries()) {
-    const made = known[i] ?? null;
-    // But a name may be another tomorrow.
-    const line = made && NAMING.has(made.kind) ? lineOf(plan, entry, entries, said) : made;
-    if (line === null) continue;
+  for (const i of known.changing) {
+    const line = lines[i];
+    if (!line) continue;
     if (line.place === null) {
-      lines.push(line);
+      lines[i] = lineOf(plan, entries[line.seq - 1] as Entry, entries, said) ?? line;
       continue;
     }
     const stands = standing.has(line.seq);
     const counts = (plan.places.get(line.place)?.gate ?? false) || onTheWay.has(line.place);
-    lines.push({
+    lines[i] = {
       ...line,
       standing: !stands ? 'fallen' : counts ? 'kept' : 'set-aside',
       amendable: stands && !memory.signed,
-    });
+    };
   }
   return lines;
 }

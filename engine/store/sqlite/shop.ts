@@ -33,9 +33,22 @@ export function createShop(db: Database, commits: Commits): Shop {
   const people = one('select body from person order by rowid');
   const savePerson = upsert('person', 'id', 'body');
   // Every turn asks for the people several times, and they change once a month: read anew only after a write. SQLite's
-  // data_version changes with each commit of another connection, and with none of our own.
+  // data_version changes with each commit of another connection, and with none of our own; it is asked for once within a
+  // turn of the event loop, since all that is asked in it is asked at the same moment.
   const version = db.prepare<[], number>('pragma data_version').pluck();
   let known: { at: number | null; people: readonly Person[] } = { at: null, people: [] };
+  let justLooked = false;
+  const crew = (): readonly Person[] => {
+    if (justLooked && known.at !== null) return known.people;
+    justLooked = true;
+    setImmediate(() => {
+      justLooked = false;
+    });
+    const at = version.get() ?? null;
+    if (at === null || known.at !== at)
+      known = { at, people: people.all().map((body) => Object.freeze(json(body) as Person)) };
+    return known.people;
+  };
   const settings = one('select body from settings');
   const saveSettings = upsert('settings', 'key', 'body');
   const meta = one('select value from meta where key = ?');
@@ -94,13 +107,7 @@ export function createShop(db: Database, commits: Commits): Shop {
     });
 
   return {
-    people: () =>
-      guarded(() => {
-        const at = version.get() ?? null;
-        if (at === null || known.at !== at)
-          known = { at, people: people.all().map((body) => Object.freeze(json(body) as Person)) };
-        return [...known.people];
-      }),
+    people: () => guarded(() => [...crew()]),
     savePerson: (person) =>
       commits.write(() => {
         known = { at: null, people: [] };
