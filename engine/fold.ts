@@ -6,7 +6,7 @@ import { noticed, reopen, voidAll, withdraw } from './forget.ts';
 import { judgedAnew } from './judged-anew.ts';
 import { showsOneSection } from './judgements/read.ts';
 import { isTaken, judged } from './known.ts';
-import { type Fact, type Memory, NO_ISOLATION } from './memory.ts';
+import { type Fact, type JobFact, type Memory, NO_ISOLATION } from './memory.ts';
 import type { Entry, Equipment, Parts, Truck } from './schema.ts';
 
 export const older = (at: string, said: string | null): string => (said !== null && said < at ? said : at);
@@ -26,6 +26,8 @@ export const fold = (plan: Plan, before: Memory, entry: Entry): Memory =>
   judgedAnew(plan, before, folded(plan, before, entry));
 
 function folded(plan: Plan, before: Memory, entry: Entry): Memory {
+  // Nearly every entry is an answer: it copies what is known once.
+  if (entry.kind === 'answered') return answered(plan, before, entry);
   const memory: Memory = { ...before, last: entry.seq, at: entry.at };
   const moved: Memory = { ...memory, since: entry.seq };
   switch (entry.kind) {
@@ -40,8 +42,6 @@ function folded(plan: Plan, before: Memory, entry: Entry): Memory {
       return { ...memory, meters: { ...memory.meters, [entry.body.person]: entry.body.meter } };
     case 'assigned':
       return { ...memory, assigned: withOne(memory.assigned, entry.body.to) };
-    case 'answered':
-      return answered(plan, { ...moved, notices: [], explained: [] }, entry);
     case 'amended':
       return amended(plan, moved, entry);
     case 'withdrawn': {
@@ -127,25 +127,26 @@ export function placeOf(memory: Memory, seq: number): string | null {
   return null;
 }
 
-function answered(plan: Plan, memory: Memory, entry: Entry & { kind: 'answered' }): Memory {
+function answered(plan: Plan, before: Memory, entry: Entry & { kind: 'answered' }): Memory {
   const { place: id, parts, skipped, offline } = entry.body;
   const place = plan.places.get(id);
   if (!place || !('parts' in place.step)) throw new TranscriptMismatch(`entry ${entry.seq}: no question at ${id}`);
-  const at = older(entry.at, entry.said);
+  const said = older(entry.at, entry.said);
   const fact: Fact = {
     seq: entry.seq,
     by: entry.by,
-    at,
+    at: said,
     parts,
     skipped: skipped !== undefined,
     offline: offline === true,
     amended: null,
   };
-  const job = jobFacts(place, memory.job, parts, entry, entry.seq);
-  const kept = { ...memory, facts: { ...memory.facts, [id]: fact }, job };
+  const job = jobFacts(place, before.job, parts, entry, entry.seq);
+  const now = { last: entry.seq, at: entry.at, since: entry.seq, notices: [], explained: [] };
+  const kept: Memory = { ...before, ...now, facts: { ...before.facts, [id]: fact }, job };
   const newPart = place.step.act === 'fit' && parts.ok?.kind === 'choice' && parts.ok.chosen[0] === 'done';
   const then = newPart ? { ...kept, fitted: { ...kept.fitted, [place.round]: job } } : kept;
-  return heldSince(moreSections(plan, then, place, parts), place, entry.by, at);
+  return heldSince(moreSections(plan, then, place, parts), place, entry.by, said);
 }
 
 /** The print shows two sections where the look showed one: what is left in the other was never measured. */
@@ -165,17 +166,19 @@ function moreSections(plan: Plan, memory: Memory, place: Place, parts: Parts): M
 /** Answers kept by name for the whole job; what was not taken overwrites nothing. */
 function jobFacts(place: Place, job: Memory['job'], parts: Parts, entry: Entry, of: number): Memory['job'] {
   if (!('parts' in place.step)) return job;
-  const out = { ...job };
+  let out: Record<string, JobFact> | null = null;
   for (const [key, spec] of Object.entries(place.step.parts)) {
     const value = parts[key];
-    if (spec.as !== undefined && isTaken(value))
-      out[jobName(spec.as, place)] = { seq: entry.seq, of, by: entry.by, part: key, value };
+    if (spec.as === undefined || !isTaken(value)) continue;
+    out ??= { ...job };
+    out[jobName(spec.as, place)] = { seq: entry.seq, of, by: entry.by, part: key, value };
   }
-  return out;
+  return out ?? job;
 }
 
 /** The first to answer a gate holds the lock; the holder's answers, and only theirs, keep the isolation young. */
 function heldSince(memory: Memory, place: Place, by: string, at: string): Memory {
+  if (!place.gate && Object.keys(memory.isolations).length === 0) return memory;
   const isolations = { ...memory.isolations };
   for (const cabinet of new Set([...Object.keys(isolations), ...(place.gate ? [place.cabinet] : [])])) {
     const now = isolations[cabinet] ?? NO_ISOLATION;
