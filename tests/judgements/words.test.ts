@@ -3,35 +3,23 @@
  * outcome, and each finding as it is read. The stored pages are read by a reviewer; a changed word or figure shows in them.
  */
 import { expect, test } from 'vitest';
-import { flatten } from '../../engine/flatten.ts';
 import { judgements } from '../../engine/judgements/index.ts';
-import type { Force, Judgement, Limit } from '../../engine/judgements/judgement.ts';
+import type { Force, Judgement } from '../../engine/judgements/judgement.ts';
 import { draw } from '../../engine/picture/draw.ts';
 import type { Finding, Parts, Value } from '../../engine/schema.ts';
-import { SHELF } from '../../flows/index.ts';
-import { LIMITS as MANUAL } from '../../flows/limits.ts';
 import { ASSUMED, FORCE, FORCES, LIMITS } from './fixture.ts';
+import { type Limits, limitsGiven } from './manual-limits.ts';
 
 type Any = Judgement<string, string, string>;
-type Limits = Readonly<Record<string, Limit>>;
-const PUBLISHED: Readonly<Record<string, Limits | undefined>> = MANUAL;
 
-/** Judgement → the limits of the places that use it, each set once; those that no page uses have the manual's, or the tests' own. */
-const used = new Map<string, Map<string, Limits>>(Object.keys(judgements).map((id) => [id, new Map()]));
-for (const manual of SHELF)
-  for (const { step } of flatten(manual).places.values()) {
-    const here = step.verb === 'judge' ? [step] : 'shows' in step ? (step.shows ?? []) : [];
-    for (const { judgement, limits } of here) used.get(judgement)?.set(JSON.stringify(limits), limits);
-  }
-const cases = [...used].flatMap(([id, sets]) => {
-  const spare =
-    PUBLISHED[id.replace(/-(\w)/g, (_, letter) => letter.toUpperCase())] ?? LIMITS[id as keyof typeof LIMITS];
-  const all = sets.size > 0 ? [...sets.values()] : [spare as Limits];
+const cases = (Object.keys(judgements) as (keyof typeof judgements)[]).flatMap((id) => {
+  const given = limitsGiven(id);
+  const all = given.length > 0 ? given : [LIMITS[id]];
   return all.map((limits, i) => ({ id, limits, page: i === 0 ? id : `${id}-${i + 1}` }));
 });
 
 test.for(cases)('$page', async ({ id, limits, page }) => {
-  const j = judgements[id as keyof typeof judgements] as unknown as Any;
+  const j = judgements[id] as unknown as Any;
   const lines = j.probe(limits).flatMap((given) => {
     const told = new Set([says(j, given, limits, FORCE)]);
     const otherwise = OTHERS.flatMap(([under, force]) => {
