@@ -73,6 +73,16 @@ const liquid = {
   high: limit('15', 'Δ°F', `subcooling where no label says, ${PRACTICE}`),
 };
 
+/** A compressor's amps against its nameplate, at its restart and beside the air. */
+const compressor = {
+  nearLocked: limit('0.8', 'share of LRA', `${OURS}: from here a compressor counts as not starting`),
+  mccRatio: limit(
+    '1.56',
+    'times RLA',
+    'a trade glossary and a tip page (secondary sources); some makers divide by 1.44; what is printed governs',
+  ),
+};
+
 export const LIMITS = {
   absence: { dead, live, ...known },
   bridge: { dead, ...known },
@@ -101,13 +111,8 @@ export const LIMITS = {
     ...plateVolts,
     linesApart: limit('5', '%', 'unbalance not recommended above, NEMA (secondary source)'),
     legsApart: limit('10', '%', `amps of three legs, ${PRACTICE}`),
+    ...compressor,
     boxFall: limit('2', '°F', `${OURS}: a box that fell by less in 20 minutes does not pull down`),
-    nearLocked: limit('0.8', 'share of LRA', `${OURS}: from here a compressor counts as not starting`),
-    mccRatio: limit(
-      '1.56',
-      'times RLA',
-      'a trade glossary and a tip page (secondary sources); some makers divide by 1.44; what is printed governs',
-    ),
     idle: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
     dropAsk: limit('3', 'V', `L1–L2 less T1–T2: from here each pole is read, ${PRACTICE}`),
     sag: limit('10', '%', `fall of the volts while starting, ${PRACTICE}`),
@@ -274,27 +279,10 @@ export const LIMITS = {
     singlePhase: limit('65', '%', `${OURS}: two lines at most this share of the third`),
     highLeg: limit('10', '%', `${OURS}: a leg this close to √3 times the others is a high leg`),
   },
-  runningAmps: {
-    nearLocked: limit('0.8', 'share of LRA', `${OURS}: from here a compressor counts as not starting`),
-    idle: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
-    mccRatio: limit(
-      '1.56',
-      'times RLA',
-      'a trade glossary and a tip page (secondary sources); what is printed governs',
-    ),
-    usualLow: limit('60', '% of RLA', `usual running current, ${PRACTICE}`),
-    usualHigh: limit('85', '% of RLA', `usual running current, ${PRACTICE}`),
-    legs: limit('10', '%', `unbalance of three legs’ amps, ${PRACTICE}`),
-  },
   /** Both run by ear: below two amps the compressor doesn’t. */
-  bothRun: {
-    nearLocked: limit('0.8', 'share of LRA', `${OURS}: from here a compressor counts as not starting`),
+  runningAmps: {
+    ...compressor,
     idle: limit('2', 'A', `${PRACTICE}: below 2 A the compressor is not what draws`),
-    mccRatio: limit(
-      '1.56',
-      'times RLA',
-      'a trade glossary and a tip page (secondary sources); what is printed governs',
-    ),
     usualLow: limit('60', '% of RLA', `usual running current, ${PRACTICE}`),
     usualHigh: limit('85', '% of RLA', `usual running current, ${PRACTICE}`),
     legs: limit('10', '%', `unbalance of three legs’ amps, ${PRACTICE}`),

@@ -54,7 +54,7 @@ export const bothRun = flow({
     }),
     running: judge('running-amps', {
       of: { amps: 'amps', plate: 'plate' },
-      limits: LIMITS.bothRun,
+      limits: LIMITS.runningAmps,
       quiet: ['running', 'undecided'],
       then: {
         running: 'heat',

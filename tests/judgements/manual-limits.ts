@@ -16,7 +16,6 @@ const ELSEWHERE: Partial<Record<Id, readonly Limits[]>> = {
   more: ['1', '2'].map((value) => ({
     than: { value, unit: 'count', source: value === '1' ? 'one part' : 'two parts' },
   })),
-  'running-amps': [LIMITS.bothRun],
   'section-ohms': [LIMITS.ohms],
   'section-values': [LIMITS.sections],
   'volts-held': [LIMITS.during],
