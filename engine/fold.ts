@@ -29,6 +29,7 @@ function folded(plan: Plan, before: Memory, entry: Entry): Memory {
   // Nearly every entry is an answer: it copies what is known once.
   if (entry.kind === 'answered') return answered(plan, before, entry);
   const memory: Memory = { ...before, last: entry.seq, at: entry.at };
+  if (entry.kind === 'noted' && onlyAdds(plan, entry)) return memory;
   const moved: Memory = { ...memory, since: entry.seq };
   switch (entry.kind) {
     case 'opened':
@@ -85,9 +86,7 @@ function folded(plan: Plan, before: Memory, entry: Entry): Memory {
       if (!memory.truck) return memory;
       return carried(memory, entry.seq, leftOf(memory.truck, entry.body.item, entry.body.left));
     case 'noted':
-      if (entry.body.as === 'hazard') return { ...moved, hazard: { seq: entry.seq, by: entry.by } };
-      if (entry.body.as === 'old-mark') return { ...moved, hazard: null };
-      return memory;
+      return { ...moved, hazard: entry.body.as === 'hazard' ? { seq: entry.seq, by: entry.by } : null };
     default:
       return unreachable(entry);
   }

@@ -10,7 +10,9 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { createDesk, type Desk, randomHex } from '../../engine/desk/index.ts';
 import { openSqlite, type Store } from '../../engine/store/index.ts';
 import { openPostgres } from '../../engine/store/postgres/open.ts';
+import { soughtIn } from '../../engine/store/sought.ts';
 import { createCommits } from '../../engine/store/sqlite/commits.ts';
+import { createEnds } from '../../engine/store/sqlite/ends.ts';
 import { createJournal } from '../../engine/store/sqlite/journal.ts';
 import { SHELF } from '../../flows/index.ts';
 import { personOf } from '../desk/shop.ts';
@@ -70,7 +72,7 @@ test.each([
   );
   const [alone, group] = dbs.map((db) => {
     const commits = createCommits(db);
-    return { ...createJournal(db, commits), flush: commits.flush };
+    return { ...createJournal(db, commits, createEnds(db)), flush: commits.flush };
   });
   if (!alone || !group) throw new Error('no journal');
   const now = <T>(work: Promise<T>): Promise<T> => {
@@ -97,6 +99,7 @@ test.each([
   for (const db of dbs) db.close();
 });
 
+/** The pool writes the same rows and tells of them as well, each append in a transaction of its own. */
 test('PostgreSQL, append under 64 clients / plain pool of 16', async () => {
   const server: PostgresServer = await startPostgres({ fsync: true });
   try {
@@ -104,7 +107,8 @@ test('PostgreSQL, append under 64 clients / plain pool of 16', async () => {
     const store = await openPostgres(url);
     const pool = new pg.Pool({ connectionString: url, max: 16 });
     const plain = clients(
-      async (job, seq, [entry], [text]) => {
+      async (job, seq, entries, texts) => {
+        const [[entry], [text]] = [entries, texts];
         const client = await pool.connect();
         try {
           await client.query('begin');
@@ -134,6 +138,14 @@ test('PostgreSQL, append under 64 clients / plain pool of 16', async () => {
             text: 'update board set last_seq = $2, updated = $3 where job = (select key from job where id = $1)',
             values: [job, seq + 1, entry?.at],
           });
+          const found = soughtIn({ job, expected: seq, entries, texts, summary: null });
+          await client.query({
+            name: 'sought',
+            text: `insert into sought (token, list, id, seq) select * from unnest($1::text[], $2::text[], $3::text[], $4::int[])
+              on conflict do nothing`,
+            values: [0, 1, 2, 3].map((column) => found.map((row) => row[column])),
+          });
+          await client.query({ name: 'told', text: `select pg_notify('bench', '')` });
           await client.query('commit');
           return 'kept';
         } finally {

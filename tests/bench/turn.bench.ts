@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { createDesk, type Desk, randomHex, type Turn } from '../../engine/desk/index.ts';
 import { openSqlite, type Store } from '../../engine/store/index.ts';
+import type { Summary } from '../../engine/store/port.ts';
 import { SHELF } from '../../flows/index.ts';
 import { personOf } from '../desk/shop.ts';
 import { PEOPLE } from '../people.ts';
@@ -31,46 +32,73 @@ afterAll(async () => {
 async function shop(name: string): Promise<{ store: Store; desk: Desk }> {
   const store = await openSqlite(join(folder, `${name}.db`));
   for (const person of Object.values(PEOPLE)) await store.savePerson(personOf(person));
-  return { store, desk: createDesk({ store, shelf: SHELF, clock: () => new Date(), random: randomHex }) };
+  return { store, desk: deskOn(store) };
 }
+const deskOn = (store: Store): Desk => createDesk({ store, shelf: SHELF, clock: () => new Date(), random: randomHex });
 
 /**
  * The same answers from the same store, to the byte but for ids, with nothing thought about in between: `like` is a call
- * of the same kind, answer by answer.
+ * of the same kind, turn by turn, with the line of the list that was kept beside it.
  */
-function withoutEngine({ store, desk }: { store: Store; desk: Desk }, like: readonly Turn[]): Desk {
+function withoutEngine({ store, desk }: { store: Store; desk: Desk }, like: readonly Like[]): Desk {
   const ends = new Map<string, ReturnType<typeof written>['entries'][number]>();
   const turns = new Map<string, number>();
-  const answer = (job: string, entries: Turn['entries']): Turn => {
+  const next = (job: string): Like => {
     const count = turns.get(job) ?? 0;
     turns.set(job, count + 1);
     const turn = like[count];
     if (!turn) throw new Error(`turn ${count} was not recorded`);
-    return { ...turn, entries, view: { ...turn.view, job } };
+    return turn;
   };
+  const answer = (job: string, { turn }: Like, entries: Turn['entries']): Turn => ({
+    ...turn,
+    entries,
+    view: { ...turn.view, job },
+  });
   return {
     ...desk,
     async open() {
       const job = randomHex(16);
       const { entries, texts } = written(job, undefined);
-      await store.create(job, entries, texts);
+      const turn = next(job);
+      await store.create(job, entries, texts, turn.summary);
       if (entries[0]) ends.set(job, entries[0]);
-      return answer(job, entries);
+      return answer(job, turn, entries);
     },
     async reply(by, job, reply) {
       const { entries, texts } = written(job, ends.get(job), { by, client: reply.client });
-      await store.append(job, (entries[0]?.seq ?? 1) - 1, entries, texts);
+      const turn = next(job);
+      await store.append(job, (entries[0]?.seq ?? 1) - 1, entries, texts, turn.summary);
       if (entries[0]) ends.set(job, entries[0]);
-      return answer(job, entries);
+      return answer(job, turn, entries);
     },
   };
 }
+interface Like {
+  readonly turn: Turn;
+  readonly summary: Summary | undefined;
+}
 /** A call as the connections below make theirs: opened, the first question answered, then notes. */
-async function recorded(desk: Desk): Promise<Turn[]> {
-  const turns = [await desk.open('ines', { title: 'No cool', client: 'like' })];
-  const [job = '', seq = 0] = [turns[0]?.view.job, turns[0]?.view.prompt.seq];
-  while (turns.length < TURNS)
-    turns.push(await desk.reply('ines', job, { ...said(turns.length, seq), client: `like-${turns.length}` }));
+async function recorded({ store }: { store: Store }): Promise<Like[]> {
+  let summary: Summary | undefined;
+  const overheard: Store = {
+    ...store,
+    create(...of) {
+      summary = of[3];
+      return store.create(...of);
+    },
+    append(...of) {
+      summary = of[4];
+      return store.append(...of);
+    },
+  };
+  const desk = deskOn(overheard);
+  const turns = [{ turn: await desk.open('ines', { title: 'No cool', client: 'like' }), summary }];
+  const { job, prompt } = (turns[0] as Like).turn.view;
+  while (turns.length < TURNS) {
+    const turn = await desk.reply('ines', job, { ...said(turns.length, prompt.seq), client: `like-${turns.length}` });
+    turns.push({ turn, summary });
+  }
   return turns;
 }
 
@@ -123,7 +151,7 @@ const p99 = (values: number[]): number => values.sort((a, b) => a - b)[Math.floo
 test('a full turn / the same server with the engine left out, 64 connections', async () => {
   const [whole, bare] = [await shop('whole'), await shop('bare')];
   const servings = [
-    await serve({ ...bare, desk: withoutEngine(bare, await recorded(bare.desk)), pageFolder: page }),
+    await serve({ ...bare, desk: withoutEngine(bare, await recorded(bare)), pageFolder: page }),
     await serve({ ...whole, pageFolder: page }),
   ] as const;
   const [slowBare, slowWhole]: [number[], number[]] = [[], []];

@@ -6,9 +6,10 @@ import { ENTRY_COLUMNS, fromText, toRow, WORDS_COLUMNS } from '../rows.ts';
 import { soughtIn } from '../sought.ts';
 import { createWatchers } from '../watchers.ts';
 import type { Commits } from './commits.ts';
+import type { Ends } from './ends.ts';
 import { soughtWriter } from './sought.ts';
 
-export function createJournal(db: Database, commits: Commits): Pick<Store, 'create' | 'append' | 'watch'> {
+export function createJournal(db: Database, commits: Commits, ends: Ends): Pick<Store, 'create' | 'append' | 'watch'> {
   const addJob = db.prepare('insert into job (id) values (?)');
   const keyOf = db.prepare<[string], number>('select key from job where id = ?').pluck();
   const lastOf = db.prepare<[number], number>('select coalesce(max(seq), 0) from entry where job = ?').pluck();
@@ -35,8 +36,11 @@ export function createJournal(db: Database, commits: Commits): Pick<Store, 'crea
 
   return {
     ...writing(async (one) => {
-      const outcome = await commits.write(() => write(one));
-      if (outcome === 'kept') for (const entry of one.entries) tell(one.job, entry);
+      const [outcome, at] = await commits.write(() => [write(one), ends.version()] as const);
+      if (outcome === 'kept') {
+        ends.set(one.job, endOf(one), at);
+        for (const entry of one.entries) tell(one.job, entry);
+      }
       return outcome;
     }),
     watch,

@@ -8,6 +8,7 @@ import { NotKept, type Store } from '../port.ts';
 import { createBoard, fillBoard } from './board.ts';
 import { createCommits } from './commits.ts';
 import { createCounts } from './counts.ts';
+import { createEnds } from './ends.ts';
 import { createForget } from './forget.ts';
 import { createJournal } from './journal.ts';
 import { MIGRATIONS } from './migrations.ts';
@@ -49,21 +50,22 @@ export async function storeOn(db: Database.Database): Promise<Store> {
   db.pragma('secure_delete = on');
   await migrate(db);
   const commits = createCommits(db);
+  const ends = createEnds(db);
   const close = (): void => {
     commits.flush();
     db.close();
   };
   return {
-    ...createReading(db),
+    ...createReading(db, ends),
     ...createBoard(db),
     ...createSought(db),
-    ...createShop(db, commits),
+    ...createShop(db, commits, ends),
     ...createPhotos(db),
     ...createSayings(db).port,
     ...createShares(db, commits),
     ...createCounts(db),
     ...createForget(db),
-    ...createJournal(db, commits),
+    ...createJournal(db, commits, ends),
     close: () => guarded(close),
   };
 }

@@ -2,11 +2,12 @@
 import type { Database } from 'better-sqlite3';
 import { Damaged, type JobRow, type Store } from '../port.ts';
 import { ENTRY_COLUMNS, toEntries, toTexts, WORDS_COLUMNS } from '../rows.ts';
+import type { Ends } from './ends.ts';
 import { guarded } from './trouble.ts';
 
 const OF_JOB = 'where job = (select key from job where id = ?)';
 
-export function createReading(db: Database): Pick<Store, 'read' | 'readAfter' | 'byClient' | 'jobs'> {
+export function createReading(db: Database, ends: Ends): Pick<Store, 'read' | 'readAfter' | 'byClient' | 'jobs'> {
   const entries = db.prepare(`select ${ENTRY_COLUMNS} from entry ${OF_JOB} and seq > ? order by seq`).raw();
   const words = db.prepare(`select ${WORDS_COLUMNS} from words ${OF_JOB} and seq > ? order by rowid`).raw();
   // A job has some tens of entries: going through them costs less than one more index on every append.
@@ -18,8 +19,11 @@ export function createReading(db: Database): Pick<Store, 'read' | 'readAfter' | 
 
   const readAfter: Store['readAfter'] = (job, seq) =>
     ofJob(job, () => {
+      const at = ends.version();
+      if (seq > 0 && ends.isEnd(job, seq)) return { entries: [], texts: [] };
       // Entries first: words that another process adds in between are then too many, never too few.
       const found = toEntries(job, entries.all(job, seq), seq);
+      if (seq + found.length > 0) ends.set(job, seq + found.length, at);
       return { entries: found, texts: found.length === 0 ? [] : toTexts(job, words.all(job, seq)) };
     });
   return {

@@ -6,6 +6,7 @@ import type { Settings } from '../../schema.ts';
 import type { Session, Sheet, ShopRows, SignIn, Store } from '../port.ts';
 import { json } from '../rows.ts';
 import type { Commits } from './commits.ts';
+import type { Ends } from './ends.ts';
 import { createSayings, type Sayings } from './sayings.ts';
 import { everyShare, putShare, type Shares } from './shares.ts';
 import { soughtWriter } from './sought.ts';
@@ -24,7 +25,7 @@ interface SheetRow {
 }
 const toSheet = ({ id, version, body }: SheetRow): Sheet => ({ id, version, body: json(body) });
 
-export function createShop(db: Database, commits: Commits): Shop {
+export function createShop(db: Database, commits: Commits, ends: Ends): Shop {
   const one = (sql: string) => db.prepare<unknown[], string>(sql).pluck();
   const upsert = (table: string, key: string, value: string) =>
     db.prepare(
@@ -32,19 +33,10 @@ export function createShop(db: Database, commits: Commits): Shop {
     );
   const people = one('select body from person order by rowid');
   const savePerson = upsert('person', 'id', 'body');
-  // Every turn asks for the people several times, and they change once a month: read anew only after a write. SQLite's
-  // data_version changes with each commit of another connection, and with none of our own; it is asked for once within a
-  // turn of the event loop, since all that is asked in it is asked at the same moment.
-  const version = db.prepare<[], number>('pragma data_version').pluck();
+  // Every turn asks for the people several times, and they change once a month: read anew only after a write.
   let known: { at: number | null; people: readonly Person[] } = { at: null, people: [] };
-  let justLooked = false;
   const crew = (): readonly Person[] => {
-    if (justLooked && known.at !== null) return known.people;
-    justLooked = true;
-    setImmediate(() => {
-      justLooked = false;
-    });
-    const at = version.get() ?? null;
+    const at = ends.version();
     if (at === null || known.at !== at)
       known = { at, people: people.all().map((body) => Object.freeze(json(body) as Person)) };
     return known.people;
