@@ -158,6 +158,26 @@ export function storeContract(name: string, makeGround: () => Promise<Ground>): 
         }
       });
 
+      test('through one connection is found through the other, whose last look found nothing new', async () => {
+        const other = await open();
+        let { entries } = await begin('job', 1);
+        for (let seq = 1; seq < 12; seq++) {
+          // Each looks at where it knows the record to end; one writes, then the other, and again the other.
+          for (const one of [store, other]) expect((await one.readAfter('job', seq)).entries).toEqual([]);
+          const next = written('job', entries[0]);
+          const writes = seq % 3 === 0 ? other : store;
+          expect(await writes.append('job', seq, next.entries, next.texts)).toBe('kept');
+          for (const one of [other, store]) expect(await one.readAfter('job', seq)).toEqual(next);
+          ({ entries } = next);
+        }
+        const last = written('job', entries[0]);
+        const both = [store, other].map((one) =>
+          one.append('job', 12, last.entries, last.texts).catch(() => 'conflict'),
+        );
+        expect((await Promise.all(both)).sort()).toEqual(['conflict', 'kept']);
+        for (const one of [store, other]) expect((await one.readAfter('job', 12)).entries).toEqual(last.entries);
+      });
+
       test('that is a bug takes nobody with it, and none of it stays', async () => {
         const [a, b, c] = [await begin('a'), await begin('b'), await begin('c')];
         const good = [written('a', a.entries.at(-1)), written('c', c.entries.at(-1))] as const;
