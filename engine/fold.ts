@@ -150,15 +150,13 @@ function answered(plan: Plan, before: Memory, entry: Entry & { kind: 'answered' 
 
 /** The print shows two sections where the look showed one: what is left in the other was never measured. */
 function moreSections(plan: Plan, memory: Memory, place: Place, parts: Parts): Memory {
-  if (place.gate || !('parts' in place.step)) return memory;
-  const step = plan.regions[place.cabinet]?.rules.grows?.step;
-  if (step === undefined) return memory;
-  const look = memory.facts[`dead:${place.cabinet}/${step}`]?.parts;
-  const two = Object.entries(place.step.parts).some(([key, spec]) => {
-    const value = parts[key];
-    return spec.as === 'cabinet:label' && value?.kind === 'label' && value.label.fan !== null;
-  });
-  if (!two || !showsOneSection(look)) return memory;
+  const { step: asking } = place;
+  if (place.gate || !('parts' in asking)) return memory;
+  const two = Object.entries(parts).some(
+    ([key, value]) => value.kind === 'label' && value.label.fan !== null && asking.parts[key]?.as === 'cabinet:label',
+  );
+  const step = two ? plan.regions[place.cabinet]?.rules.grows?.step : undefined;
+  if (step === undefined || !showsOneSection(memory.facts[`dead:${place.cabinet}/${step}`]?.parts)) return memory;
   return noticed(reopen(plan, memory, place.cabinet, step), 'void:sections');
 }
 
@@ -166,11 +164,11 @@ function moreSections(plan: Plan, memory: Memory, place: Place, parts: Parts): M
 function jobFacts(place: Place, job: Memory['job'], parts: Parts, entry: Entry, of: number): Memory['job'] {
   if (!('parts' in place.step)) return job;
   let out: Record<string, JobFact> | null = null;
-  for (const [key, spec] of Object.entries(place.step.parts)) {
+  for (const [key, { as }] of Object.entries(place.step.parts)) {
     const value = parts[key];
-    if (spec.as === undefined || !isTaken(value)) continue;
+    if (as === undefined || !isTaken(value)) continue;
     out ??= { ...job };
-    out[jobName(spec.as, place)] = { seq: entry.seq, of, by: entry.by, part: key, value };
+    out[jobName(as, place)] = { seq: entry.seq, of, by: entry.by, part: key, value };
   }
   return out ?? job;
 }
