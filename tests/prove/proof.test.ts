@@ -19,6 +19,7 @@ describe.each(OPENED.map((m) => [m.id, m] as const))('the proof of %s', (_, manu
     await expect(`${proof.untried.join('\n')}\n`).toMatchFileSnapshot('untried.txt');
     // What the README says is what was walked.
     for (const line of [...walksTable(proof), ...rulesTable()]) expect(readme).toContain(`${line}\n`);
+    expect(readme).toContain(`Of the ${proof.ways} ways out of`);
     // A walk that stopped early would prove nothing.
     expect(proof.walks.every((w) => w.states > 100 && w.edges > w.states)).toBe(true);
   });
