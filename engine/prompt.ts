@@ -224,8 +224,15 @@ export function toPart(key: string, spec: PartSpec, was?: Value): Part {
       return { kind: 'note', ...common, ...(spec.finds ? { finds: spec.finds } : {}) };
   }
 }
-const optionsOf = (of: Readonly<Record<string, OptionSpec>>): Option[] =>
-  Object.entries(of).map(([id, o]) => ({ id, label: o.label, words: [...(o.words ?? [])] }));
+/** A page's options are the same at every turn: made once, and handed out as they are. */
+const madeOptions = new WeakMap<object, Option[]>();
+function optionsOf(of: Readonly<Record<string, OptionSpec>>): Option[] {
+  const known = madeOptions.get(of);
+  if (known) return known;
+  const made = Object.entries(of).map(([id, o]) => ({ id, label: o.label, words: [...(o.words ?? [])] }));
+  madeOptions.set(of, made);
+  return made;
+}
 
 export function labelWords(label: {
   herm: string;
