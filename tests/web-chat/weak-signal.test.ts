@@ -135,6 +135,8 @@ test('an answer to a question that is gone comes back beside what stands now, an
   await ines.tap('PSC with a run capacitor of two or three terminals');
   await ines.type('half a thought');
   await expect.poll(() => waiting(ines).count()).toBe(2);
+  // The line is free again: nobody waits there any more for what becomes of it.
+  await expect.poll(() => ines.composer.inputValue()).toBe('');
   // Somebody in contact answers first.
   await cases.tell('ruth', job, 'psc');
   const before = (await record(job)).length;
@@ -147,6 +149,7 @@ test('an answer to a question that is gone comes back beside what stands now, an
   await cameBack(ines).last().getByRole('button', { name: 'Fill it in again' }).click();
   expect(await ines.composer.inputValue()).toBe('half a thought');
   await ines.composer.fill('');
+  await expect.poll(() => cameBack(ines).count()).toBe(1);
   await cameBack(ines).getByRole('button', { name: 'Seen' }).click();
   await cameBack(ines).waitFor({ state: 'detached' });
 });
