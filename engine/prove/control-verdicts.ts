@@ -67,6 +67,10 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
         : 'a mended wire that was not read again';
     case 'external-overload-open':
       return parts('line').overload?.kind === 'over' ? null : 'an overload called open that did not read OL';
+    case 'neutral-not-sound': {
+      const [hn, hg, ng] = [volts('line', 'hn'), volts('line', 'hg'), volts('line', 'ng')];
+      return ng > 5 || (hn < 50 && hg >= 50) ? null : 'a neutral called not sound without volts on it or missing to it';
+    }
     case 'leg-lost': {
       const legs = ['l1g', 'l2g'].some((key) => volts('line', key) >= 50) || figure(parts('line').l2l3) !== null;
       return legs ? null : 'a leg called lost without volts on both to ground';

@@ -6,12 +6,28 @@ import { THREE_BLOCK, THREE_GATES } from './three.ts';
 import { INSULATED } from './trips.ts';
 
 const HUMS = ['b', 'psc', ...GATES, ...BLOCK];
+const NEUTRAL = [
+  ...['b', 'psc', 'yes', 'breaker, no other feed, one leg and neutral, outlet', 'yes', 'clean, 1 cap, 45+5 6% 440'],
+  ...['121 / 0 0 0 0 / 121', '9.3 / 0.6 0.1 0.5 / 9.3', ...BLOCK],
+];
 const THREE = ['b', '3-phase', ...THREE_GATES, ...THREE_BLOCK];
 export const SUPPLY: readonly Example[] = [
   {
     title: 'It hums, nothing turns, and a leg is lost',
     lines: [...HUMS, 'clear', '4 119 118'],
     then: ['capacitor-good', 'leg-lost'],
+    ends: 'left',
+  },
+  {
+    title: 'One leg and neutral, and volts on the neutral',
+    lines: [...NEUTRAL, 'clear', 'hn 119 hg 121 ng 9'],
+    then: ['capacitor-good', 'neutral-not-sound'],
+    ends: 'left',
+  },
+  {
+    title: 'One leg and neutral, and the neutral gone',
+    lines: [...NEUTRAL, 'clear', 'hn 3 hg 121 ng 2'],
+    then: ['capacitor-good', 'neutral-not-sound'],
     ends: 'left',
   },
   {

@@ -71,7 +71,7 @@ export const supply = flow({
         'which-plate': 'printed',
         absent: 'absent',
         'leg-lost': 'lost',
-        neutral: 'lost',
+        neutral: 'neutral',
         'single-phasing': 'single-phasing',
         unbalanced: 'unbalanced',
         out: 'out',
@@ -101,6 +101,19 @@ export const supply = flow({
       says: ['Line to line is gone while the legs show volts to ground: a fuse, a lug or the utility.'],
       next: [
         'Off. L to ground alone would not have shown it.',
+        'Electrician or utility. Tell the customer not to run it.',
+      ],
+      who: 'junior',
+      judged: ['judged'],
+      evidence: ['line'],
+      then: '!left',
+    }),
+    neutral: verdict({
+      verdict: 'neutral-not-sound',
+      title: 'The neutral is not sound: leave it off',
+      says: ['Volts stand between neutral and ground, or between hot and neutral too few: it is open or loose.'],
+      next: [
+        'Off. A loose neutral puts volts on what nobody expects to be live: prove it dead before anybody looks for it.',
         'Electrician or utility. Tell the customer not to run it.',
       ],
       who: 'junior',

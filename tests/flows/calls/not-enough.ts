@@ -153,6 +153,10 @@ leg-lost ← supply: It hums, nothing turns, and a leg is lost
 4 119 118
   238 119 3 → plate as capacitor-good (a line to ground alone, with volts between the lines)
 
+neutral-not-sound ← supply: One leg and neutral, and volts on the neutral
+hn 119 hg 121 ng 9
+  hn 119 hg 121 ng 5 → plate as capacitor-good (no more on the neutral than a sound one has)
+
 supply-sags ← supply: It falls below its limit while it starts
 236 118 118 min 188
   236 118 118 → plate as capacitor-good (one reading without load)

@@ -122,8 +122,4 @@ start 175 bleed 15k ptc ol
 herm 44.6 fan 5.03 hf 4.52 case ol
   herm 45.0 fan 5.00 hf 4.50 case ol → exact (both readings equal the label)
   herm 45.0 fan 5.00 hf 4.50 case ol | yes → spin as capacitor-good (both readings equal the label, read off the meter)
-
-← supply: It hums, nothing turns, and a leg is lost
-pull-out, breaker, no other feed, two legs, outlet
-  breaker, no other feed, one leg and neutral, outlet | yes | clean, 1 cap, 45+5 6% 440 | 121 / 0 0 0 0 / 121 | 9.3 / 0.6 0.1 0.5 / 9.3 | ${BLOCK} | wires off | herm 44.6 fan 5.03 hf 4.52 case ol | spin free | cr .9 cs 2.7 sr 3.6 g ol | fan 14 31 45 frame ol | clear | hn 119 hg 121 ng 9 → !left as leg-lost (volts on the neutral)
 `;
