@@ -91,6 +91,28 @@ describe('a dual part from the truck', () => {
       choices: ['same: 1 × 45+5'],
       rejected: ['5: not-needed'],
     });
+    expect(found(wanted('40'), item('40'), item('2'))).toEqual({
+      choices: ['same: 1 × 40'],
+      rejected: ['2: value 2 for 40: -95.0 %'],
+    });
+    expect(found(wanted('20+20'), item('20', { count: 2 }), item('1'))).toEqual({
+      choices: ['singles: 2 × 20'],
+      rejected: ['1: value 1 for 20: -95.0 %'],
+    });
+  });
+  test('one of several is too few, though there are enough of the others', () => {
+    expect(found(wanted('40+5'), item('20'), item('5')).choices).toEqual([]);
+    expect(found(wanted('40+5'), item('20', { count: 2 }), item('5')).choices).toEqual(['parallel: 2 × 20, 1 × 5']);
+  });
+  test('of several parts the highest volts say how near they are to the original', () => {
+    expect(found(wanted('45+5 370'), item('45 370'), item('5 1000'), item('5 440')).choices).toEqual([
+      'singles: 1 × 45 370, 1 × 5 440',
+      'singles: 1 × 45 370, 1 × 5 1000',
+    ]);
+  });
+  test('a part that has both sections is told why by the section that is nearest, in whatever order it is printed', () => {
+    expect(found(wanted('45+5'), item('5+40')).rejected).toEqual(['5+40: value 40 for 45: -11.1 %']);
+    expect(found(wanted('45+5'), item('60+5.5')).rejected).toEqual(['60+5.5: value 5.5 for 5: 10.0 %']);
   });
 });
 
