@@ -1,7 +1,7 @@
 /** What was read by half: what is missing is said, and nothing is made of the rest. */
 import { describe, expect, test } from 'vitest';
 import type { Parts } from '../../engine/schema.ts';
-import { choice, labelled, parts } from './fixture.ts';
+import { choice, FORCE, labelled, parts, yes } from './fixture.ts';
 import { run } from './run.ts';
 
 const told = (id: Parameters<typeof run>[0], given: Partial<Record<string, Parts>>) => {
@@ -98,4 +98,58 @@ describe('a run capacitor', () => {
       lines: expect.arrayContaining(['HERM: 36.1 µF (fail)']),
     });
   });
+});
+
+describe('two tries of a dual, and what the second makes of the first', () => {
+  const uF = (of: Record<string, number | string>): Parts => parts('µF', of);
+  const tried = (now: Record<string, number | string>, before?: Record<string, number | string>, more = {}) =>
+    run('section-values', {
+      ...{ label: labelled('45+5'), readings: uF(now) },
+      ...(before ? { before: uF(before) } : {}),
+      ...more,
+    }).outcome;
+  const wires = yes;
+  test.each([
+    ['one section above, the other below: the wires first', { herm: 55, fan: 3.5 }, undefined, {}, 'wires'],
+    ['both above: no wire makes both read high', { herm: 55, fan: 6.5 }, undefined, {}, 'too-high'],
+    ['above, and below before', { herm: 52, fan: 5.02 }, { herm: 36, fan: 5.02 }, {}, 'too-high'],
+    ['above twice', { herm: 52, fan: 5.02 }, { herm: 52.2, fan: 5.02 }, {}, 'too-high-twice'],
+    [
+      'in, both out before the wires were seen to',
+      { herm: 45.2, fan: 5.02 },
+      { herm: 36, fan: 3.2 },
+      { wires },
+      'pass',
+    ],
+    ['in, one out before', { herm: 45.2, fan: 5.02 }, { herm: 36, fan: 5.02 }, { wires }, 'conditional-pass'],
+    ['in, both out before, no wire seen to', { herm: 45.2, fan: 5.02 }, { herm: 36, fan: 3.2 }, {}, 'conditional-pass'],
+    ['swapped after a try that was not', { herm: 5, fan: 45 }, { herm: 44, fan: 5 }, {}, 'swapped'],
+    ['swapped twice', { herm: 5, fan: 45 }, { herm: 5.1, fan: 44 }, {}, 'contradiction'],
+    ['FAN next to nothing beside a good HERM', { herm: 45.2, fan: 0.02 }, undefined, { wires }, 'open'],
+    ['FAN next to nothing, HERM not read', { herm: '_', fan: 0.02 }, undefined, { wires }, 'repeat'],
+    ['FAN next to nothing, HERM over range', { herm: 'OL', fan: 0.02 }, undefined, { wires }, 'repeat'],
+    ['HERM next to nothing, FAN not read', { herm: 0.1, fan: '_' }, undefined, { wires }, 'repeat'],
+    ['FAN not read', { herm: 45.2, fan: '_' }, undefined, {}, 'undecided'],
+  ])('%s', (_, now, before, more, outcome) => {
+    expect(tried(now, before, more)).toBe(outcome);
+  });
+  test('a part of one section is called a capacitor in another cabinet', () => {
+    const { findings } = run(
+      'section-values',
+      { label: labelled('7.5'), readings: uF({ herm: 7.4 }) },
+      { ...FORCE, cabinet: 'indoor' },
+    );
+    expect(findings[0]).toMatchObject({ name: 'Capacitor' });
+    expect(findings[0]?.text).toMatch(/^Capacitor reads/);
+  });
+});
+
+test('the third contact of a contactor counts where it was read', () => {
+  const contacts = (pole3: number | 'OL') =>
+    run('contactor', { readings: parts('Ω', { pole1: 0.1, pole2: 0.1, pole3, coil: 12.6 }) });
+  for (const bad of [5, 'OL'] as const) {
+    expect(contacts(bad).outcome).toBe('contacts');
+    expect(contacts(bad).findings.map((f) => `${f.name}: ${f.word}`)).toContain('Third contact, pressed in: bad');
+  }
+  expect(contacts(0.1).outcome).toBe('good');
 });

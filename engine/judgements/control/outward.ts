@@ -37,8 +37,7 @@ export const outward = judgement({
         ...([shorted, 'a reading, not OL'] as const),
       ),
     ];
-    if (is === 'short') return { outcome: 'short', findings };
-    if (winding === 'open') return { outcome: 'secondary-open', findings };
+    if (winding === 'open' && is !== 'short') return { outcome: 'secondary-open', findings };
     return { outcome: is ?? 'undecided', findings };
   },
   probe: ({ shorted }) => [

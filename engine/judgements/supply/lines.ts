@@ -116,7 +116,6 @@ function ranged(seen: Seen, across: Exact, pairs: readonly Finding[]): SupplyJud
 function pair({ range }: Seen, key: string, volts: Exact): Finding {
   const is = within(volts, range.range) ? 'inside' : volts.lt(range.range.low) ? 'below' : 'above';
   const said = sayRange(range.range, 'V', 1, 0);
-  const where = is === 'inside' ? `inside ${said}` : `${is} ${said}`;
   const assumed = range.assumed === null ? '' : ` A ${range.assumed}\u2009V nameplate is assumed.`;
   const of = { name: nameOf(key), unit: 'V', word: is } as const;
   const scale = scaleFigures({ ...of, limits: range.range, reading: volts, doubt: null });
@@ -125,7 +124,7 @@ function pair({ range }: Seen, key: string, volts: Exact): Finding {
     reading: say(volts, 'V'),
     limits: said,
     word: is,
-    text: `${nameOf(key)} reads ${say(volts, 'V')}, ${where}.${assumed}`,
+    text: `${nameOf(key)} reads ${say(volts, 'V')}, ${is} ${said}.${assumed}`,
     source: range.source,
     ...pictured(scale),
   });
