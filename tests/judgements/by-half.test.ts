@@ -153,3 +153,10 @@ test('the third contact of a contactor counts where it was read', () => {
   }
   expect(contacts(0.1).outcome).toBe('good');
 });
+
+test('a short outward is said first, whatever the secondary reads', () => {
+  const of = (secondary: number | 'OL' | '_', outward: number | '_') =>
+    run('outward', { readings: parts('Ω', { secondary, outward }) }).outcome;
+  expect([of(1, 2), of('OL', 2), of('_', 2)]).toEqual(['short', 'short', 'short']);
+  expect([of('OL', 12), of('OL', '_')]).toEqual(['secondary-open', 'secondary-open']);
+});
