@@ -80,6 +80,8 @@ export class PersonAtPhone {
   /** Types into the line that takes anything. */
   async type(text: string): Promise<void> {
     await this.composer.fill(text);
+    // Enter counts once what went before it is on its way.
+    if (text.trim() !== '') await this.page.locator('.composer button[type=submit][aria-disabled="false"]').waitFor();
     await this.composer.press('Enter');
   }
   async more(name: string): Promise<void> {

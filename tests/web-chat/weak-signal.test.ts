@@ -172,6 +172,24 @@ test('an answer that was kept, whose confirmation got lost, is sent again by its
   expect(await cameBack(ines).count()).toBe(0);
 });
 
+test('what is typed while a line is still on its way stays, and goes as a line of its own', async () => {
+  const job = await cases.brought(['d']);
+  const ines = await phone(job);
+  const before = (await record(job)).length;
+  await ines.page.route('**/replies', async (route) => {
+    await new Promise((resolve) => setTimeout(resolve, 700));
+    await route.continue();
+  });
+  await ines.type('note rust under the leads');
+  await ines.composer.fill('note and a wasp nest');
+  await expect.poll(() => kinds(job, before), PATIENCE).toEqual(['noted']);
+  await allSent(ines);
+  expect(await ines.composer.inputValue()).toBe('note and a wasp nest');
+  await ines.type('note and a wasp nest');
+  await expect.poll(() => kinds(job, before), PATIENCE).toEqual(['noted', 'noted']);
+  await expect.poll(() => ines.composer.inputValue()).toBe('');
+});
+
 test('two tabs of one phone show the same and send it once; what is not to be sent is not', async () => {
   const job = await cases.brought(['d']);
   const ines = await phone(job);

@@ -53,7 +53,8 @@ export function TicketPage({ me, view: first, build, brief: wasBrief }: TicketSt
   const sendTyped = async (): Promise<void> => {
     const line = typed.trim();
     if (line === '' || sending) return;
-    if (await sendText(line)) setTyped('');
+    // Whoever typed on meanwhile keeps what was typed: only the line that went is taken away.
+    if (await sendText(line)) setTyped((now) => (now.trim() === line ? '' : now));
     else refused.current = line;
   };
   // What was refused stays to be put right, and goes with its question: the next one is not answered by it.

@@ -1,5 +1,5 @@
 /** What is typed and not given: per question for its controls, per job for the typed line; photos. Survives a reload. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { type Dispatch, type StateUpdater, useEffect, useRef, useState } from 'preact/hooks';
 import type { Prompt, Refusal } from '../../../engine/index.ts';
 import { readDraft, writeDraft } from '../kept/draft.ts';
 import { dropPhotos, keepPhotos, readPhotos } from '../kept/photo-draft.ts';
@@ -12,7 +12,7 @@ export interface Draft {
   readonly photos: Photos;
   readonly setPhotos: (photos: Photos) => void;
   readonly typed: string;
-  readonly setTyped: (typed: string) => void;
+  readonly setTyped: Dispatch<StateUpdater<string>>;
 }
 
 const NONE: Photos = {};
