@@ -38,7 +38,8 @@ export function PartsForm({ prompt, values, photos, refusal, disabled, oneLine =
   const send = (event: Event): void => {
     event.preventDefault();
     if (disabled) return;
-    if (prompt.line !== null && line.trim() !== '') void onLine(line).then((taken) => taken && setLine(''));
+    if (prompt.line !== null && line.trim() !== '')
+      void onLine(line).then((taken) => taken && setLine((now) => (now === line ? '' : now)));
     else onParts(givenOf(prompt, values));
   };
   const control = (part: Part) => {
