@@ -115,11 +115,11 @@ function accepted(heard: readonly Heard[], by: string): { at: number; seq: numbe
 function confirmedSince(gap: number, gates: readonly Answer[], by: string, means: Parts, three: boolean): boolean {
   return gates.some((line, i) => {
     if (line.step !== 'proving' || line.by !== by || line.skipped || line.gone || line.seq < gap) return false;
-    const next = gates[i + 1];
-    return (
-      chosen(line.parts.still) === 'yes' &&
-      lineWrong(line, next?.step === 'bridge' ? next : undefined, means, three) === null
-    );
+    const behind = gates.slice(i + 1);
+    const again = behind.findIndex(({ step }) => step === 'proving');
+    // Of the line's own volts under the tool the last count: taken back, they are put there again.
+    const bridge = behind.slice(0, again < 0 ? undefined : again).findLast(({ step }) => step === 'bridge');
+    return chosen(line.parts.still) === 'yes' && lineWrong(line, bridge, means, three) === null;
   });
 }
 
