@@ -2,6 +2,7 @@
 import { compile, type Machine } from '../compile.ts';
 import { TranscriptMismatch } from '../errors.ts';
 import { fingerprint } from '../fingerprint.ts';
+import { keepLatest } from '../latest.ts';
 import { replay, type Standing, take } from '../replay.ts';
 import { sha256 } from '../report/digest.ts';
 import { mayConcern } from '../review/attention.ts';
@@ -82,10 +83,7 @@ export function createFiles(store: Store, shelf: readonly Manual[], compiled = c
       if (mayConcern(entry)) known.concerns.push(entry);
     }
     known.upTo = Math.max(known.upTo, entries.length);
-    cache.delete(job);
-    cache.set(job, file);
-    const oldest = cache.keys().next().value;
-    if (cache.size > CACHED && oldest !== undefined) cache.delete(oldest);
+    keepLatest(cache, job, file, CACHED);
     return file;
   };
 

@@ -7,7 +7,7 @@ export const wellFormed = (text: string): string =>
   text.replace(/[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]|\0/g, '\uFFFD');
 export function clean(reply: Reply): Reply {
   const text = JSON.stringify(reply);
-  // As JSON they are escapes, and nothing else that is typed is written by these.
+  // As JSON they are escapes. One that was typed as such only takes the longer way.
   if (!/\\u(?:0000|d[89a-f])/i.test(text)) return JSON.parse(text) as Reply;
   return JSON.parse(text, (_, v) => (typeof v === 'string' ? wellFormed(v) : v)) as Reply;
 }

@@ -224,6 +224,7 @@ describe('connections', () => {
       const head = await w.head(view.job);
       expect(wordsOf(head)).toContain(`Call number ${i}.`);
       const ids = w.slack.thread(head.ts).map(idOf);
+      expect(ids.length).toBeGreaterThan(0);
       expect(ids.every((id) => id.includes(view.job))).toBe(true);
     }
     await Promise.all(jobs.map(async ({ view }) => w.ines.type('d', await w.thread(view.job))));

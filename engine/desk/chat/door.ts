@@ -2,6 +2,7 @@
  * The way in from a chat outside: which account is whose, which job a thread is about, what a tap, a line or a photo becomes.
  * What was understood of a refused answer is kept with whoever gave it until they go on, so that the rest is asked alone.
  */
+import { keepLatest } from '../../latest.ts';
 import { sha256 } from '../../report/digest.ts';
 import type { GivenParts, Refusal, Reply } from '../../schema.ts';
 import type { Saying, Store } from '../../store/port.ts';
@@ -75,9 +76,7 @@ export function createDoor(parts: { store: Store; desk: Desk; chat: string; cloc
     if (!refusal || !TRY_AGAIN.has(refusal.code)) return;
     const wrong = new Set(refusal.parts);
     const good = Object.entries({ ...before, ...refusal.draft }).filter(([part]) => !wrong.has(part));
-    if (good.length > 0) drafts.set(key(by, job), { seq, parts: Object.fromEntries(good) });
-    const oldest = drafts.keys().next().value;
-    if (drafts.size > DRAFTS && oldest !== undefined) drafts.delete(oldest);
+    if (good.length > 0) keepLatest(drafts, key(by, job), { seq, parts: Object.fromEntries(good) }, DRAFTS);
   };
   const send = async (by: string, job: string, reply: Reply, seq: number): Promise<Turn> => {
     const turn = await desk.reply(by, job, reply);

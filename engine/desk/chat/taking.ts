@@ -3,6 +3,7 @@
  * taken yet, what the shop knows of what is being typed. What was sent is on the record; what was typed and not sent is
  * kept here while this process runs, so that a window that was closed opens again as it was.
  */
+import { keepLatest } from '../../latest.ts';
 import type { GivenParts, Part, Prompt } from '../../schema.ts';
 import type { Desk, JobView, Known, Turn } from '../types.ts';
 
@@ -73,10 +74,7 @@ export function createTaking(desk: Desk): Taking {
       found: '',
       sought: '',
     };
-    minds.delete(key);
-    minds.set(key, kept);
-    const oldest = minds.keys().next().value;
-    if (minds.size > MOST && oldest !== undefined) minds.delete(oldest);
+    keepLatest(minds, key, kept, MOST);
     return kept;
   };
   const stepOf = (by: string, view: JobView): CallStep => {

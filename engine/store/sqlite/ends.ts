@@ -3,6 +3,7 @@
  * gone on with its job.
  */
 import type { Database } from 'better-sqlite3';
+import { keepLatest } from '../../latest.ts';
 
 export interface Ends {
   /** SQLite's data_version: another one after each commit of another connection, the same after all of our own. */
@@ -42,11 +43,7 @@ export function createEnds(db: Database): Ends {
     isEnd: (job, seq) => known().get(job) === seq,
     set(job, seq, at) {
       const all = known();
-      if (at === null || at !== of) return;
-      all.delete(job);
-      all.set(job, seq);
-      const oldest = all.keys().next().value;
-      if (all.size > KEPT && oldest !== undefined) all.delete(oldest);
+      if (at !== null && at === of) keepLatest(all, job, seq, KEPT);
     },
   };
 }

@@ -2,6 +2,7 @@
  * One typed message, spread over the parts of a prompt. Fields and labels come out as typed, to be read by `readField`
  * and `readLabel`; choices as option ids. What is not understood comes back in `unread`, in the words typed.
  */
+import { keepLatest } from '../../latest.ts';
 import type { GivenParts, Part } from '../../schema.ts';
 import { claimChoices } from './choices.ts';
 import { claimFields } from './fields.ts';
@@ -46,10 +47,7 @@ const KEPT = 1_000;
 function lexiconOf(asked: readonly Part[]): Lexicon {
   const key = JSON.stringify(asked, (name, value) => (name === 'remembered' ? undefined : value));
   const lexicon = lexicons.get(key) ?? new Lexicon(asked);
-  lexicons.delete(key);
-  lexicons.set(key, lexicon);
-  const oldest = lexicons.keys().next().value;
-  if (lexicons.size > KEPT && oldest !== undefined) lexicons.delete(oldest);
+  keepLatest(lexicons, key, lexicon, KEPT);
   return lexicon;
 }
 
