@@ -267,9 +267,25 @@ test('a line that is dead without anybody hanging up is noticed', async () => {
   const job = await cases.brought(['d']);
   const ines = await phone(job);
   await ines.page.clock.install();
+  const listens = ines.page.waitForRequest(/\/feed\?/);
   await ines.page.reload();
   await ines.ready();
+  await listens;
   await ines.page.route('**/feed**', () => undefined);
+  await ines.page.clock.fastForward('00:41');
+  await ines.page.locator('.contact').waitFor();
+});
+
+test('a network that swallows what is asked, from the first request on, is noticed', async () => {
+  const job = await cases.brought(['d']);
+  const ines = await phone(job);
+  await ines.page.clock.install();
+  await ines.page.route('**/feed**', () => undefined);
+  const listens = ines.page.waitForRequest(/\/feed\?/);
+  await ines.page.reload();
+  await ines.ready();
+  await listens;
+  expect(await ines.page.locator('.contact').count()).toBe(0);
   await ines.page.clock.fastForward('00:41');
   await ines.page.locator('.contact').waitFor();
 });

@@ -85,14 +85,18 @@ function follow(address: () => string, on: On & { readonly event: (id: string) =
     close();
     const opened = new EventSource(address());
     source = opened;
+    // From here on, not from the first answer: a network that swallows the request never says so.
+    beat();
     opened.onopen = () => {
       on.contact(true);
       beat();
     };
     opened.onerror = () => {
       on.contact(false);
+      beat();
+      if (opened.readyState !== EventSource.CLOSED) return;
       clearTimeout(timer);
-      if (opened.readyState === EventSource.CLOSED) timer = setTimeout(open, AGAIN);
+      timer = setTimeout(open, AGAIN);
     };
     opened.onmessage = (event) => {
       on.event(event.lastEventId);
