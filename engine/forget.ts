@@ -25,16 +25,19 @@ export function drop(memory: Memory, places: readonly string[]): Memory {
 
 /**
  * From this step of make-dead on, everything is asked again, and nothing is proved. `age`: the lock stays, but it is
- * confirmed with the proving line; that stays due until the line is accepted or the lock itself is asked again.
+ * confirmed with the proving line; that stays due until the line is accepted or the lock itself is asked again, and is
+ * due again where the line that confirmed it is forgotten.
  */
 export function reopen(plan: Plan, memory: Memory, cabinet: string, step: string, age = false): Memory {
   const places = plan.regions[cabinet]?.places ?? [];
   const from = places.indexOf(`dead:${cabinet}/${step}`);
   if (from < 0) throw new Error(`make-dead has no step ${step}`);
   const lock = places.indexOf(`dead:${cabinet}/${plan.regions[cabinet]?.rules.reentry.void}`);
-  const dropped = drop(memory, places.slice(from));
+  const asked = places.slice(from);
+  const dropped = drop(memory, asked);
   const before = dropped.isolations[cabinet] ?? NO_ISOLATION;
-  const again = age || (before.again && from > lock);
+  const due = before.again || asked.some((id) => hasConfirmed(plan, id, memory.facts[id]?.parts));
+  const again = age || (due && from > lock);
   // How the means is held open is approved for this lock and this means; where they are asked again, so is that.
   const approve = places.findIndex((id) => plan.places.get(id)?.step.verb === 'approval');
   const approvals = from <= approve ? dropped.approvals.filter((c) => c !== cabinet) : dropped.approvals;
@@ -44,6 +47,13 @@ export function reopen(plan: Plan, memory: Memory, cabinet: string, step: string
     isolations: { ...dropped.isolations, [cabinet]: { ...before, proved: null, again } },
   };
 }
+
+/** Whether a line said that the lock is still there, which is asked after a silence alone. */
+const hasConfirmed = (plan: Plan, id: string, parts: Parts | undefined): boolean => {
+  const step = plan.places.get(id)?.step;
+  if (!parts || !step || !('parts' in step)) return false;
+  return Object.entries(step.parts).some(([key, { when }]) => when && 'again' in when && parts[key] !== undefined);
+};
 
 /** Whether anything from a way of re-entry on (the lock, by default) has been answered: only then is there something to void. */
 export function isBegun(plan: Plan, memory: Memory, cabinet: string, from: Reentry = 'void'): boolean {

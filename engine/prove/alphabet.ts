@@ -135,8 +135,9 @@ function answerSets(plan: Plan, place: Place, asks: Asks): GivenParts[] {
       const value = given[key];
       if (!asks(spec, answer)) continue;
       if (value === undefined) {
-        // Several judges read one line, each its own fields: what one's probe doesn't name reads well.
-        const usual = spec.optional || place.gate ? undefined : sound[key];
+        // Several judges read one line, each its own fields: what one's probe doesn't name reads well. A gate's line has
+        // its readings from one probe, and what is ticked beside them from nobody.
+        const usual = spec.optional || (place.gate && spec.part === 'field') ? undefined : sound[key];
         if (usual === undefined) {
           if (!spec.optional) return [];
           continue;

@@ -129,6 +129,16 @@ export const BROKEN: readonly Variant[] = [
     ...i,
     minutes: { ...i.minutes, value: '300' },
   })),
+  page(
+    'after a silence nobody asks for the lock',
+    'R3',
+    MAKE_DEAD,
+    'make-dead',
+    step('proving', (s) => {
+      const { still: _, ...parts } = (s as AskStep).parts;
+      return { ...(s as AskStep), parts } as Step;
+    }),
+  ),
   deaf('a hand-over keeps the old lock', 'R3', MAKE_DEAD, (e) => e.kind !== 'handed-over'),
   deaf('power back is only a note', 'R3', MAKE_DEAD, (e) => !(e.kind === 'voided' && e.body.reason === 'power-back')),
   deaf('a gate taken back still counts', 'R3', MAKE_DEAD, (e) => e.kind !== 'withdrawn'),

@@ -17,6 +17,8 @@ export interface Evidence {
   readonly residual: boolean;
   /** After the age alone: the lock has to be confirmed with the line. */
   readonly again: boolean;
+  /** The line said so. Where that line stops counting, the lock has to be confirmed again. */
+  readonly confirmed: boolean;
   readonly holder: string | null;
   readonly lastAt: number;
   readonly stated: number;
@@ -42,6 +44,7 @@ export const NOTHING: Evidence = {
   line: false,
   residual: false,
   again: false,
+  confirmed: false,
   holder: null,
   lastAt: 0,
   stated: 0,
@@ -109,7 +112,7 @@ function follow(e: Evidence, entry: Entry, cabinet: Cabinet): Evidence {
     case 'answered':
       return answered(e, entry, cabinet);
     case 'voided':
-      return entry.body.reason === 'age' ? { ...e, line: false, residual: false, bus: false, again: true } : undone(e);
+      return entry.body.reason === 'age' ? { ...noLine(e), again: true } : undone(e);
     case 'alarmed':
       return undone(e);
     case 'handed-over':
@@ -125,10 +128,10 @@ function follow(e: Evidence, entry: Entry, cabinet: Cabinet): Evidence {
       const look = figure(parts.count) ?? e.look;
       const seen = { print: printed(parts.print) ?? e.print, terminals: chosen(parts.terminals)[0] ?? e.terminals };
       const more = look > e.look || (isOne(e) && !isOne(seen));
-      return { ...e, look, ...seen, ...(more ? { line: false, residual: false } : {}) };
+      return { ...e, look, ...seen, ...(more ? noLine(e) : {}) };
     }
     case 'approved':
-      return entry.body.what === 'lock-alternative' && entry.body.cabinet === cabinet ? { ...e, locked: e.means } : e;
+      return entry.body.what === 'lock-alternative' && entry.body.cabinet === cabinet && e.means ? lockedAnew(e) : e;
     default:
       return e;
   }
@@ -136,13 +139,21 @@ function follow(e: Evidence, entry: Entry, cabinet: Cabinet): Evidence {
 
 /** R3 and R2: power, lock, emergency, live work. From the lock on, everything again. */
 const undone = (e: Evidence): Evidence => ({
-  ...e,
+  ...noLine(e),
   locked: false,
   look: null,
+  again: false,
+});
+/** A lock that is asked about itself needs no confirming. */
+const lockedAnew = (e: Evidence): Evidence => ({ ...e, locked: true, again: false, confirmed: false });
+/** What a line proved, and what it confirmed, goes with it. */
+const noLine = (e: Evidence): Evidence => ({
+  ...e,
   line: false,
   residual: false,
   bus: false,
-  again: false,
+  again: e.again || e.confirmed,
+  confirmed: false,
 });
 
 function withdrawn(e: Evidence, of: number): Evidence {
@@ -154,8 +165,10 @@ function withdrawn(e: Evidence, of: number): Evidence {
     case 'locked':
       return undone(e);
     case 'look':
-      return { ...e, look: null, line: false, residual: false };
+      return { ...noLine(e), look: null };
     case 'line':
+      return noLine(e);
+    case 'bridge':
       return { ...e, line: false, residual: false, bus: false };
     case 'residual':
       return { ...e, residual: false };
@@ -199,7 +212,7 @@ function answered(e: Evidence, entry: Entry & { kind: 'answered' }, cabinet: Cab
   if (name === 'locked' || name === 'tag') {
     const answer = chosen(parts.ok)[0];
     if (answer === 'no') return { ...undone(lasting), means: false };
-    return { ...lasting, locked: answer === 'yes', seqs: known('locked') };
+    return { ...(answer === 'yes' ? lockedAnew(lasting) : { ...lasting, locked: false }), seqs: known('locked') };
   }
   if (name === 'look') return { ...lasting, look: figure(parts.count), ...sections(parts), seqs: known('look') };
   if (parts.pn) return { ...lasting, bus: busIn(parts), seqs: known('bus') };
@@ -217,13 +230,13 @@ function line(e: Evidence, parts: Parts, bridged: boolean, seq: number, cabinet:
   const proved = proves(parts.before) && proves(parts.after);
   const read = PAIRS.filter((p) => figure(parts[p]) !== null);
   const size = (p: string): number => Math.abs(figure(parts[p]) ?? 0);
-  const confirmed = !e.again || bridged || chosen(parts.still)[0] === 'yes';
-  const none = { ...e, line: false, residual: false, bus: false };
+  const confirmed = chosen(parts.still)[0] === 'yes';
+  const none = noLine(e);
   if (bridged) {
     const all = e.between.length > 0 && e.between.every((p) => figure(parts[p]) !== null && size(p) <= 5);
     if (!proved) return none;
     return all
-      ? { ...e, line: true, again: false, seqs: { ...e.seqs, [seq]: 'line' } }
+      ? { ...e, line: true, again: false, seqs: { ...e.seqs, [seq]: 'bridge' } }
       : { ...undone(none), means: false };
   }
   if (read.some((p) => size(p) >= 50)) return { ...undone(none), means: false };
@@ -235,13 +248,14 @@ function line(e: Evidence, parts: Parts, bridged: boolean, seq: number, cabinet:
         : ['l1l2', 'l1g', 'l2g', 't1g', 't2g']),
     ...(e.secondFeed ? ['x12', 'x1g', 'x2g'] : []),
   ];
-  if (!proved || !confirmed || due.some((p) => figure(parts[p]) === null)) return none;
+  if (!proved || (none.again && !confirmed) || due.some((p) => figure(parts[p]) === null)) return none;
   const between = read.filter((p) => size(p) > 5);
-  if (between.length > 0) return { ...none, between, seqs: { ...e.seqs, [seq]: 'line' } };
+  if (between.length > 0) return { ...none, between, confirmed, seqs: { ...e.seqs, [seq]: 'line' } };
   return {
     ...e,
     line: true,
     again: false,
+    confirmed,
     residual: false,
     bus: false,
     between: [],
@@ -253,7 +267,7 @@ function line(e: Evidence, parts: Parts, bridged: boolean, seq: number, cabinet:
 const OWN_PRINT = /^(?!.*another\/).*\/(wires|print|diagram|rating)$/;
 /** One section was discharged, and now the print shows two: nobody knows what is left in the other. */
 const secondSection = (e: Evidence, parts: Parts): Evidence =>
-  isOne(e) && printed(parts.print) === 'two' ? { ...e, look: null, line: false, residual: false } : e;
+  isOne(e) && printed(parts.print) === 'two' ? { ...noLine(e), look: null } : e;
 const printed = (v: Value | undefined): Evidence['print'] =>
   v?.kind !== 'label' ? null : v.label.fan === null ? 'one' : 'two';
 const sections = ({ print, terminals }: Parts): Pick<Evidence, 'print' | 'terminals'> => ({

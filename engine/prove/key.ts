@@ -111,6 +111,7 @@ function monitored(e: Evidence, here: string): unknown[] {
     e.residual,
     e.bus,
     e.again,
+    e.confirmed,
     e.holder === null,
     e.stated,
     e.secondFeed,

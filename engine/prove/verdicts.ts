@@ -17,7 +17,7 @@ const wholly = (s: Section): boolean => s.read + s.doubt < s.low - 1e-9 || s.rea
 export function unproven(c: Conclusion, record: readonly Entry[]): string | null {
   const answers = standing(record);
   const tries = answers.filter((a) => a.place.endsWith('/sections') && sameTries(a.place, c.place));
-  const label = answers.findLast((a) => a.parts.print?.kind === 'label' && isOf(a.place, c.place))?.parts.print;
+  const label = lastPrint(record, answers, c.place);
   const now = tries.at(-1);
   const read = (at: Answer): Section[] => (label?.kind === 'label' ? sections(at, answers, label.label) : []);
   const outNow = now ? read(now) : [];
@@ -128,6 +128,15 @@ function standing(record: readonly Entry[]): Answer[] {
     }
   }
   return answers;
+}
+/** The print as it was said last, be it by changing an older answer; of what still stands. */
+function lastPrint(record: readonly Entry[], answers: readonly Answer[], verdict: string): Value | undefined {
+  const said = record.findLast((e) => {
+    if (e.kind !== 'answered' && e.kind !== 'amended') return false;
+    const of = answers.find(({ seq }) => seq === (e.kind === 'amended' ? e.body.of : e.seq));
+    return e.body.parts.print?.kind === 'label' && of !== undefined && isOf(of.place, verdict);
+  });
+  return said?.kind === 'answered' || said?.kind === 'amended' ? said.body.parts.print : undefined;
 }
 /** What the line has to keep, by what the nameplate of the outdoor unit prints and how many lines feed it. */
 export function plateVolts(answers: readonly Answer[]): readonly [number, number] {

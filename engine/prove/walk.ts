@@ -45,6 +45,8 @@ export interface Walked {
 export interface Scope {
   /** Whether a state is walked on from, and whether the isolation is made in one step. */
   readonly inside: (place: string, proved: boolean) => boolean;
+  /** Of the states outside, those at which what may come at any time still comes. */
+  readonly around?: (proved: boolean) => boolean;
   readonly composed: boolean;
   readonly stopAt: number;
   /** Only calls that begin with one of these observations; all of them where it is left out. */
@@ -60,6 +62,8 @@ export const MAKE_DEAD: Scope = {
     place.startsWith(DEAD)
       ? cabinetOf(place) === 'outdoor'
       : !proved && (place.startsWith('!') || /^round~1\/(observation|class)$/.test(place)),
+  // A proof ends as well: what a gate said of the lock, or of its answers, may be taken back once dead is proved.
+  around: (proved) => proved,
   composed: false,
   stopAt: 3,
 };
@@ -98,12 +102,14 @@ export function walk(subject: Subject, scope: Scope): Walked {
     const on = new Set<string>();
     leadsOn.set(key, on);
     const proved = isProved(node.state.standing);
-    if (!scope.inside(here, proved) || isCountedElsewhere(scope, node)) {
+    const inside = scope.inside(here, proved);
+    if (isCountedElsewhere(scope, node) || !(inside || scope.around?.(proved))) {
       on.add('out');
       continue;
     }
-    let accepted = false;
-    const own = answersAt(subject, node, scope);
+    if (!inside) on.add('out');
+    let accepted = !inside;
+    const own = inside ? answersAt(subject, node, scope) : [];
     for (const [i, steps] of [...own, ...(isTriedHere(scope, node, tried) ? detours(node.state) : [])].entries()) {
       const next = run(subject, node, steps, report, places, ways);
       edges++;
@@ -124,10 +130,15 @@ export function walk(subject: Subject, scope: Scope): Walked {
 
 /** The usual supply, source and capacitor, or none of them known yet. */
 const isUsual = (e: Evidence): boolean => !isOne(e) && (!e.means || (e.stated === 120 && !e.neutral && !e.secondFeed));
-/** Lines that are not accepted are counted alike on every supply, source, part and cabinet: that is walked on the usual ones. */
-const isCountedElsewhere = (scope: Scope, { state, evidence }: Node): boolean => {
+/**
+ * Lines that are not accepted are counted alike on every supply, source, part and cabinet: that is walked on the usual
+ * ones. So they are after a silence: there the first of them is walked.
+ */
+const isCountedElsewhere = (scope: Scope, { state, evidence: { outdoor: e } }: Node): boolean => {
   const failed = memoryOf(state.standing).failed.length;
-  return !scope.composed && ((!isUsual(evidence.outdoor) && failed > 0) || (scope.plainly !== undefined && failed > 1));
+  if (scope.composed) return false;
+  if (!isUsual(e) && failed > 0) return true;
+  return failed > 1 && (scope.plainly !== undefined || e.again || e.confirmed);
 };
 
 /**

@@ -39,6 +39,20 @@ describe('given a proved isolation, when its holder is silent', () => {
     typed(c, [`yes ${PROVING}`, RESIDUAL]);
     expect([here(c), strip(c)]).toEqual(['sections', 'proved']);
   });
+  test('and the line that confirmed the lock is taken back once it is proved, then the lock is confirmed again', () => {
+    const c = typed(at('readings').wait(31), [`yes ${PROVING}`, RESIDUAL, WEAK_HERM]);
+    const line = c.entries.findLast((e) => e.kind === 'answered' && e.body.place.endsWith('/proving'));
+    c.send({ kind: 'withdraw', client: 'line-back', of: line?.seq ?? 0 });
+    expect([here(c), strip(c), c.prompt().parts[0]?.key]).toEqual(['proving', 'being-proved', 'still']);
+    expect(c.type(PROVING).refusal?.parts).toEqual(['still']);
+    expect(strip(typed(c, [`yes ${PROVING}`, RESIDUAL]))).toBe('proved');
+  });
+  test('and one more capacitor is found after it, then the lock is confirmed again with the line', () => {
+    const c = typed(at('readings').wait(31), [`yes ${PROVING}`, RESIDUAL]);
+    const look = c.entries.findLast((e) => e.kind === 'answered' && e.body.place.endsWith('/look'));
+    c.send({ kind: 'amend', client: 'more', of: look?.seq ?? 0, parts: { count: '2' } });
+    expect([here(c), c.prompt().parts[0]?.key]).toEqual(['proving', 'still']);
+  });
   test('then one prompt proves it again where no capacitor is wired', () => {
     const c = typed(at('look'), ['clean, 0 caps, 45+5 6% 440', PROVING]).wait(31);
     expect(here(c)).toBe('proving');
