@@ -11,12 +11,29 @@ export interface Ticks {
   /** Milliseconds that have passed since some moment; nobody can set it. */
   readonly passed: () => number;
 }
+/** The server's time. */
+export interface Clock {
+  (): Date;
+  /** Goes on from this moment, milliseconds since 1970, where it is behind it. */
+  readonly atLeast?: (ms: number) => void;
+}
 const MACHINE: Ticks = { wall: Date.now, passed: () => performance.now() };
 
 /** @param from it starts no earlier than this, milliseconds since 1970 */
-export function steadyClock(from = 0, ticks: Ticks = MACHINE): () => Date {
-  const { read } = steady(from, ticks);
-  return read;
+export function steadyClock(from = 0, ticks: Ticks = MACHINE): Clock {
+  const { read, atLeast } = steady(from, ticks);
+  return Object.assign(read, { atLeast });
+}
+/** A clock that can be told of a later time; one that can't is set on by what it was behind. */
+export function following(clock: Clock): Clock & { readonly atLeast: (ms: number) => void } {
+  const { atLeast } = clock;
+  if (atLeast) return Object.assign(() => clock(), { atLeast });
+  let ahead = 0;
+  return Object.assign(() => new Date(clock().getTime() + ahead), {
+    atLeast: (ms: number) => {
+      ahead = Math.max(ahead, ms - clock().getTime());
+    },
+  });
 }
 function steady(from: number, { wall, passed }: Ticks): { read: () => Date; atLeast: (ms: number) => void } {
   let [last, at] = [Math.max(from, wall()), passed()];
@@ -50,7 +67,7 @@ const MARK = 'clock';
 export async function clockFor(
   store: Pick<Store, 'board' | 'meta' | 'setMeta'>,
   ticks: Ticks = MACHINE,
-): Promise<() => Date> {
+): Promise<Clock> {
   const updated = (await store.board(1)).map((row) => row.updated);
   const latest = Math.max(0, ...[...updated, (await store.meta(MARK)) ?? []].flat().map((at) => Date.parse(at)));
   const ahead = latest - ticks.wall();
@@ -72,5 +89,5 @@ export async function clockFor(
   };
   // Also while nobody asks what time it is.
   if (ticks === MACHINE) setInterval(read, EVERY).unref();
-  return read;
+  return Object.assign(read, { atLeast: clock.atLeast });
 }

@@ -4,8 +4,8 @@ import type { Machine } from '../compile.ts';
 import { VULNERABLE } from '../decide/call.ts';
 import { decide, pretend } from '../decide/decide.ts';
 import type { Context, Decision } from '../decide/types.ts';
+import { older } from '../facts.ts';
 import { fingerprint, SEMANTICS } from '../fingerprint.ts';
-import { older } from '../fold.ts';
 import { formPrompt } from '../form.ts';
 import { prompt } from '../prompt.ts';
 import { begin, memoryOf, type Standing, take } from '../replay.ts';
@@ -21,6 +21,7 @@ import { promptIn, refusalIn } from '../units/shown.ts';
 import type { Manual } from '../vocabulary.ts';
 import type { Resolve } from '../words.ts';
 import { alarmOf, isUnreadable, unreadable } from './card.ts';
+import { type Clock, following } from './clock.ts';
 import { createShopDesk } from './crew/shop-desk.ts';
 import { type Beginning, createDispatch, type Dispatch } from './dispatch/dispatch.ts';
 import { createFiles, type File, linesIn, nothingKnown, replyKey } from './files.ts';
@@ -40,7 +41,7 @@ import { type Desk, type JobCard, type JobView, NoRight, NotFound, type Person, 
 export interface DeskParts {
   readonly store: Store;
   readonly shelf: readonly [Manual, ...Manual[]];
-  readonly clock: () => Date;
+  readonly clock: Clock;
   /** n random bytes as hex. */
   readonly random: (bytes: number) => string;
   /** The shop's time zone, such as `America/Chicago`; UTC when left out. Records are UTC in any case. */
@@ -55,16 +56,16 @@ const TRIES = 5;
 const CLOSED_SHOWN = 100;
 
 export function createDesk(parts: DeskParts): Desk {
-  const { store, shelf, clock, random } = parts;
+  const { store, shelf, random } = parts;
+  const clock = following(parts.clock);
   const { machineFor, remember, grown, drop, ...files } = createFiles(store, shelf, parts.compile);
   const sheets = createSheets(store);
-  let ahead = 0;
-  const now = (): string => new Date(clock().getTime() + ahead).toISOString();
+  const now = (): string => clock().toISOString();
   /** Another process may reckon with a later time: then this one does too, or what it proved would never grow old here. */
   const load = async (job: string): Promise<File> => {
     const file = await files.load(job);
     const last = file.entries.at(-1)?.at;
-    if (last !== undefined && last > now()) ahead = Date.parse(last) - clock().getTime();
+    if (last !== undefined && last > now()) clock.atLeast(Date.parse(last));
     return file;
   };
   const when = whenIn(parts.zone);

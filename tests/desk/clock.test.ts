@@ -98,6 +98,31 @@ describe('given a proof of dead and a clock that is set back two hours', () => {
     expect(await state(deskBy(first), job)).not.toBe('proved');
   });
 
+  test('and two processes, then what one of them proves by the later time of the other grows old for both', async () => {
+    const first = await clockFor(shop.store, ticks);
+    first();
+    await setTimeout(10);
+    time.wall -= 31 * MINUTE;
+    const second = await clockFor(shop.store, ticks);
+    const { view } = await deskBy(second).open('dana', { title: 'Warm air', assign: 'ines', client: shop.client() });
+    const desk = deskBy(first);
+    // Behind the record at first, and then behind no more.
+    await types(desk, view.job, TO_READINGS.slice(0, 1));
+    const ticking = async (minutes: number): Promise<void> => {
+      later(minutes);
+      for (const clock of [first, second, first]) {
+        clock();
+        await setTimeout(10);
+      }
+    };
+    await ticking(1);
+    await types(desk, view.job, TO_READINGS.slice(1));
+    expect(await state(desk, view.job)).toBe('proved');
+
+    await ticking(31);
+    expect(await state(deskBy(second), view.job)).not.toBe('proved');
+  });
+
   test('by what a time server puts right, then it stands as long as it would have', async () => {
     const job = await proved(deskBy(await clockFor(shop.store, ticks)));
     time.wall -= MINUTE;
