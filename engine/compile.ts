@@ -16,6 +16,7 @@ import {
   initialTransition,
 } from 'xstate';
 import { TranscriptMismatch } from './errors.ts';
+import { isSkipped } from './facts.ts';
 import { flatten, jobName, type Place, type Plan, skipTarget } from './flatten.ts';
 import { energise, fold, leave, onlyAdds, spentTries } from './fold.ts';
 import { isBegun } from './forget.ts';
@@ -35,18 +36,16 @@ export interface Machine {
   readonly initial: Position;
   /** One entry more. Throws TranscriptMismatch where the machine has no answer to it. */
   step(position: Position, entry: Entry): Position;
+  /** xstate's own snapshot of a position, for whoever wants to ask xstate itself. */
+  snapshotOf(position: Position): AnyMachineSnapshot;
 }
-export interface Position {
-  readonly place: string;
-  readonly memory: Memory;
-  /** xstate's own snapshot; opaque outside this file. */
-  readonly snapshot: unknown;
-}
-
 interface Context {
   readonly memory: Memory;
   /** Verdicts passed since the page was last gone over from its start. */
   readonly passed: readonly Place[];
+}
+export interface Position extends Context {
+  readonly place: string;
 }
 type Event = { type: 'entry'; entry: Entry };
 type Guard = (args: { context: Context }) => boolean;
@@ -60,10 +59,12 @@ const halted: Record<Halt, (plan: Plan, memory: Memory) => boolean> = {
   '!held': (plan, m) => spentTries(plan, m) !== null,
 };
 
+/** One for all, as a job at hand has one. */
+const NONE: readonly Place[] = [];
 const mutate = (change: (memory: Memory) => Memory) =>
-  assign(({ context }: { context: Context }) => ({ memory: change(context.memory), passed: [] }));
+  assign(({ context }: { context: Context }) => ({ memory: change(context.memory), passed: NONE }));
 const passes = (verdict: Place) =>
-  assign(({ context }: { context: Context }) => ({ passed: [...context.passed, verdict] }));
+  assign(({ context }: { context: Context }) => ({ passed: context.passed.concat(verdict) }));
 
 export function compile(manual: Manual): Machine {
   const plan = flatten(manual);
@@ -94,25 +95,33 @@ export function compile(manual: Manual): Machine {
           guard: ({ event }: { event: Event }) => onlyAdds(plan, event.entry),
           actions: take,
         },
-        { target: '.start', actions: [take, assign({ passed: [] })] },
+        { target: '.start', actions: [take, assign({ passed: NONE })] },
       ],
     },
     options: { maxIterations: 20 * plan.places.size + 200 },
   } as never);
 
-  const position = (snapshot: AnyMachineSnapshot): Position => ({
-    place: snapshot.value as string,
-    memory: (snapshot.context as Context).memory,
-    snapshot,
-  });
+  const position = ({ value, context }: AnyMachineSnapshot): Position => {
+    const { memory, passed } = context as Context;
+    return { place: value as string, memory, passed };
+  };
+  // The rest of a snapshot is the same whenever a job rests at this place: one serves all, and a job at hand holds none.
+  const resting = new Map<string, AnyMachineSnapshot>();
+  const snapshotOf = ({ place, memory, passed }: Position): AnyMachineSnapshot => {
+    const bare: AnyMachineSnapshot =
+      resting.get(place) ?? machine.resolveState({ value: place, context: { memory: BLANK, passed: [] } } as never);
+    resting.set(place, bare);
+    return { ...bare, context: { memory, passed } } as AnyMachineSnapshot;
+  };
   const [first] = initialTransition(machine);
   if (first.status === 'error') throw first.error;
   const scope = inertScope(machine);
   return {
     plan,
+    snapshotOf,
     initial: position(first),
     step(at, entry) {
-      const before = at.snapshot as AnyMachineSnapshot;
+      const before = snapshotOf(at);
       const after: AnyMachineSnapshot = machine.transition(before as never, { type: 'entry', entry } as never, scope);
       if (after === before) throw new TranscriptMismatch(`nothing takes the entry ${entry.seq} ${entry.kind}`);
       return position(after);
@@ -164,7 +173,7 @@ function waysOf(plan: Plan, place: Place): object[] {
   }
   if ('parts' in step) {
     const skip = skipTarget(place);
-    if (skip !== null) ways.push(way(skip, (a) => known(a) && a.context.memory.facts[place.id]?.skipped === true));
+    if (skip !== null) ways.push(way(skip, (a) => known(a) && isSkipped(a.context.memory.facts[place.id])));
     for (const [option, target] of Object.entries(place.to)) {
       ways.push(way(target, (a) => known(a) && hasChosen(a.context.memory, place, option)));
     }
@@ -177,6 +186,7 @@ function hasChosen(memory: Memory, place: Place, option: string): boolean {
   if (!('parts' in place.step) || place.step.by === undefined) return false;
   const spec = place.step.parts[place.step.by];
   const value =
-    memory.facts[place.id]?.parts[place.step.by] ?? (spec?.as ? memory.job[jobName(spec.as, place)]?.value : undefined);
+    memory.facts[place.id]?.body.parts[place.step.by] ??
+    (spec?.as ? memory.job[jobName(spec.as, place)]?.value : undefined);
   return value?.kind === 'choice' && value.chosen[0] === option;
 }

@@ -1,15 +1,14 @@
 /** One entry more: Memory → Memory. Says what each kind of entry adds or makes forgotten; where that leaves the job is the machine's. */
 import { Decimal } from 'decimal.js';
 import { TranscriptMismatch, unreachable } from './errors.ts';
+import { amendedFact, givenAt, jobFactOf } from './facts.ts';
 import { jobName, type Place, type Plan } from './flatten.ts';
 import { noticed, reopen, voidAll, withdraw } from './forget.ts';
 import { judgedAnew } from './judged-anew.ts';
 import { showsOneSection } from './judgements/read.ts';
 import { isTaken, judged } from './known.ts';
-import { type Fact, type JobFact, type Memory, NO_ISOLATION } from './memory.ts';
+import { BLANK, type JobFact, type Memory, NO_ISOLATION } from './memory.ts';
 import type { Entry, Equipment, Parts, Truck } from './schema.ts';
-
-export const older = (at: string, said: string | null): string => (said !== null && said < at ? said : at);
 
 /**
  * True where the entry only adds: the job goes on from where it stands. Else the page is gone over from its start, as it
@@ -52,7 +51,7 @@ function folded(plan: Plan, before: Memory, entry: Entry): Memory {
     case 'voided':
       return noticed(voidAll(plan, moved, entry.body.reason === 'age' ? 'age' : 'void'), `void:${entry.body.reason}`);
     case 'concluded':
-      return { ...moved, concluded: { ...memory.concluded, [entry.body.place]: { seq: entry.seq, body: entry.body } } };
+      return { ...moved, concluded: { ...memory.concluded, [entry.body.place]: entry } };
     case 'paused':
       return { ...moved, stop: entry.body.safe ? 'paused' : 'asked' };
     case 'resumed':
@@ -119,7 +118,7 @@ const certified = (memory: Memory, person: string, is: boolean): Memory => ({
 });
 
 const withOne = (list: readonly string[], one: string): readonly string[] =>
-  list.includes(one) ? list : [...list, one];
+  list.includes(one) ? list : list.concat(one);
 /** The place whose standing answer came with this entry. */
 export function placeOf(memory: Memory, seq: number): string | null {
   for (const [place, fact] of Object.entries(memory.facts)) if (fact.seq === seq) return place;
@@ -127,25 +126,15 @@ export function placeOf(memory: Memory, seq: number): string | null {
 }
 
 function answered(plan: Plan, before: Memory, entry: Entry & { kind: 'answered' }): Memory {
-  const { place: id, parts, skipped, offline } = entry.body;
+  const { place: id, parts } = entry.body;
   const place = plan.places.get(id);
   if (!place || !('parts' in place.step)) throw new TranscriptMismatch(`entry ${entry.seq}: no question at ${id}`);
-  const said = older(entry.at, entry.said);
-  const fact: Fact = {
-    seq: entry.seq,
-    by: entry.by,
-    at: said,
-    parts,
-    skipped: skipped !== undefined,
-    offline: offline === true,
-    amended: null,
-  };
-  const job = jobFacts(place, before.job, parts, entry, entry.seq);
-  const now = { last: entry.seq, at: entry.at, since: entry.seq, notices: [], explained: [] };
-  const kept: Memory = { ...before, ...now, facts: { ...before.facts, [id]: fact }, job };
+  const job = jobFacts(place, before.job, entry);
+  const now = { last: entry.seq, at: entry.at, since: entry.seq, notices: BLANK.notices, explained: BLANK.explained };
+  const kept: Memory = { ...before, ...now, facts: { ...before.facts, [id]: entry }, job };
   const newPart = place.step.act === 'fit' && parts.ok?.kind === 'choice' && parts.ok.chosen[0] === 'done';
   const then = newPart ? { ...kept, fitted: { ...kept.fitted, [place.round]: job } } : kept;
-  return heldSince(moreSections(plan, then, place, parts), place, entry.by, said);
+  return heldSince(moreSections(plan, then, place, parts), place, entry.by, givenAt(entry));
 }
 
 /** The print shows two sections where the look showed one: what is left in the other was never measured. */
@@ -156,19 +145,20 @@ function moreSections(plan: Plan, memory: Memory, place: Place, parts: Parts): M
     ([key, value]) => value.kind === 'label' && value.label.fan !== null && asking.parts[key]?.as === 'cabinet:label',
   );
   const step = two ? plan.regions[place.cabinet]?.rules.grows?.step : undefined;
-  if (step === undefined || !showsOneSection(memory.facts[`dead:${place.cabinet}/${step}`]?.parts)) return memory;
+  if (step === undefined || !showsOneSection(memory.facts[`dead:${place.cabinet}/${step}`]?.body.parts)) return memory;
   return noticed(reopen(plan, memory, place.cabinet, step), 'void:sections');
 }
 
 /** Answers kept by name for the whole job; what was not taken overwrites nothing. */
-function jobFacts(place: Place, job: Memory['job'], parts: Parts, entry: Entry, of: number): Memory['job'] {
+function jobFacts(place: Place, job: Memory['job'], entry: Entry & { kind: 'answered' | 'amended' }): Memory['job'] {
   if (!('parts' in place.step)) return job;
+  const { parts } = entry.body;
   let out: Record<string, JobFact> | null = null;
   for (const [key, { as }] of Object.entries(place.step.parts)) {
     const value = parts[key];
     if (as === undefined || !isTaken(value)) continue;
     out ??= { ...job };
-    out[jobName(as, place)] = { seq: entry.seq, of, by: entry.by, part: key, value };
+    out[jobName(as, place)] = jobFactOf(entry, key);
   }
   return out ?? job;
 }
@@ -195,26 +185,26 @@ function amended(plan: Plan, memory: Memory, entry: Entry & { kind: 'amended' })
   const fact = id === null ? undefined : memory.facts[id];
   const place = id === null ? undefined : plan.places.get(id);
   if (!fact || !place || !('parts' in place.step)) return memory;
-  const parts: Parts = { ...fact.parts, ...entry.body.parts };
-  const next: Fact = { ...fact, parts, amended: entry.seq };
+  const parts: Parts = { ...fact.body.parts, ...entry.body.parts };
+  const next = amendedFact(fact, parts, entry.seq);
   const out: Memory = noticed(
     {
       ...memory,
       facts: { ...memory.facts, [place.id]: next },
-      job: jobFacts(place, memory.job, entry.body.parts, entry, fact.seq),
+      job: jobFacts(place, memory.job, entry),
       fitted: Object.fromEntries(
         Object.entries(memory.fitted).map(([round, job]) => {
           const known = Object.keys(entry.body.parts).some((key) =>
             Object.values(job).some((f) => f.of === fact.seq && f.part === key),
           );
-          return [round, known ? jobFacts(place, job, entry.body.parts, entry, fact.seq) : job];
+          return [round, known ? jobFacts(place, job, entry) : job];
         }),
       ),
     },
     'amended',
   );
   if (!place.gate) return moreSections(plan, out, place, entry.body.parts);
-  if (!endsIsolation(plan, place, fact.parts, entry.body.parts)) return out;
+  if (!endsIsolation(plan, place, fact.body.parts, entry.body.parts)) return out;
   if (place.class === 'proving') return noticed(reopen(plan, out, place.cabinet, place.name), 'void:amended');
   const following = plan.regions[place.cabinet]?.places ?? [];
   const after = plan.places.get(following[following.indexOf(place.id) + 1] ?? '');
@@ -278,7 +268,11 @@ export function leave(plan: Plan, memory: Memory, cabinet: string, exit: string)
   const line = Object.values(memory.facts).find((f) => f.seq === memory.last);
   const out = noticed(reopen(plan, memory, cabinet, leaving.forget), `leaving:${exit}`);
   if (!leaving.tries) return { ...out, explained };
-  return { ...out, explained, failed: [...out.failed, { cabinet, exit, seq: memory.last, parts: line?.parts ?? {} }] };
+  return {
+    ...out,
+    explained,
+    failed: [...out.failed, { cabinet, exit, seq: memory.last, parts: line?.body.parts ?? {} }],
+  };
 }
 
 /** The findings of the judges that read the line just typed: they say which figure was in the way. */

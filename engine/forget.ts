@@ -10,17 +10,15 @@ export const noticed = (memory: Memory, code: string): Memory =>
 
 /** Drops the places named and remembers their answers for the chips. */
 export function drop(memory: Memory, places: readonly string[]): Memory {
-  const facts = { ...memory.facts };
-  const remembered: Record<string, Parts> = { ...memory.remembered };
-  const fallen = [...memory.fallen];
-  for (const id of places) {
-    const fact = facts[id];
-    if (!fact) continue;
-    remembered[id] = fact.parts;
-    fallen.push(fact.seq);
-    delete facts[id];
-  }
-  return fallen.length === memory.fallen.length ? memory : { ...memory, facts, remembered, fallen };
+  const falling = places.flatMap((id) => (memory.facts[id] ? [[id, memory.facts[id]] as const] : []));
+  if (falling.length === 0) return memory;
+  const gone = new Set(falling.map(([id]) => id));
+  return {
+    ...memory,
+    facts: Object.fromEntries(Object.entries(memory.facts).filter(([id]) => !gone.has(id))),
+    remembered: { ...memory.remembered, ...Object.fromEntries(falling.map(([id, { body }]) => [id, body.parts])) },
+    fallen: memory.fallen.concat(falling.map(([, { seq }]) => seq)),
+  };
 }
 
 /**
@@ -36,11 +34,14 @@ export function reopen(plan: Plan, memory: Memory, cabinet: string, step: string
   const asked = places.slice(from);
   const dropped = drop(memory, asked);
   const before = dropped.isolations[cabinet] ?? NO_ISOLATION;
-  const due = before.again || asked.some((id) => hasConfirmed(plan, id, memory.facts[id]?.parts));
+  const due = before.again || asked.some((id) => hasConfirmed(plan, id, memory.facts[id]?.body.parts));
   const again = age || (due && from > lock);
   // How the means is held open is approved for this lock and this means; where they are asked again, so is that.
   const approve = places.findIndex((id) => plan.places.get(id)?.step.verb === 'approval');
-  const approvals = from <= approve ? dropped.approvals.filter((c) => c !== cabinet) : dropped.approvals;
+  const approvals =
+    from <= approve && dropped.approvals.includes(cabinet)
+      ? dropped.approvals.filter((c) => c !== cabinet)
+      : dropped.approvals;
   return {
     ...dropped,
     approvals,

@@ -1,5 +1,6 @@
 /** What a place is given, whether its fact is known, and what its judgement says. Pure reads of Memory. */
 import { Decimal } from 'decimal.js';
+import { givenAt } from './facts.ts';
 import { jobName, type Place, type Plan } from './flatten.ts';
 import { judgements } from './judgements/index.ts';
 import type { Judged, Judgement } from './judgements/judgement.ts';
@@ -39,7 +40,13 @@ function factAt(place: Place, memory: Memory, of: string): Found | undefined {
     } else {
       const fact = memory.facts[ref];
       if (fact)
-        return { seq: fact.amended ?? fact.seq, by: fact.by, parts: fact.parts, source: fact.parts, at: fact.at };
+        return {
+          seq: fact.amended ?? fact.seq,
+          by: fact.by,
+          parts: fact.body.parts,
+          source: fact.body.parts,
+          at: givenAt(fact),
+        };
     }
   }
   return undefined;

@@ -2,19 +2,25 @@
  * What is known of a job: the fold of its entries. A job stands where the first needed fact is missing, so voiding,
  * correcting, handing over and restarting all are "forget some facts and go over the page again" (`forget.ts`).
  */
-import type { Body, Call, Conclusion, Equipment, Meter, Parts, Settings, TextRef, Truck, Value } from './schema.ts';
+import type {
+  Body,
+  Call,
+  Conclusion,
+  Entry,
+  Equipment,
+  Meter,
+  Parts,
+  Settings,
+  TextRef,
+  Truck,
+  Value,
+} from './schema.ts';
 
-export interface Fact {
-  readonly seq: number;
-  readonly by: string;
-  /** The older of the server's and the device's time. */
-  readonly at: string;
-  readonly parts: Parts;
-  readonly skipped: boolean;
-  readonly offline: boolean;
-  /** seq of the last amendment. */
-  readonly amended: number | null;
-}
+/** A fact is the entry of the answer that brought it: a job at hand has dozens of them, and holds nothing beside them. */
+export type Fact = Omit<Entry & { readonly kind: 'answered' }, 'at' | 'said'> & {
+  /** seq of the last amendment, whose figures stand in the parts. */
+  readonly amended?: number;
+};
 /** A fact of the whole job, kept by name whichever question brought it. */
 export interface JobFact {
   readonly seq: number;

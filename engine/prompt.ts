@@ -142,7 +142,7 @@ export function question(
   memory: Memory,
   fresh: boolean,
 ): Partial<Prompt> & Pick<Prompt, 'parts'> {
-  const answer = fresh ? {} : (memory.facts[place.id]?.parts ?? {});
+  const answer = fresh ? {} : (memory.facts[place.id]?.body.parts ?? {});
   const filled = fresh ? (memory.remembered[place.id] ?? {}) : answer;
   const shown = (step.shows ?? []).flatMap((x) => shownFindings(x, place, memory));
   const parts = Object.entries(step.parts)

@@ -3,6 +3,7 @@
  * at every state of the proof's walk and after every turn of the tests. It shares the facts, not the way of walking.
  */
 
+import { isSkipped } from './facts.ts';
 import { jobName, type Place, type Plan, skipTarget } from './flatten.ts';
 import { energise, leave, spentTries } from './fold.ts';
 import { isBegun } from './forget.ts';
@@ -107,10 +108,10 @@ function wayOut(place: Place, memory: Memory, passed: readonly Place[]): string 
   if (step.verb === 'found') return foundAt(place, passed);
   if (step.verb === 'judge') return judged(place, memory).outcome;
   const fact = memory.facts[place.id];
-  if (fact?.skipped) return 'skip';
+  if (isSkipped(fact)) return 'skip';
   if ('parts' in step && step.by !== undefined) {
     const as = step.parts[step.by]?.as;
-    const value = fact?.parts[step.by] ?? (as === undefined ? undefined : memory.job[jobName(as, place)]?.value);
+    const value = fact?.body.parts[step.by] ?? (as === undefined ? undefined : memory.job[jobName(as, place)]?.value);
     const chosen = value?.kind === 'choice' ? (value.chosen[0] ?? '') : '';
     if (place.to[chosen] !== undefined) return chosen;
   }

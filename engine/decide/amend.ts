@@ -64,15 +64,15 @@ export function decideAmend(
       'unclear',
       `That answers what is asked now: type it without back. “${asked.title}” is the last answer, and it was not changed.`,
     );
-  const whole = { ...printed(fact.parts), ...given };
+  const whole = { ...printed(fact.body.parts), ...given };
   const read = readParts(place, whole, memoryOf(s), s, keep);
   if ('refusal' in read) return read.refusal;
   const parts: Record<string, Value> = {};
   for (const [key, value] of Object.entries(read.parts)) {
-    const was = fact.parts[key];
+    const was = fact.body.parts[key];
     if (Object.hasOwn(given, key) || was === undefined) parts[key] = value;
   }
-  const changed = Object.entries(parts).filter(([k, v]) => JSON.stringify(v) !== JSON.stringify(fact.parts[k]));
+  const changed = Object.entries(parts).filter(([k, v]) => JSON.stringify(v) !== JSON.stringify(fact.body.parts[k]));
   if (changed.length === 0) return refuse('nothing-to-change', 'That is what stands already.');
   // What is typed beside the figure says why: "back fan 5.2 lead was on paint".
   const why = how.reason || typed.unread.join(', ');

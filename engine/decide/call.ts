@@ -63,7 +63,7 @@ function vulnerableOf(plan: Plan, memory: Memory, judge: Place | undefined): str
   const asked = judge?.refs[written ?? '']?.find((id) => memory.facts[id] !== undefined);
   const step = asked === undefined ? undefined : plan.places.get(asked)?.step;
   if (asked === undefined || !step || !('parts' in step)) return null;
-  const parts: Parts = memory.facts[asked]?.parts ?? {};
+  const parts: Parts = memory.facts[asked]?.body.parts ?? {};
   const value = parts.vulnerable;
   const named = value?.kind === 'choice' ? value.chosen.filter((id) => id !== 'none' && id !== 'cant') : [];
   return named.length === 0 ? null : chosenLabels(step.parts.vulnerable, named).join(', ');

@@ -1,4 +1,5 @@
 /** What goes down on the truck when a part is fitted, and what the unit's record remembers of a call. */
+import { givenAt } from '../facts.ts';
 import type { Place, Plan } from '../flatten.ts';
 import { judged } from '../known.ts';
 import type { Memory } from '../memory.ts';
@@ -29,8 +30,8 @@ export function pastOf(plan: Plan, memory: Memory, job: string): Past[] {
   const { passed } = route(plan, memory);
   for (const place of passed) {
     const fact = memory.facts[place.id];
-    if ('act' in place.step && place.step.act === 'fit' && isDone(fact?.parts) && candidate && fact) {
-      past.push({ ...candidate, at: fact.at });
+    if ('act' in place.step && place.step.act === 'fit' && isDone(fact?.body.parts) && candidate && fact) {
+      past.push({ ...candidate, at: givenAt(fact) });
       candidate = null;
     }
     if (place.step.verb !== 'judge') continue;
@@ -38,12 +39,13 @@ export function pastOf(plan: Plan, memory: Memory, job: string): Past[] {
     const name = judgement === 'section-values' ? of.readings : judgement === 'new-part' ? of.part : null;
     const readings = name == null ? undefined : memory.facts[place.refs[name]?.[0] ?? ''];
     if (!readings) continue;
-    const [herm, fan] = [microfarads(readings.parts, 'herm'), microfarads(readings.parts, 'fan')];
+    const [herm, fan] = [microfarads(readings.body.parts, 'herm'), microfarads(readings.body.parts, 'fan')];
     if (herm === null && fan === null) continue;
     const cabinet = place.beside === null ? {} : { cabinet: place.beside };
-    const line = { at: readings.at, job, item: ITEM, ...cabinet, herm, fan };
+    const at = givenAt(readings);
+    const line = { at, job, item: ITEM, ...cabinet, herm, fan };
     if (judgement === 'new-part') candidate = { ...line, what: 'fitted' };
-    else if (past.at(-1)?.at !== readings.at) past.push({ ...line, what: 'read' });
+    else if (past.at(-1)?.at !== at) past.push({ ...line, what: 'read' });
   }
   return withFigures(past, passed, memory, job);
 }
@@ -56,9 +58,9 @@ function withFigures(past: readonly Past[], passed: readonly Place[], memory: Me
     const fact = memory.facts[id];
     if (kind !== 'live' || !fact || !('parts' in step)) continue;
     for (const [key, { ask }] of Object.entries(step.parts)) {
-      const value = fact.parts[key];
+      const value = fact.body.parts[key];
       if (value?.kind !== 'figure') continue;
-      at = fact.at;
+      at = givenAt(fact);
       const cabinet = beside === null ? {} : { cabinet: beside };
       figures.set(`${beside ?? ''} ${ask}`, { name: ask, unit: value.unit, value: value.value, ...cabinet });
     }

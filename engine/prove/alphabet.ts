@@ -83,8 +83,8 @@ export function detours(state: State): Turn[][] {
     const who = gate ? holder : fact.by;
     if (gate || fact.seq === memory.since)
       out.push([{ by: who, after: 1, label: `${who} takes back ${place}`, reply: withdraw }]);
-    if (place.endsWith('/look') && fact.parts.count?.kind === 'figure') {
-      const count = `${Number(fact.parts.count.value) + 1}`;
+    if (place.endsWith('/look') && fact.body.parts.count?.kind === 'figure') {
+      const count = `${Number(fact.body.parts.count.value) + 1}`;
       const reply: Reply = { kind: 'amend', client: client(), of: fact.seq, parts: { count } };
       if (Number(count) <= 2) out.push([{ by: who, after: 1, label: `${who} changes the count to ${count}`, reply }]);
     }

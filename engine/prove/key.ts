@@ -41,7 +41,9 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
   });
   const order = at && !at.gate ? at.order : (passed.at(-1)?.order ?? 0);
   trail.push(
-    ...passed.flatMap((p) => (!p.gate && order < judgedAt(plan, p) ? choicesOf(p, memory.facts[p.id]?.parts) : [])),
+    ...passed.flatMap((p) =>
+      !p.gate && order < judgedAt(plan, p) ? choicesOf(p, memory.facts[p.id]?.body.parts) : [],
+    ),
   );
   const ahead = sortedAhead(plan, at, passed);
   const wires = onPage.some((p) => p.name === 'wires' && p.page.endsWith('readings'));
@@ -66,7 +68,7 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
   }
   const gates = Object.entries(memory.facts)
     .filter(([id]) => id.startsWith('dead:'))
-    .map(([id, f]) => `${id} ${gateKey(f.parts)}`);
+    .map(([id, f]) => `${id} ${gateKey(f.body.parts)}`);
   return JSON.stringify([
     here,
     trail,

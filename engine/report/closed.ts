@@ -86,7 +86,7 @@ function readsLive(drawn: Drawn, places: ReadonlyMap<string, Place>, memory: Mem
     ([id, fact]) =>
       drawn.body.evidence.includes(fact.amended ?? fact.seq) &&
       places.get(id)?.class === 'live' &&
-      Object.values(fact.parts).some((value) => value.kind === 'figure'),
+      Object.values(fact.body.parts).some((value) => value.kind === 'figure'),
   );
 }
 
@@ -101,8 +101,8 @@ function fittedOf(passed: readonly Place[], memory: Memory, verdicts: readonly D
     const drawn = verdicts.find((v) => v.place === place);
     if (drawn && newPartOf(drawn.body)) part = drawn;
     const fact = memory.facts[place.id];
-    if (!('act' in place.step) || place.step.act !== 'fit' || !fact || !isDone(fact.parts)) return [];
-    const one = { place, fact, words: answerWords(place.step, fact.parts, () => '').join(', '), part };
+    if (!('act' in place.step) || place.step.act !== 'fit' || !fact || !isDone(fact.body.parts)) return [];
+    const one = { place, fact, words: answerWords(place.step, fact.body.parts, () => '').join(', '), part };
     part = null;
     return [one];
   });

@@ -1,4 +1,5 @@
 /** A finished call for the shop: every verdict with what it rests on, and everything that went otherwise than straight on. */
+import { givenAt } from '../facts.ts';
 import { fingerprint } from '../fingerprint.ts';
 import type { Entry, Finding, TextRef } from '../schema.ts';
 import { answerWords, NOTED, RAISED, VOIDED } from '../words.ts';
@@ -198,7 +199,7 @@ function causes(job: Closed): string[] {
     if (!fact || place.class !== 'eyes' || !('parts' in place.step) || !pages.has(folder(place.id))) return [];
     return [
       sentence(
-        `Why it failed, #${fact.seq}: ${answerWords(place.step, fact.parts, job.resolve, job.units).join('; ')}`,
+        `Why it failed, #${fact.seq}: ${answerWords(place.step, fact.body.parts, job.resolve, job.units).join('; ')}`,
       ),
     ];
   });
@@ -211,7 +212,7 @@ function stock(job: Closed): string[] {
     return `Part used, #${e.seq}: ${name}${e.body.used === undefined ? '' : `, ${e.body.used} used`}, ${e.body.left} left on the truck.`;
   });
   const fitted = job.fitted.map((f) =>
-    sentence(`Fitted, #${f.fact.seq}, ${job.when.moment(f.fact.at)}, ${job.name(f.fact.by)}: ${f.words}`),
+    sentence(`Fitted, #${f.fact.seq}, ${job.when.moment(givenAt(f.fact))}, ${job.name(f.fact.by)}: ${f.words}`),
   );
   return [...fitted, ...used, ...(fitted.length > 0 && used.length === 0 ? ['No stock was counted.'] : [])];
 }

@@ -1,6 +1,7 @@
 /** What was computed of each answer, so that a reading stands beside its limits, its doubt and where they come from. */
+
+import { amendedFact } from '../facts.ts';
 import type { Place, Plan } from '../flatten.ts';
-import { older } from '../fold.ts';
 import { judged } from '../known.ts';
 import type { Memory } from '../memory.ts';
 import { draw } from '../picture/draw.ts';
@@ -33,10 +34,7 @@ export function evidence(machine: Standing['machine'], entries: readonly Entry[]
     const parts = entry.kind === 'amended' ? { ...answer.body.parts, ...entry.body.parts } : entry.body.parts;
     const known = memoryOf(standing).facts[place.id];
     // A line that was not accepted is forgotten at once; what was computed of it is not.
-    const fact = known ?? {
-      ...{ seq: of, by: answer.by, at: older(answer.at, answer.said), parts },
-      ...{ skipped: false, offline: false, amended: null },
-    };
+    const fact = known ?? amendedFact(answer, parts, of);
     const memory: Memory = { ...memoryOf(standing), facts: { ...memoryOf(standing).facts, [place.id]: fact } };
     const rows = judgedAfter(planOf(standing), place, memory);
     found.set(

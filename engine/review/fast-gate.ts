@@ -1,5 +1,5 @@
+import { older } from '../facts.ts';
 import type { Place } from '../flatten.ts';
-import { older } from '../fold.ts';
 import { shownFindings } from '../known.ts';
 import { memoryOf, planOf, type Standing } from '../replay.ts';
 import type { Entry } from '../schema.ts';

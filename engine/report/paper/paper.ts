@@ -1,4 +1,5 @@
 /** A finished call as a page to be read, printed or kept: for the customer, or the shop's record. What is on it is the same as HTML, PDF and JSON. */
+import { givenAt } from '../../facts.ts';
 import type { Finding } from '../../schema.ts';
 import { askedAt, type Closed } from '../closed.ts';
 import { customerSays, measured, type PlainReading } from '../customer.ts';
@@ -120,13 +121,15 @@ const findingTable = (findings: readonly Finding[]): Block => ({
 /** Photos of answers that stand, each with its question, its time and who took it. */
 function photos(job: Closed): Block[] {
   const found = Object.entries(job.memory.facts).flatMap(([place, fact]) =>
-    Object.values(fact.parts).flatMap((value) => (value.kind === 'photo' ? [{ place, fact, hash: value.hash }] : [])),
+    Object.values(fact.body.parts).flatMap((value) =>
+      value.kind === 'photo' ? [{ place, fact, hash: value.hash }] : [],
+    ),
   );
   const shown = found
     .sort((a, b) => a.fact.seq - b.fact.seq)
     .map(({ place, fact, hash }): Block => {
       const asked = askedAt(job, place)?.say ?? 'Photo';
-      return { kind: 'photo', hash, says: `${asked} ${job.when.moment(fact.at)}, ${job.name(fact.by)}` };
+      return { kind: 'photo', hash, says: `${asked} ${job.when.moment(givenAt(fact))}, ${job.name(fact.by)}` };
     });
   return shown.length === 0 ? [] : [{ kind: 'heading', text: 'Photos' }, ...shown];
 }
