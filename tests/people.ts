@@ -155,7 +155,7 @@ export class Conversation {
           ...to,
           participates: memoryOf(this.standing).assigned.includes(by),
         }),
-      salt: () => `salt-${++this.count}`,
+      salt: () => (++this.count).toString(16).padStart(32, '0'),
       people: Object.values(PEOPLE),
     });
     this.last = decision;

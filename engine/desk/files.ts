@@ -8,6 +8,7 @@ import { sha256 } from '../report/digest.ts';
 import { mayConcern } from '../review/attention.ts';
 import { type FastGate, fastGate, isDischarge } from '../review/fast-gate.ts';
 import type { Entry, Text, Units } from '../schema.ts';
+import { FORGETS } from '../store/forgotten.ts';
 import type { Store } from '../store/port.ts';
 import type { Manual } from '../vocabulary.ts';
 import { nothingWorded, type Worded } from './ticket.ts';
@@ -87,10 +88,17 @@ export function createFiles(store: Store, shelf: readonly Manual[], compiled = c
     return file;
   };
 
+  let forgets: string | null = null;
   const load = async (job: string): Promise<File> => {
     const known = cache.get(job);
     if (known) {
-      const more = await store.readAfter(job, known.entries.length);
+      const [more, now] = await Promise.all([store.readAfter(job, known.entries.length), store.meta(FORGETS)]);
+      // Words were removed for good, by another program: what is in memory would be written down again.
+      if (now !== forgets) {
+        forgets = now;
+        cache.clear();
+        return load(job);
+      }
       return more.entries.length === 0 ? known : remember(job, grown(known, more.entries, more.texts));
     }
     const { entries, texts } = await store.read(job);

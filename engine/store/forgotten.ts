@@ -3,6 +3,9 @@ import type { Person } from '../desk/types.ts';
 import type { Entry } from '../schema.ts';
 import { json } from './rows.ts';
 
+/** Under this name the shop's notes count the removals: whoever holds words in memory reads them anew after each. */
+export const FORGETS = 'forgets';
+
 /** The id stays, because entries name it and an entry is never changed. Nobody signs in under it again. */
 export const forgotten = ({ chats: _, ...person }: Person): Person => ({
   ...person,

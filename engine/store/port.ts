@@ -193,6 +193,11 @@ export interface Store {
    * also name, initials, meter, links and sessions; the id stays, since it is in the entries. How many texts went.
    */
   forget(whose: Whose): Promise<number>;
+  /**
+   * Clears what the database's file still holds of removed rows. False where somebody else has it open or the disk is
+   * full: then it is to be tried again. PostgreSQL does so by `VACUUM FULL`, which the application has no right to: false.
+   */
+  scrub(): Promise<boolean>;
   /** Calls back after the commit with each entry, those of a job in their order. Returns the unsubscribe. */
   watch(onEntry: (job: string, entry: Entry) => void): () => void;
 

@@ -33,7 +33,7 @@ const context: Context = {
   said: null,
   client: 'c',
   may: () => true,
-  salt: () => 'b3d1',
+  salt: () => '00112233445566778899aabbccddeeff',
   people: [{ id: 'ines', name: 'Ines' }],
 };
 const opened: Draft = {

@@ -28,7 +28,7 @@ export async function fill(store: Store, desk: Desk, entries: number): Promise<s
     const texts: Text[] = [];
     const entries: Entry[] = [];
     for (let i = 0; i < EACH; i++) {
-      const { ref, row } = textRef(`Note ${i} on job ${n}.`, 'salt', `ines.${n}.${i}`);
+      const { ref, row } = textRef(`Note ${i} on job ${n}.`, '00112233445566778899aabbccddeeff', `ines.${n}.${i}`);
       const of = CALL[i];
       const said: Draft = { kind: 'noted', body: { as: 'note', text: ref } };
       const draft = i === 0 ? { ...opened, body: { ...opened.body, title: ref } } : (of ?? said);

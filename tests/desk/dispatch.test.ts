@@ -188,6 +188,23 @@ describe('who is vulnerable at the address', () => {
   });
 });
 
+describe('a call that is forgotten while a server runs', () => {
+  const removed = 'Bellwether Terrace 77';
+  test.each([
+    ['looks at the board', async () => void (await shop.desk.dispatch.board('dana'))],
+    ['takes an answer on it', async (job: string) => void (await shop.type(job, 'c', 'ines'))],
+  ])('that %s: nothing that was removed is written down again', async (_, happens) => {
+    const { call, job } = await called({ address: removed });
+    await shop.desk.dispatch.assign('dana', job, 'ines', shop.client());
+    for (const id of [call, job]) await shop.desk.look('ruth', id);
+    for (const id of await recordsOf(shop.store, job)) await shop.store.forget({ job: id });
+    await happens(job);
+    const rows = JSON.stringify([await shop.store.board(100), await shop.store.queue(null, 100)]);
+    expect(rows).not.toContain('Bellwether');
+    expect(JSON.stringify(await shop.desk.look('ruth', job))).not.toContain('Bellwether');
+  });
+});
+
 describe('the board', () => {
   test('has the most urgent first, and who is free; low stock; training jobs as such', async () => {
     const soon = await called({ address: 'Late Lane 1' }, { vulnerable: ['none'], indoor: '74' });

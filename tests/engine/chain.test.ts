@@ -14,7 +14,7 @@ const head = {
   said: null,
   client: 'c1',
 };
-const title = textRef('No cooling upstairs', 'a1b2', 't1');
+const title = textRef('No cooling upstairs', '00112233445566778899aabbccddeeff', 't1');
 const drafts: Draft[] = [
   {
     kind: 'opened',
@@ -184,6 +184,14 @@ describe('verifying', () => {
   });
 });
 
+test('a name that reading leaves out, hung on an entry in the database, alters it', () => {
+  const parts = { ok: { kind: 'choice' as const, chosen: ['yes'] } };
+  const [entry] = seal([{ kind: 'answered', body: { place: 'dead:outdoor/fit', parts } }], head);
+  const hung = JSON.stringify(entry).replace('"parts":{', '"parts":{"__proto__":{"kind":"choice","chosen":["no"]},');
+  expect(verifyChain([entry])).toEqual({ ok: true });
+  expect(verifyChain([JSON.parse(hung)])).toEqual({ ok: false, at: 1, why: 'altered' });
+});
+
 describe('words beside the record', () => {
   // SHA-256("abc"): FIPS 180-4, the one-block example; here the salt is "a" and the words are "bc".
   test('are hashed as salt, then text', () => {
@@ -198,8 +206,18 @@ describe('words beside the record', () => {
     const { ref, row } = title;
     expect(verifyText(ref, row)).toBe(true);
     expect(verifyText(ref, { ...row, text: 'No cooling upstairs.' })).toBe(false);
-    expect(verifyText(ref, { ...row, salt: 'a1b3' })).toBe(false);
+    expect(verifyText(ref, { ...row, salt: row.salt.replace('0', '1') })).toBe(false);
     expect(verifyText(ref, { ...row, ref: 't2' })).toBe(false);
+  });
+
+  // What is hashed is one string: without a length of its own the salt could take the beginning of the words.
+  test('whose beginning was moved into the salt don’t', () => {
+    const { ref, row } = title;
+    for (const n of [-3, -1, 1, 3, row.text.length]) {
+      const all = row.salt + row.text;
+      const cut = row.salt.length + n;
+      expect(verifyText(ref, { ...row, salt: all.slice(0, cut), text: all.slice(cut) })).toBe(false);
+    }
   });
 
   test('of the same text differ by their salt', () => {

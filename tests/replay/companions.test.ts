@@ -165,9 +165,24 @@ function swapped(entries: readonly Entry[], i: number): Entry[] {
   return [...entries.slice(0, i), b, a, ...entries.slice(i + 2)];
 }
 
+test('a name that readers leave out, hung on an answer with words of its own: not read', () => {
+  const text = Buffer.from(bytesOf(good)).toString();
+  const hung = text.replaceAll('"parts":{', '"parts":{"__proto__":{"kind":"choice","chosen":["yes"]},');
+  expect(hung).not.toBe(text);
+  expect(verifier.verify(Buffer.from(hung)).troubles.map((t) => t.word)).toEqual(['no job file']);
+});
+
 describe('what stands beside the entries', () => {
   test.each<[string, Exported, unknown]>([
     ['other words', { ...good, texts: good.texts.map((t) => ({ ...t, text: `${t.text} or not` })) }, ['altered', 1]],
+    [
+      'the beginning of the words moved into their salt',
+      {
+        ...good,
+        texts: good.texts.map((t) => ({ ...t, salt: t.salt + t.text.slice(0, 2), text: t.text.slice(2) })),
+      },
+      ['altered', 1],
+    ],
     ['words of nobody', { ...good, texts: [...good.texts, { ref: 'x', salt: 's', text: 't' }] }, ['altered', null]],
     ['words twice', { ...good, texts: [...good.texts, ...good.texts] }, ['altered', null]],
     [

@@ -72,7 +72,7 @@ export async function openCalls(): Promise<Calls> {
       const job = randomBytes(16).toString('hex');
       const person = (id: string): string => (own !== undefined && id === 'ines' ? own : id);
       // Each has a title of its own, so that it is found among the others.
-      const title = textRef(`${SECRET}, ${job.slice(0, 8)}`, 'salt', 'title');
+      const title = textRef(`${SECRET}, ${job.slice(0, 8)}`, '00112233445566778899aabbccddeeff', 'title');
       let prev = '0'.repeat(64);
       const anew = entries.map(({ kind, body, by, at, said, client, seq }) => {
         const draft = JSON.parse(JSON.stringify({ kind, body }), (key, v) => {

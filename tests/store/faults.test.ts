@@ -1,4 +1,5 @@
 /** Real trouble: another program's lock, a full disk, no right to write, damage. Killed processes: processes.test.ts. */
+import { createHash } from 'node:crypto';
 import { chmod, open, readFile, writeFile } from 'node:fs/promises';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -246,5 +247,35 @@ describe('damage is not trouble and not a bug', () => {
     await store.forget({ job: 'job' });
     expect(await bytes()).not.toContain(words);
     expect(verifyChain((await store.read('job')).entries)).toEqual({ ok: true });
+  });
+
+  test('nor in what pages keep of rows that moved, of hundreds of jobs, once the file is scrubbed', async () => {
+    store = await ground.open();
+    const marks: string[] = [];
+    for (let job = 0; job < 240; job++) {
+      const whole = record(`job-${job}`, 6);
+      const texts = whole.texts.map((text, i) => {
+        const mark = createHash('sha256').update(`${job} ${i}`).digest('hex').slice(0, 12);
+        if (job % 2 === 0) marks.push(mark);
+        return { ...text, text: `${mark} ${'und so weiter '.repeat(i)}` };
+      });
+      await store.create(`job-${job}`, whole.entries, texts, { closed: true, card: JSON.stringify(texts[0]) });
+    }
+    for (let job = 0; job < 240; job += 2) await store.forget({ job: `job-${job}` });
+    expect(await store.scrub()).toBe(true);
+    const bytes = (await Promise.all(['', '-wal'].map((end) => readFile(ground.file + end, 'latin1')))).join('');
+    expect(marks.filter((mark) => bytes.includes(mark))).toEqual([]);
+  });
+
+  test('somebody else reads the file: the scrubbing says that it has to be said again', async () => {
+    store = await ground.open();
+    const { entries, texts } = written('job', undefined);
+    await store.create('job', entries, texts);
+    const other = new Database(ground.file);
+    other.exec('begin');
+    other.prepare('select count(*) from entry').get();
+    expect(await store.scrub()).toBe(false);
+    other.close();
+    expect(await store.scrub()).toBe(true);
   });
 });

@@ -166,6 +166,20 @@ export function listContract(name: string, makeGround: () => Promise<Ground>): v
         expect(await store.forget({ job: 'nowhere' })).toBe(0);
       });
 
+      test('a job: a photo that another job names as well stays, until that one is forgotten too', async () => {
+        const hash = await store.savePhoto(Buffer.from('a photo of two houses'));
+        for (const job of ['a', 'b']) {
+          const { entries } = await begin(job, 1, false);
+          const photo = seal([{ kind: 'answered', body: { place: 'p', parts: { photo: { kind: 'photo', hash } } } }], {
+            ...{ job, seq: 1, prev: entries[0]?.hash ?? '', by: 'ines', at: entries[0]?.at ?? '' },
+            ...{ said: null, client: 'p' },
+          });
+          await store.append(job, 1, photo, []);
+        }
+        await store.forget({ job: 'a' });
+        expect(await store.photo(hash)).not.toBeNull();
+      });
+
       test('a person: what they typed on any job, their name, their sign-ins; every chain verifies', async () => {
         const person = {
           id: 'tomas',

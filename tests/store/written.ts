@@ -15,7 +15,7 @@ export function written(
   more: { words?: string; client?: string; by?: string } = {},
 ): Written {
   const { words = 'Rust under the fan leads.', client = `c${++count}`, by = 'ines' } = more;
-  const { ref, row } = textRef(words, 'b3d1', `${by}.${client}`);
+  const { ref, row } = textRef(words, '00112233445566778899aabbccddeeff', `${by}.${client}`);
   const draft: Draft = last
     ? { kind: 'noted', body: { as: 'note', text: ref } }
     : {

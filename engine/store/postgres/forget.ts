@@ -1,7 +1,7 @@
 /** Removal of words and personal data. What the database keeps of removed rows goes with its next VACUUM. */
 import type { Person } from '../../desk/types.ts';
 import type { Entry } from '../../schema.ts';
-import { forgotten, photosNamed, unitsNamed, unnamed } from '../forgotten.ts';
+import { FORGETS, forgotten, photosNamed, unitsNamed, unnamed } from '../forgotten.ts';
 import type { Store } from '../port.ts';
 import { json } from '../rows.ts';
 import type { Link } from './link.ts';
@@ -10,7 +10,13 @@ import type { Link } from './link.ts';
 const BY_PERSON = `from words where (job, seq) in (select job, seq from entry where "by" = $1)`;
 const ON_JOB = 'where job = (select key from job where id = $1)';
 
-export function createForget(link: Link): Pick<Store, 'forget'> {
+const MARK = {
+  text: `insert into meta (key, value) values ($1, '1')
+    on conflict (key) do update set value = (meta.value::integer + 1)::text`,
+  values: [FORGETS],
+};
+
+export function createForget(link: Link): Pick<Store, 'forget' | 'scrub'> {
   const onJob = async (job: string): Promise<number> => {
     const rows = await link.read<[string]>(
       'bodies',
@@ -28,7 +34,14 @@ export function createForget(link: Link): Pick<Store, 'forget'> {
       { text: `delete from words ${ON_JOB}`, values: [job] },
       { text: `update board set closed = 0, card = null, review = 0, counts = null ${ON_JOB}`, values: [job] },
       { text: 'delete from share where job = $1', values: [job] },
-      { text: 'delete from photo where hash = any($1::text[])', values: [photos] },
+      // Another job may name the same picture: it is that job's evidence too.
+      {
+        text: `delete from photo where hash = any($1::text[]) and not exists (
+          select 1 from entry where job <> (select key from job where id = $2) and kind in ('answered', 'amended')
+            and position(photo.hash in entry.body::text) > 0)`,
+        values: [photos, job],
+      },
+      MARK,
       { text: `delete from sought where list = 'job' and id = $1`, values: [job] },
       {
         text: `delete from sought where list = 'equipment' and id = any($1::text[])`,
@@ -58,8 +71,12 @@ export function createForget(link: Link): Pick<Store, 'forget'> {
       },
       { text: 'delete from link where person = $1', values: [id] },
       { text: 'delete from session where person = $1', values: [id] },
+      MARK,
     ]);
     return words ?? 0;
   };
-  return { forget: (whose) => ('job' in whose ? onJob(whose.job) : ofPerson(whose.person)) };
+  return {
+    forget: (whose) => ('job' in whose ? onJob(whose.job) : ofPerson(whose.person)),
+    scrub: () => Promise.resolve(false),
+  };
 }

@@ -1,13 +1,13 @@
 /** Removal of words and personal data, from the tables and from what SQLite keeps of removed rows. */
-import type { Database } from 'better-sqlite3';
+import { type Database, SqliteError } from 'better-sqlite3';
 import type { Person } from '../../desk/types.ts';
 import type { Entry } from '../../schema.ts';
-import { forgotten, photosNamed, unitsNamed, unnamed } from '../forgotten.ts';
+import { FORGETS, forgotten, photosNamed, unitsNamed, unnamed } from '../forgotten.ts';
 import type { Store } from '../port.ts';
 import { json } from '../rows.ts';
 import { guarded } from './trouble.ts';
 
-export function createForget(db: Database): Pick<Store, 'forget'> {
+export function createForget(db: Database): Pick<Store, 'forget' | 'scrub'> {
   // Words came with the last entry of an append, and one append is one person's.
   const byPerson = `from words where (job, seq) in (select job, seq from entry where "by" = ?)`;
   const jobsOf = db.prepare<[string], number>(`select distinct job ${byPerson}`).pluck();
@@ -22,19 +22,25 @@ export function createForget(db: Database): Pick<Store, 'forget'> {
     (select job.id, entry.seq from entry join job on job.key = entry.job where entry."by" = ?)`);
   const unit = db.prepare<[string], string>(`select body from sheet where list = 'equipment' and id = ?`).pluck();
   const saveUnit = db.prepare(`update sheet set body = ?, version = version + 1 where list = 'equipment' and id = ?`);
-  const noPhoto = db.prepare('delete from photo where hash = ?');
+  // Another job may name the same picture: it is that job's evidence too.
+  const noPhoto = db.prepare(`delete from photo where hash = ? and not exists (
+    select 1 from entry where job <> ? and kind in ('answered', 'amended') and instr(body, photo.hash) > 0)`);
   const noShare = db.prepare('delete from share where job = ?');
   const noCard = db.prepare('update board set closed = 0, card = null, review = 0, counts = null where job = ?');
   const person = db.prepare<[string], string>('select body from person where id = ?').pluck();
   const savePerson = db.prepare('update person set body = ? where id = ?');
   const signIns = ['link', 'session'].map((table) => db.prepare(`delete from ${table} where person = ?`));
 
+  const mark = db.prepare(
+    `insert into meta (key, value) values (?, '1') on conflict (key) do update set value = cast(value + 1 as text)`,
+  );
+
   const onJob = (job: string): number => {
     const key = keyOf.get(job);
     if (key === undefined) return 0;
     for (const text of bodies.pluck().all(key)) {
       const body = json(text, job) as Entry['body'];
-      for (const hash of photosNamed(body)) noPhoto.run(hash);
+      for (const hash of photosNamed(body)) noPhoto.run(hash, key);
       for (const id of unitsNamed(body)) {
         const sheet = unit.get(id);
         if (sheet !== undefined) saveUnit.run(unnamed(sheet), id);
@@ -57,12 +63,28 @@ export function createForget(db: Database): Pick<Store, 'forget'> {
   return {
     forget: (whose) =>
       guarded(() => {
-        const work = db.transaction(() => ('job' in whose ? onJob(whose.job) : ofPerson(whose.person)));
+        const work = db.transaction(() => {
+          mark.run(FORGETS);
+          return 'job' in whose ? onJob(whose.job) : ofPerson(whose.person);
+        });
         const count = work.immediate();
         // The log of changes still holds the old pages. Another reader may hold them back; the next checkpoint then
         // takes them, at the latest when the last program closes the file.
         db.pragma('wal_checkpoint(truncate)');
         return count;
+      }),
+    scrub: () =>
+      guarded(() => {
+        try {
+          db.exec('vacuum');
+          // Until every reader is done, the file keeps its old pages.
+          const [done] = db.pragma('wal_checkpoint(truncate)') as { busy: number }[];
+          return done?.busy === 0;
+        } catch (error) {
+          if (error instanceof SqliteError && ['SQLITE_BUSY', 'SQLITE_FULL', 'SQLITE_LOCKED'].includes(error.code))
+            return false;
+          throw error;
+        }
       }),
   };
 }

@@ -123,6 +123,13 @@ const DEVICES = [
   sql`create index session_of_person on session (person, expires)`,
 ];
 
+const WORDS = [
+  // INSERT OR REPLACE would pass by the trigger on update.
+  sql`create trigger words_are_not_replaced before insert on words
+    when exists (select 1 from words where (job = new.job and ref = new.ref) or rowid = new.rowid)
+    begin select raise(abort, 'words are never replaced'); end`,
+];
+
 export const MIGRATIONS: Record<string, Migration> = {
   '001-first': run(FIRST),
   '002-sheets': run(SHEETS),
@@ -133,4 +140,5 @@ export const MIGRATIONS: Record<string, Migration> = {
   '007-shares': run(SHARES),
   '008-counts': run(COUNTS),
   '009-devices': run(DEVICES),
+  '010-words': run(WORDS),
 };
