@@ -133,7 +133,9 @@ function answered(plan: Plan, before: Memory, entry: Entry & { kind: 'answered' 
   const now = { last: entry.seq, at: entry.at, since: entry.seq, notices: BLANK.notices, explained: BLANK.explained };
   const kept: Memory = { ...before, ...now, facts: { ...before.facts, [id]: entry }, job };
   const newPart = place.step.act === 'fit' && parts.ok?.kind === 'choice' && parts.ok.chosen[0] === 'done';
-  const then = newPart ? { ...kept, fitted: { ...kept.fitted, [place.round]: job } } : kept;
+  // The first one of a round: when a second goes in, the look that was taken between is about the first.
+  const first = newPart && kept.fitted[place.round] === undefined;
+  const then = first ? { ...kept, fitted: { ...kept.fitted, [place.round]: job } } : kept;
   return heldSince(moreSections(plan, then, place, parts), place, entry.by, givenAt(entry));
 }
 

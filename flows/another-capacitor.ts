@@ -1,5 +1,6 @@
-import { act, choose, flow, include, label, noted, pictured, verdict } from '../engine/vocabulary.ts';
+import { act, choose, flow, include, judge, label, noted, pictured, verdict } from '../engine/vocabulary.ts';
 import { ANOTHER } from './examples/second.ts';
+import { LIMITS } from './limits.ts';
 import { singleReadings } from './single-readings.ts';
 import { currentRelay, potentialRelay, ptc } from './start-gear.ts';
 
@@ -20,6 +21,62 @@ export const anotherCapacitor = flow({
   exits: ['done'],
   examples: ANOTHER,
   steps: {
+    // What was seen is one fact of the cabinet; by sight a part is condemned by its own looks.
+    seen: judge('sight', {
+      of: { look: '@cabinet:condition' },
+      limits: {},
+      quiet: ['clean', 'condemned', 'undecided'],
+      then: { condemned: 'several', clean: 'kind', undecided: 'kind' },
+    }),
+    several: judge('more', {
+      of: { look: '@cabinet:count' },
+      limits: { than: LIMITS.count.one },
+      quiet: ['more', 'no-more', 'undecided'],
+      // A single one is asked for here only where it is a start part.
+      then: { more: 'this-one', 'no-more': 'popped', undecided: 'this-one' },
+    }),
+    'this-one': choose({
+      say: 'Bulge, oil, popped disc or burnt-through terminal: is it on this other capacitor?',
+      body: ['A start part prints a range, is usually black plastic, and has a relay beside it.'],
+      why: 'By sight one part is condemned, not its neighbour.',
+      options: {
+        no: {
+          label: 'No, or not sure',
+          words: ['no', 'not this one', 'run cap', 'run capacitor', 'not sure'],
+          to: 'kind',
+        },
+        start: {
+          label: 'Yes, and it is a start capacitor',
+          words: ['start', 'start cap', 'start capacitor', 'yes start'],
+          to: 'popped',
+        },
+        run: { label: 'Yes, and it is a run capacitor', words: ['run', 'yes run', 'fan capacitor'], to: 'by-sight' },
+      },
+    }),
+    popped: verdict({
+      verdict: 'start-capacitor-by-sight',
+      title: 'The start capacitor is condemned by sight: replace it',
+      says: ['A popped disc, oil, a bulge or a burnt-through terminal condemns it. A reading is optional.'],
+      next: [
+        'Replace the relay with it, by its code: contacts that weld burst start capacitors.',
+        'Finish the dead tests. A second fault is usual.',
+        'Not proven until the restart numbers are in.',
+      ],
+      who: 'junior',
+      judged: ['seen'],
+      evidence: ['@cabinet:condition', 'this-one'],
+      then: '!done',
+    }),
+    'by-sight': verdict({
+      verdict: 'condemned-by-sight',
+      title: 'The other run capacitor is condemned by sight: replace it',
+      says: ['A bulged top, oil, a popped vent or a burnt-through terminal condemns it. A reading is optional.'],
+      next: ['Measure the new part dead before you fit it.', 'Finish the dead tests. A second fault is usual.'],
+      who: 'junior',
+      judged: ['seen'],
+      evidence: ['@cabinet:condition', 'this-one'],
+      then: '!done',
+    }),
     kind: choose({
       say: 'The other capacitor: what is it?',
       body: ['A start part prints a range, is usually black plastic, and has a relay beside it.'],

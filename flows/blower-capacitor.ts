@@ -1,4 +1,16 @@
-import { act, flow, include, judge, label, measure, noted, ohms, pictured, printed } from '../engine/vocabulary.ts';
+import {
+  act,
+  confirm,
+  flow,
+  include,
+  judge,
+  label,
+  measure,
+  noted,
+  ohms,
+  pictured,
+  printed,
+} from '../engine/vocabulary.ts';
 import { unread } from './capacitor-unread.ts';
 import { BLOWER_CAPACITOR } from './examples/blower.ts';
 import { LIMITS } from './limits.ts';
@@ -47,7 +59,26 @@ export const blowerCapacitor = flow({
       of: { look: '@cabinet:condition' },
       limits: {},
       quiet: ['clean'],
-      then: { condemned: 'by-sight', clean: 'print', undecided: 'print' },
+      then: { condemned: 'several', clean: 'print', undecided: 'print' },
+    }),
+    several: judge('more', {
+      of: { look: '@cabinet:count' },
+      limits: { than: LIMITS.count.one },
+      quiet: ['more', 'no-more', 'undecided'],
+      then: { more: 'this-one', 'no-more': 'by-sight', undecided: 'this-one' },
+    }),
+    'this-one': confirm({
+      say: 'Bulge, oil, popped vent or burnt-through terminal: is it on the blower’s capacitor?',
+      body: ['More than one capacitor is in here. Each is condemned by its own looks alone.'],
+      why: 'By sight one part is condemned, not its neighbour.',
+      yes: 'On this one',
+      words: ['this one', 'on this one', 'blower', 'both'],
+      no: {
+        label: 'On another one, or not sure',
+        words: ['other', 'another', 'the other one', 'not sure'],
+        to: 'print',
+      },
+      next: 'by-sight',
     }),
     print: label({
       say: 'The print on the part, as on the label.',

@@ -86,6 +86,8 @@ export const blowerLive = flow({
     }),
     measured: found({
       among: {
+        // Volts and a good capacitor say nothing of a shaft that nobody turned.
+        unturned: { verdicts: ['blower-not-spun'], to: 'open' },
         good: { verdicts: ['capacitor-good', 'capacitor-conditional-pass', 'new-part-right'], to: 'electric' },
       },
       none: 'open',

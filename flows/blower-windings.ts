@@ -53,6 +53,7 @@ export const blowerWindings = flow({
           words: ['cold', 'ambient', 'room temp', 'room temperature', 'not hot', 'frio'],
           to: 'judged',
         },
+        unsure: { label: 'Not sure', words: ['not sure', 'cant tell', 'cant reach it', 'dont know'], to: 'undecided' },
       },
     }),
     protector: verdict({

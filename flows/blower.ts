@@ -3,6 +3,8 @@ import { blowerLive } from './blower-live.ts';
 import { blowerRepair } from './blower-repair.ts';
 import { blowerRestart } from './blower-restart.ts';
 import { blowerTests } from './blower-tests.ts';
+import { ice } from './cooling/ice.ts';
+import { water } from './cooling/water.ts';
 import { BLOWER } from './examples/blower.ts';
 
 /** Outdoor runs, the indoor blower doesn't: hands go into the indoor unit, under an isolation of its own. */
@@ -13,16 +15,6 @@ export const blower = flow({
   exits: ['done', 'again', 'raised', 'left'],
   examples: BLOWER,
   steps: {
-    off: confirm({
-      say: 'Turn the outdoor unit off: COOL off, fan at ON.',
-      body: ['Fan at ON calls for the blower alone.'],
-      why: 'Without air over it the coil ices, and liquid reaches the compressor.',
-      source: ['Outdoor unit off while the blower stands: common practice, no single source'],
-      yes: 'Outdoor unit off, fan at ON',
-      words: ['off', 'outdoor off', 'outdoor unit off', 'its off', 'fan on', 'fan at on'],
-      no: { label: 'It won’t go off', words: ['wont go off', 'still runs'], to: 'note' },
-      next: 'see',
-    }),
     see: choose({
       say: 'The indoor unit, closed: what do you see?',
       body: ['Filter, water, ice on the larger line, doors in place.'],
@@ -34,11 +26,14 @@ export const blower = flow({
           to: 'drive',
         },
         door: { label: 'A door is off its switch', words: ['door off', 'door', 'panel off'], to: 'door' },
-        water: { label: 'Water, or the float is up', words: ['water', 'float', 'pan full'], to: 'note' },
-        ice: { label: 'Ice on coil or lines', words: ['ice', 'frozen', 'iced'], to: 'note' },
+        water: { label: 'Water, or the float is up', words: ['water', 'float', 'pan full'], to: 'water' },
+        ice: { label: 'Ice on coil or lines', words: ['ice', 'frozen', 'iced'], to: 'ice' },
         hot: { label: 'Ran, got hot and quit', words: ['hot', 'quit hot'], to: 'drive' },
       },
     }),
+    // A coil of ice blocks the air by itself. Thawed, the unit is looked at anew; without air, the blower is what is left.
+    ice: include(ice, { exits: { thawed: '!again', blower: 'drive', raised: '!raised', left: '!left' }, needs: {} }),
+    water: include(water, { exits: { restart: 'restart', raised: '!raised', left: '!left' }, needs: {} }),
     door: confirm({
       say: 'Put the door on its switch. Does the blower run now?',
       body: ['Hands outside. Never tape a door switch down.'],
@@ -112,27 +107,6 @@ export const blower = flow({
       who: 'senior',
       judged: [],
       evidence: ['see', 'drive', 'electronics'],
-      raises: 'not-covered',
-      then: '!raised',
-    }),
-    note: note({
-      say: 'This version does not lead on from here. Note what a senior needs.',
-      body: [
-        'Water: where it stands, is it near wires, is the float up. Ice: where, since when.',
-        'Leave both units off. Chip no ice, bypass no float.',
-      ],
-      callouts: [{ level: 'warning', text: 'Water near electrics: hands out, power off at the means.' }],
-      next: 'raised',
-      cant: 'raised',
-    }),
-    raised: verdict({
-      verdict: 'blower-not-covered',
-      title: 'Noted and raised to a senior',
-      says: ['Water, ice, or an outdoor unit that won’t go off comes before the blower.'],
-      next: ['A senior takes it from here. Both units stay off.'],
-      who: 'senior',
-      judged: [],
-      evidence: ['off', 'see', 'note'],
       raises: 'not-covered',
       then: '!raised',
     }),

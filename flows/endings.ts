@@ -26,6 +26,22 @@ export const noPart = <const R extends string>(...evidence: R[]) =>
     evidence,
   });
 
+export const wiringLost = <const R extends string>(...evidence: R[]) =>
+  verdict<'!left', R>({
+    verdict: 'wiring-not-known',
+    title: 'How the wires go back is not known: it stays off, and a senior leads on',
+    says: ['Nothing is put back by guess: wires on the wrong terminals take a motor or a board.'],
+    next: [
+      'The wiring diagram of this model, from its maker, and a senior beside it.',
+      'Leave it locked or make it safe, cover on. Type stop and say how it is left.',
+    ],
+    who: 'senior',
+    judged: [],
+    evidence,
+    raises: 'verdict',
+    then: '!left',
+  });
+
 export const iceFirst = <const R extends string>(...evidence: R[]) =>
   verdict<'!left', R>({
     ...STAYS_OFF,

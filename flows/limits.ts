@@ -256,6 +256,11 @@ export const LIMITS = {
     watch: limit('20', 'MΩ', `the trade’s band, ${PRACTICE}`),
     at40: limit('5', 'MΩ', 'IEEE 43 at 40\u2009°C: random-wound motors, written for 1 hp and more (secondary source)'),
   },
+  windingResidual: {
+    residual: limit('5', 'V', `${OURS}: residual DC of a winding after an insulation test`),
+    batteryMin: limit('7', 'V', `${OURS}: a 9 V battery that proves a meter`),
+    batteryMax: limit('10', 'V', `${OURS}: a 9 V battery that proves a meter`),
+  },
   nameplate: {
     ratioLow: limit('3', 'times RLA', `${OURS}: LRA and RLA that can belong together`),
     ratioHigh: limit('9', 'times RLA', `${OURS}: LRA and RLA that can belong together`),

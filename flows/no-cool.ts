@@ -1,9 +1,11 @@
 import { choose, flow, found, include, judge, manual, note, verdict } from '../engine/vocabulary.ts';
 import { blower } from './blower.ts';
+import { blowerOff } from './blower-off.ts';
 import { chatter } from './control/chatter.ts';
 import { control } from './control/control.ts';
 import { cycling } from './control/cycling.ts';
 import { indoorSource } from './control/indoor-source.ts';
+import { printedCoil } from './control/printed-coil.ts';
 import { runsOn } from './control/runs-on.ts';
 import { silent } from './control/silent.ts';
 import { alarm } from './cooling/alarm.ts';
@@ -19,6 +21,7 @@ import { busDead } from './inverter/bus-dead.ts';
 import { inverter } from './inverter/inverter.ts';
 import { LIMITS } from './limits.ts';
 import { dead } from './make-dead.ts';
+import { contactorAfter } from './motors/contactor-after.ts';
 import { ecmFan } from './motors/ecm-fan.ts';
 import { motorAfter } from './motors/motor-after.ts';
 import { stillAfter } from './motors/still-after.ts';
@@ -39,12 +42,12 @@ const CLASSES = {
   psc: {
     label: 'PSC with a run capacitor of two or three terminals',
     words: ['psc', 'dual', 'dual cap', 'dual run cap', 'dual capacitor', 'single', 'single cap', 'single run cap'],
-    to: 'by-observation',
+    to: 'stays-on',
   },
   ecm: {
     label: 'Single-section capacitor, electronically commutated fan',
     words: ['ecm', 'ecm fan', 'ecm motor', 'electronic fan'],
-    to: 'by-observation',
+    to: 'stays-on',
   },
   inverter: {
     label: 'Inverter, communicating or mini-split',
@@ -54,7 +57,7 @@ const CLASSES = {
   'three-phase': {
     label: 'Three-phase',
     words: ['3-phase', '3 phase', 'three phase', '3ph', '3 ph', 'trifasico'],
-    to: 'by-observation',
+    to: 'stays-on',
   },
   refrigeration: {
     label: 'Condensing unit of a walk-in or reach-in',
@@ -287,7 +290,7 @@ const round = flow({
             'blower not turning',
             'indoor fan not running',
           ],
-          to: 'blower',
+          to: 'air-off',
         },
         j: {
           label: 'Ice on coil or lines',
@@ -371,7 +374,7 @@ const round = flow({
       },
     }),
     ice: include(ice, {
-      exits: { thawed: 'class', blower: 'blower', raised: '!raised', left: '!left' },
+      exits: { thawed: 'class', blower: 'air-off', raised: '!raised', left: '!left' },
       needs: {},
     }),
     water: include(water, { exits: { restart: 'restart', raised: '!raised', left: '!left' }, needs: {} }),
@@ -379,7 +382,7 @@ const round = flow({
       exits: {
         restart: 'restart',
         tests: 'class',
-        blower: 'blower',
+        blower: 'air-off',
         contactor: 'class',
         raised: '!raised',
         left: '!left',
@@ -388,6 +391,7 @@ const round = flow({
     }),
     code: include(code, { exits: { restart: 'restart', tests: 'class', raised: '!raised' }, needs: {} }),
     alarm: include(alarm, { exits: { restart: 'restart', raised: '!raised' }, needs: {} }),
+    'air-off': include(blowerOff, { exits: { off: 'blower', stays: 'class' }, needs: {} }),
     class: choose({
       say: 'What kind of unit is it?',
       body: ['From the record, the nameplate and what is outside. Open nothing for this.'],
@@ -402,8 +406,13 @@ const round = flow({
       options: CLASSES,
     }),
     box: include(refrigeration, {
-      exits: { 'go-on': 'by-observation', settled: 'restart', raised: '!raised' },
+      exits: { 'go-on': 'stays-on', settled: 'restart', raised: '!raised' },
       needs: {},
+    }),
+    // Whatever was seen first: an outdoor unit that doesn't go off comes before it.
+    'stays-on': found({
+      among: { outdoor: { verdicts: ['outdoor-stays-on'], to: 'runs-on' } },
+      none: 'by-observation',
     }),
     'by-observation': judge('observed', {
       of: { seen: '@round:observation' },
@@ -461,7 +470,7 @@ const round = flow({
         control: 'control',
         indoor: 'source',
         'dead-tests': 'block',
-        blower: 'blower',
+        blower: 'silent-air-off',
         water: 'float-water',
         trips: 'trips',
         settled: 'restart',
@@ -486,6 +495,7 @@ const round = flow({
       exits: { replace: 'repair', 'dead-tests': 'block', indoor: 'source', raised: '!raised' },
       needs: {},
     }),
+    'silent-air-off': include(blowerOff, { exits: { off: 'blower', stays: 'runs-on' }, needs: {} }),
     'runs-on': include(runsOn, {
       exits: { replace: 'repair', raised: '!raised', left: '!left' },
       needs: {},
@@ -517,7 +527,7 @@ const round = flow({
         c: 'lines',
         d: 'lines',
         e: 'restart',
-        f: 'who-drops',
+        f: 'printed',
         g: 'restart',
         h: 'insulation',
         i: 'restart',
@@ -562,7 +572,25 @@ const round = flow({
       raises: 'verdict',
       then: '!raised',
     }),
-    fused: found({ among: { fuse: { verdicts: ['fuse-blown'], to: 'fuse-alone' } }, none: 'breaker' }),
+    // What read low to ground at its own leads stays off, whatever the insulation test reads after it.
+    fused: found({
+      among: {
+        low: { verdicts: ['compressor-low-to-ground'], to: 'contradicts' },
+        fuse: { verdicts: ['fuse-blown'], to: 'fuse-alone' },
+      },
+      none: 'breaker',
+    }),
+    contradicts: verdict({
+      verdict: 'insulation-contradicts-ohms',
+      title: 'Low in ohms, and the insulation test holds: undecided, no power',
+      says: ['The compressor read low to ground at its own leads. One good test after it does not clear it.'],
+      next: ['A senior reads both again: leads, plug and terminals clean and dry.', 'Nothing is energised until then.'],
+      who: 'senior',
+      judged: [],
+      evidence: ['observation'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
     'fuse-alone': verdict({
       verdict: 'fuse-without-cause',
       title: 'A blown fuse without a cause found: one new fuse, once, with a senior’s word',
@@ -582,6 +610,7 @@ const round = flow({
       exits: { replace: 'repair', good: 'restart', raised: '!raised' },
       needs: {},
     }),
+    printed: include(printedCoil, { exits: { apart: 'who-drops', 'not-apart': 'restart' }, needs: {} }),
     'who-drops': include(control, {
       exits: {
         replace: 'repair',
@@ -618,7 +647,14 @@ const round = flow({
     }),
     repair: include(repair, { exits: { fitted: 'restart', left: '!left' }, needs: {} }),
     restart: include(restart, {
-      exits: { done: '!done', again: '!again', still: 'still', raised: '!raised', left: '!left' },
+      exits: {
+        done: '!done',
+        again: '!again',
+        still: 'still',
+        contactor: 'opened',
+        raised: '!raised',
+        left: '!left',
+      },
       needs: {},
     }),
     still: include(stillAfter, {
@@ -626,8 +662,30 @@ const round = flow({
       needs: {},
     }),
     motor: include(motorAfter, { exits: { fitted: 'restarted', left: '!left' }, needs: {} }),
+    // Hands go into a unit of a known kind alone; of another the next round asks.
+    opened: judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: KINDS,
+      then: {
+        psc: 'contactor',
+        ecm: 'contactor',
+        'three-phase': 'contactor',
+        refrigeration: 'contactor',
+        closed: '!again',
+        undecided: '!again',
+      },
+    }),
+    contactor: include(contactorAfter, { exits: { fitted: 'restarted', left: '!left' }, needs: {} }),
     restarted: include(restart, {
-      exits: { done: '!done', again: '!again', still: '!again', raised: '!raised', left: '!left' },
+      exits: {
+        done: '!done',
+        again: '!again',
+        still: '!again',
+        contactor: '!again',
+        raised: '!raised',
+        left: '!left',
+      },
       needs: {},
     }),
     blower: include(blower, {

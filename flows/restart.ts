@@ -79,7 +79,7 @@ export const restart = flow({
   id: 'restart',
   version: 1,
   title: 'Restart and prove',
-  exits: ['done', 'again', 'still', 'raised', 'left'],
+  exits: ['done', 'again', 'still', 'contactor', 'raised', 'left'],
   examples: RESTART,
   steps: {
     plate: form({
@@ -244,7 +244,7 @@ export const restart = flow({
       next: 'judged',
     }),
     poles: measure({
-      say: 'Volts across each closed pole, under load: L1 to T1, L2 to T2.',
+      say: 'Volts across each closed pole, under load: L1 to T1, L2 to T2; L3 to T3 where it is three-phase.',
       callouts: [{ level: 'danger', text: 'Line voltage is present.' }],
       why: 'Two readings against ground carry more doubt than the drop. Across the pole it is read itself.',
       source: ['Look into it above 0.5 V, replace above 1 V: common practice, no single source'],
@@ -253,6 +253,7 @@ export const restart = flow({
       fields: {
         p1: volts('L1 to T1', { over: false, words: ['l1-t1', 't1-l1'] }),
         p2: volts('L2 to T2', { over: false, words: ['l2-t2', 't2-l2'] }),
+        p3: volts('L3 to T3', { over: false, words: ['l3-t3', 't3-l3'], when: THREE_PHASE }),
       },
       cant: 'off',
       next: 'drop',
@@ -263,7 +264,7 @@ export const restart = flow({
       says: {
         good: 'The poles are fine. The drop lies in the wiring: a senior looks at it.',
         look: 'A pole drops more than it should: terminals tight? Look into it.',
-        replace: 'A pole drops more than 1 V under load: the contactor is replaced in the next round.',
+        replace: 'A pole drops more than 1 V under load: the contactor is replaced.',
       },
       then: { good: 'wiring', look: 'wiring', replace: 'pole', undecided: 'wiring' },
     }),
@@ -272,13 +273,13 @@ export const restart = flow({
       title: 'A contactor pole drops too much: replace the contactor',
       says: ['More than 1 V across a closed pole under load.'],
       next: [
-        'Turn it off. The next round begins from the observation.',
-        'Same coil volts, poles and amps. Are the terminals tight?',
+        'Turn it off, and make it dead again. Same coil volts, poles and amps.',
+        'Are the terminals tight? Not proven until the restart numbers are in.',
       ],
       who: 'junior',
       judged: ['drop'],
       evidence: ['figures', 'poles'],
-      then: 'off',
+      then: '!contactor',
     }),
     heavy: verdict({
       verdict: 'compressor-above-mcc',
@@ -327,6 +328,7 @@ export const restart = flow({
             ...UNDER_LOAD,
             ...MOTOR,
             ...CONTACTOR,
+            'contact-drop',
             ...START_GEAR,
             ...OUTSIDE,
             ...SETTLED,

@@ -1,5 +1,6 @@
 import {
   act,
+  confirm,
   flow,
   include,
   judge,
@@ -19,6 +20,23 @@ import { singleReadings } from './single-readings.ts';
 import { terminals } from './terminals.ts';
 
 const SIGHT = { of: { look: '@cabinet:condition' }, limits: {}, quiet: ['clean'] } as const;
+
+const SEVERAL = {
+  of: { look: '@cabinet:count' },
+  limits: { than: LIMITS.count.one },
+  quiet: ['more', 'no-more', 'undecided'],
+} as const;
+const ON_THIS_ONE = {
+  say: 'Bulge, oil, popped vent or burnt-through terminal: is it on the run capacitor?',
+  body: ['More than one capacitor is in here. Each is condemned by its own looks alone.'],
+  why: 'By sight one part is condemned, not its neighbour.',
+  yes: 'On this one',
+  words: ['this one', 'on this one', 'run cap', 'run capacitor', 'both'],
+} as const;
+const NOT_THIS_ONE = {
+  label: 'On another one, or not sure',
+  words: ['other', 'another', 'the other one', 'start cap', 'start capacitor', 'not sure'],
+} as const;
 
 /** The run capacitor of a PSC unit, one section or two, from the wiring record to a verdict. */
 export const runCapacitor = flow({
@@ -78,11 +96,19 @@ export const runCapacitor = flow({
       },
       next: 'sight',
     }),
-    sight: judge('sight', { ...SIGHT, then: { condemned: 'by-sight', clean: 'print', undecided: 'print' } }),
+    sight: judge('sight', { ...SIGHT, then: { condemned: 'several', clean: 'print', undecided: 'print' } }),
     'sight-unmarked': judge('sight', {
       ...SIGHT,
-      then: { condemned: 'by-sight', clean: 'terminals', undecided: 'terminals' },
+      then: { condemned: 'several-unmarked', clean: 'terminals', undecided: 'terminals' },
     }),
+    // What was seen is one fact of the cabinet: where several capacitors stand in it, it says nothing of this one yet.
+    several: judge('more', { ...SEVERAL, then: { more: 'this-one', 'no-more': 'by-sight', undecided: 'this-one' } }),
+    'several-unmarked': judge('more', {
+      ...SEVERAL,
+      then: { more: 'this-one-unmarked', 'no-more': 'by-sight', undecided: 'this-one-unmarked' },
+    }),
+    'this-one': confirm({ ...ON_THIS_ONE, no: { ...NOT_THIS_ONE, to: 'print' }, next: 'by-sight' }),
+    'this-one-unmarked': confirm({ ...ON_THIS_ONE, no: { ...NOT_THIS_ONE, to: 'terminals' }, next: 'by-sight' }),
     terminals: include(terminals, {
       exits: { known: 'print', unknown: '!done' },
       needs: {},

@@ -3,7 +3,12 @@ import { CURRENT, POTENTIAL, PTC } from './examples/second.ts';
 import { LIMITS } from './limits.ts';
 
 /** Verdicts that end in another start capacitor, its resistor or its relay. */
-export const START_GEAR = ['start-capacitor-fails', 'bleed-resistor-open', 'start-relay-fails'] as const;
+export const START_GEAR = [
+  'start-capacitor-by-sight',
+  'start-capacitor-fails',
+  'bleed-resistor-open',
+  'start-relay-fails',
+] as const;
 const NEXT = [
   'Replace a relay by its code, never by its looks. Relay and start capacitor go together.',
   'Finish the dead tests. A second fault is usual.',
@@ -27,7 +32,7 @@ const shared = {
       pass: 'bleed',
       repeat: '!again',
       low: 'fails',
-      high: 'fails',
+      high: 'high',
       leads: 'leads',
       open: 'fails',
       shorted: 'fails',
@@ -44,12 +49,23 @@ const shared = {
   }),
   fails: verdict({
     verdict: 'start-capacitor-fails',
-    title: 'The start capacitor is out of its printed range: replace it',
+    title: 'The start capacitor is below its printed range, open or shorted: replace it',
     says: ['A start capacitor is judged by the range printed on it, with the meter’s doubt.'],
     next: NEXT,
     who: 'junior',
     judged: ['value'],
     evidence: ['label', 'readings', '~readings'],
+    then: 'bleed',
+  }),
+  high: verdict({
+    verdict: 'start-capacitor-reads-high',
+    title: 'The start capacitor reads above its printed range twice: flagged',
+    says: ['Makers let a start capacitor exceed what it prints. That condemns nothing by itself.'],
+    next: ['A senior compares the print with the diagram: is it the part that belongs here?', 'Go on.'],
+    who: 'senior',
+    judged: ['value'],
+    evidence: ['label', 'readings', '~readings'],
+    raises: 'verdict',
     then: 'bleed',
   }),
   unclear: verdict({

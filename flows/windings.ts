@@ -77,6 +77,7 @@ export const compressorWindings = flow({
           words: ['cool', 'ambient', 'room temp', 'room temperature', 'not hot', 'frio'],
           to: 'judged',
         },
+        unsure: { label: 'Not sure', words: ['not sure', 'cant tell', 'cant reach it', 'dont know'], to: 'undecided' },
       },
     }),
     overload: verdict({
@@ -187,6 +188,7 @@ export const fanWindings = flow({
           words: ['cold', 'ambient', 'room temp', 'room temperature', 'not hot', 'frio'],
           to: 'judged',
         },
+        unsure: { label: 'Not sure', words: ['not sure', 'cant tell', 'cant reach it', 'dont know'], to: 'undecided' },
       },
     }),
     protector: verdict({

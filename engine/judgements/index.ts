@@ -77,6 +77,7 @@ import { groundBranches } from './windings/ground-branches.ts';
 import { insulation } from './windings/insulation.ts';
 import { leadsToGround, loadsToGround } from './windings/loads-to-ground.ts';
 import { threeWindings } from './windings/three.ts';
+import { windingResidual } from './windings/winding-residual.ts';
 
 export const judgements = {
   absence,
@@ -113,6 +114,7 @@ export const judgements = {
   fuses,
   contactor,
   'three-terminals': threeTerminals,
+  'winding-residual': windingResidual,
   'single-section': singleSection,
   'under-load': underLoadValues,
   'coil-volts': coilVolts,

@@ -93,7 +93,7 @@ export function detours(state: State): Turn[][] {
 }
 
 /** Ways of a sound technician through make-dead, told apart by what they see under the cover. */
-export const LOOKS = 5;
+export const LOOKS = 6;
 export function plainAnswer(state: State, look: number): Turn | null {
   const all = answers(state);
   const here = placeIdOf(state.standing);
@@ -112,6 +112,11 @@ export function plainAnswer(state: State, look: number): Turn | null {
     (p: GivenParts): boolean => is(p, 'clean', '1') && p.print === single,
     (p: GivenParts): boolean => is(p, 'clean', '2'),
   ][look];
+  // A bulge where two capacitors are: two things changed at once, which no single answer of the alphabet has.
+  const bulged =
+    look === 5 ? all.find((t) => t.reply.kind === 'answer' && is(t.reply.parts, 'bulged', '1')) : undefined;
+  if (bulged?.reply.kind === 'answer')
+    return { ...bulged, reply: { ...bulged.reply, parts: { ...bulged.reply.parts, count: '2' } } };
   return all.find((t) => t.reply.kind === 'answer' && (wanted?.(t.reply.parts) ?? true)) ?? all[0] ?? null;
 }
 

@@ -4,7 +4,7 @@
  */
 import { compile } from '../compile.ts';
 import type { Draft, Entry } from '../schema.ts';
-import type { AskStep, Flow, IncludeStep, JudgeStep, Limit, Manual, Step } from '../vocabulary.ts';
+import type { AskStep, Flow, FoundStep, IncludeStep, JudgeStep, Limit, Manual, Step } from '../vocabulary.ts';
 import { type Subject, sound } from './bench.ts';
 import { MAKE_DEAD, PAGES, type Rule, type Scope } from './walk.ts';
 
@@ -48,6 +48,8 @@ const limited = (name: string, limit: string, value: string): Change =>
     const { limits } = s as JudgeStep;
     return { ...(s as JudgeStep), limits: { ...limits, [limit]: { ...(limits[limit] as Limit), value } } };
   });
+const found = (name: string, to: string): Change =>
+  step(name, (s) => ({ ...(s as FoundStep), to: { ...(s as FoundStep).to, none: to } }));
 const option = (name: string, id: string, to: string): Change =>
   step(name, (s) => ({ ...(s as AskStep), to: { ...(s as AskStep).to, [id]: to } }));
 
@@ -104,6 +106,21 @@ export const BROKEN: readonly Variant[] = [
     'make-dead',
     outcome('collapse', 'real', 'capacitors'),
   ),
+  page(
+    'what an insulation test left counts as gone',
+    'R1',
+    on('h'),
+    'winding-emptied',
+    outcome('left', 'charged', '!empty'),
+  ),
+  page('an ohmmeter energises after a trip', 'R7', on('h'), 'insulation', outcome('judged', 'none-found', '!good')),
+  page(
+    'one good test clears a compressor that was low in ohms',
+    'R7',
+    on('h'),
+    'round',
+    step('fused', (s) => ({ ...s, to: { ...(s as { to: object }).to, low: 'breaker' } }) as Step),
+  ),
   page('capacitors are not discharged', 'R1', MAKE_DEAD, 'make-dead', outcome('capacitors', 'some', '!proved')),
   page('residuals count with a flat battery', 'R1', MAKE_DEAD, 'make-dead', outcome('left', 'battery', '!proved')),
   page('no lock, no tag, on we go', 'R1', MAKE_DEAD, 'make-dead', option('locked', 'cant', 'look')),
@@ -113,6 +130,13 @@ export const BROKEN: readonly Variant[] = [
     PAGES,
     'dead-block',
     step('line', (s) => ({ ...(s as AskStep), verb: 'form', circuit: 'none' }) as Step),
+  ),
+  page(
+    'a coil on line volts is read as a control circuit',
+    'R2',
+    on('f'),
+    'printed-coil',
+    option('coil', 'line', '!apart'),
   ),
   page(
     'live figures are called a matter of words',
@@ -144,6 +168,13 @@ export const BROKEN: readonly Variant[] = [
   deaf('a gate taken back still counts', 'R3', MAKE_DEAD, (e) => e.kind !== 'withdrawn'),
   deaf('one more capacitor changes nothing', 'R3', MAKE_DEAD, (e) => e.kind !== 'amended'),
   deaf('an emergency is only a note', 'R4', MAKE_DEAD, (e) => e.kind !== 'alarmed'),
+  page(
+    'a box with a refrigerant that nobody knows is opened',
+    'R4',
+    on('b'),
+    'refrigeration',
+    outcome('known', 'undecided', 'holds'),
+  ),
   decides(
     'smoke is not heard',
     'R4',
@@ -166,6 +197,13 @@ export const BROKEN: readonly Variant[] = [
     };
   }),
   page('a sight of rust condemns', 'R7', PAGES, 'run-capacitor', outcome('sight', 'clean', 'by-sight')),
+  page(
+    'what popped beside it condemns the run capacitor',
+    'R7',
+    on('b'),
+    'run-capacitor',
+    outcome('several', 'more', 'by-sight'),
+  ),
   page('a leak is called on one reading', 'R7', PAGES, 'dual-capacitor-readings', outcome('shell', 'low', 'leak')),
   page('once outside condemns', 'R8', PAGES, 'dual-capacitor-readings', outcome('compare', 'repeat', 'out')),
   page(
@@ -244,7 +282,36 @@ export const BROKEN: readonly Variant[] = [
     'circuit',
     step('readings', (s) => ({ ...(s as AskStep), circuit: 'none' }) as Step),
   ),
-  page('0 V decides within five minutes', 'R7', on('a'), 'control', outcome('elapsed', 'wait', '!indoor')),
+  page('0 V decides within five minutes', 'R7', on('a'), 'control', outcome('elapsed', 'wait', 'not-there')),
+  page('a switch is called open within five minutes', 'R7', on('a'), 'control', outcome('timed', 'wait', 'across-24')),
+  page(
+    'a cable is condemned without a reading outdoors',
+    'R7',
+    on('a'),
+    'indoor-source',
+    found('leaves', 'cable-drive'),
+  ),
+  page(
+    'a call at the board is missed within five minutes',
+    'R7',
+    on('a'),
+    'indoor-source',
+    outcome('elapsed', 'wait', 'path'),
+  ),
+  page(
+    'a transformer is condemned without its primary',
+    'R7',
+    on('a'),
+    'indoor-source',
+    outcome('fed', 'undecided', 'transformer-open'),
+  ),
+  page(
+    'Y comes off the indoor board under the outdoor unit’s lock',
+    'R1',
+    on('m'),
+    'runs-on',
+    step('source', (s) => ({ ...(s as IncludeStep), cabinet: 'outdoor' }) as Step),
+  ),
   page('an open wire condemns the pressure switch', 'R7', on('a'), 'control', outcome('open', 'wire', 'high-pressure')),
   page(
     'a wire is condemned behind a switch half open',

@@ -31,6 +31,18 @@ export interface Evidence {
   /** Pairs of the last line that read between 5 and 50 V. */
   readonly between: readonly string[];
   readonly unitClass: string | null;
+  /** What the insulation is tested with, as it was said last. */
+  readonly tester: string;
+  /** An insulation test put its volts on a winding, and no residual within its limit was read since. */
+  readonly wound: boolean;
+  /** What is in a walk-in or reach-in was named, and does not burn. */
+  readonly calm: boolean;
+  /** In this round the coil was said to be on 24 V from another cabinet. */
+  readonly apart: boolean;
+  /** What the last insulation test allows: a start after a trip, or none. */
+  readonly insulated: boolean;
+  /** The compressor read low to ground at its own leads in this round. */
+  readonly grounded: boolean;
   /** Which gate each answer stood for, so that taking one back can be followed. */
   readonly seqs: Readonly<Record<number, string>>;
 }
@@ -54,6 +66,12 @@ export const NOTHING: Evidence = {
   bus: false,
   between: [],
   unitClass: null,
+  tester: '',
+  wound: false,
+  calm: false,
+  apart: false,
+  insulated: false,
+  grounded: false,
   seqs: {},
 };
 
@@ -67,6 +85,11 @@ const STATED: Readonly<Record<string, number>> = {
 };
 export const chosen = (v: Value | undefined): readonly string[] => (v?.kind === 'choice' ? v.chosen : []);
 export const figure = (v: Value | undefined): number | null => (v?.kind === 'figure' ? Number(v.value) : null);
+/** Class A1 of ASHRAE 34: what is known here not to burn. */
+const A1: readonly string[] = ['r-22', 'r-134a', 'r-404a', 'r-410a'];
+/** A resistance in Ω, in whichever unit it was typed. */
+export const ohmsIn = (v: Value | undefined): number | null =>
+  v?.kind === 'figure' ? Number(v.value) * (v.unit === 'MΩ' ? 1_000_000 : 1) : null;
 const LINES = ['l1l2', 'l1l3', 'l2l3', 'l1g', 'l2g', 'l3g'];
 const PAIRS = [...LINES, 'hn', 'hg', 'ng', 't1g', 't2g', 't3g', 'x12', 'x1g', 'x2g'];
 
@@ -91,14 +114,16 @@ export type Cabinet = (typeof CABINETS)[number];
 export const UNWATCHED: Watched = { outdoor: NOTHING, indoor: NOTHING, inverter: NOTHING };
 
 /**
- * By the page, not by the compiler: the blower's page has its hands in the indoor unit, the inverter's in a unit with a
- * bus, every other in the outdoor one.
+ * By the page, not by the compiler: the blower's page and that of the source have their hands in the indoor unit, the
+ * inverter's in a unit with a bus, every other in the outdoor one, and so has what leads back out of them. The innermost
+ * page counts.
  */
 export function cabinetOf(place: string): Cabinet {
   if (place.startsWith('dead:'))
     return (/^dead:(indoor|inverter)\//.exec(place)?.[1] as Cabinet | undefined) ?? 'outdoor';
   if (/(^|\/)inverter\//.test(place)) return 'inverter';
-  return /(^|\/)(blower|source)\//.test(place) ? 'indoor' : 'outdoor';
+  const inner = /^(?:.*\/)?(blower|source|outdoors)\//.exec(place)?.[1] ?? 'outdoors';
+  return inner === 'outdoors' ? 'outdoor' : 'indoor';
 }
 
 export const followAll = (all: Watched, entry: Entry): Watched => ({
@@ -124,6 +149,8 @@ function follow(e: Evidence, entry: Entry, cabinet: Cabinet): Evidence {
     case 'amended': {
       const { parts } = entry.body;
       if (e.seqs[entry.body.of] === 'label') return secondSection(e, parts);
+      if (e.seqs[entry.body.of] === 'emptied')
+        return { ...e, wound: e.wound || !windingIn({ ...EMPTY_WINDING, ...parts }) };
       if (e.look === null || e.seqs[entry.body.of] !== 'look') return e;
       const look = figure(parts.count) ?? e.look;
       const seen = { print: printed(parts.print) ?? e.print, terminals: chosen(parts.terminals)[0] ?? e.terminals };
@@ -174,6 +201,11 @@ function withdrawn(e: Evidence, of: number): Evidence {
       return { ...e, residual: false };
     case 'bus':
       return { ...e, bus: false };
+    // Taken back, a test is none: it is taken anew with the same leads on.
+    case 'megohms':
+      return { ...e, wound: false, insulated: false };
+    case 'emptied':
+      return { ...e, wound: true };
     default:
       return e;
   }
@@ -189,6 +221,19 @@ function answered(e: Evidence, entry: Entry & { kind: 'answered' }, cabinet: Cab
   const at = Date.parse(entry.at);
   const lasting = { ...e, holder: by, lastAt: by === entry.by ? at : e.lastAt };
   const known = (gate: string): Evidence['seqs'] => ({ ...lasting.seqs, [entry.seq]: gate });
+  if (own && parts.winding)
+    return { ...undone(lasting), wound: lasting.wound && !windingIn(parts), seqs: known('emptied') };
+  if (own && parts.megohms) {
+    const volts = lasting.tester !== 'meter';
+    const holds = parts.megohms.kind === 'over' || (ohmsIn(parts.megohms) ?? 0) >= 500_000 - 1e-6;
+    return { ...lasting, wound: lasting.wound || volts, insulated: volts && holds, seqs: known('megohms') };
+  }
+  if (own && place.endsWith('/split') && parts.comp)
+    return { ...lasting, grounded: (ohmsIn(parts.comp) ?? Number.POSITIVE_INFINITY) < 500_000 - 1e-6 };
+  if (/\/box\/(goods|plate)$/.test(place)) return { ...lasting, calm: A1.includes(chosen(parts.refrigerant)[0] ?? '') };
+  if (name === 'observation') return { ...lasting, insulated: false, grounded: false, apart: false };
+  if (own && name === 'coil' && parts.choice) return { ...lasting, apart: chosen(parts.choice)[0] === '24' };
+  if (own && parts.test) return { ...lasting, tester: chosen(parts.test)[0] ?? '' };
   if (isLive(place, parts)) return undone(lasting);
   if (isTooMuchForControl(place, parts)) return undone(lasting);
   if (cabinet === 'indoor' ? own && /(^|-)drive$/.test(name) : name === 'class')
@@ -285,6 +330,17 @@ const proves9V = (parts: Parts): boolean =>
   });
 const busIn = (parts: Parts): boolean =>
   proves9V(parts) && figure(parts.pn) !== null && Math.abs(figure(parts.pn) ?? 99) <= 5;
+
+/** 8.7: what an insulation test left on a winding, between two proofs of the meter on DC. */
+const windingIn = (parts: Parts): boolean =>
+  proves9V(parts) && figure(parts.winding) !== null && Math.abs(figure(parts.winding) ?? 99) <= 5;
+/** What an amended line has where nothing was changed in it. */
+const EMPTY_WINDING: Parts = Object.fromEntries(
+  [['batteryBefore', '9'] as const, ['winding', '0'] as const, ['batteryAfter', '9'] as const].map(([key, value]) => [
+    key,
+    { kind: 'figure', value, unit: 'V', typed: value },
+  ]),
+);
 
 function residualIn(parts: Parts, count: number, one: boolean): boolean {
   const battery = proves9V(parts);

@@ -1,11 +1,13 @@
 /** What makes two states of the walk the same. */
 
 import { jobName, type Place, type Plan } from '../flatten.ts';
+import { motors } from '../judgements/motors.ts';
 import { showsOneSection } from '../judgements/read.ts';
 import { judged } from '../known.ts';
+import { ASSUMED_METER, DEFAULT_SETTINGS } from '../memory.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
-import type { Parts } from '../schema.ts';
+import type { Parts, Value } from '../schema.ts';
 import type { State } from './bench.ts';
 import { CABINETS, type Evidence, isDead, isOne, type Watched } from './evidence.ts';
 
@@ -55,10 +57,16 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
   const kept = composed ? memory.job : {};
   const read = readAhead(plan, at, passed);
   const job = Object.entries(kept).flatMap(([k, f]) =>
-    f && !isWords(f.value) && (!composed || read.has(k) || k === 'class') ? [`${k} ${valueKey(f.value)}`] : [],
+    f && !isWords(f.value) && (!composed || read.has(k) || k === 'class')
+      ? [`${k} ${pointed(plan, at, passed, k, f.value) ?? valueKey(f.value)}`]
+      : [],
   );
   if (planOf(standing).endings.includes(here)) return JSON.stringify([here]);
-  const classes = [kindOf(evidence.outdoor.unitClass), evidence.indoor.unitClass, isHolding(evidence)];
+  const { outdoor } = evidence;
+  const classes = [kindOf(outdoor.unitClass), evidence.indoor.unitClass, isHolding(evidence), outdoor.wound];
+  if (/\/(control|who-drops|chatter|runs-on)/.test(here)) classes.push(outdoor.apart);
+  if (outdoor.unitClass === 'refrigeration') classes.push(outdoor.calm);
+  if (here.includes('/breaker/')) classes.push(outdoor.insulated, outdoor.grounded);
   if (composed && at?.gate)
     return JSON.stringify(['make-dead', trail, wires, job, passed.at(-1)?.round ?? 1, ahead, classes]);
   if (composed) {
@@ -158,6 +166,38 @@ function readAhead(plan: Plan, at: Place | undefined, passed: readonly Place[]):
   known.set(key, names);
   return names;
 }
+/**
+ * Where only the judge of which motors were measured still reads what was seen, that it points at one of them is all that
+ * tells two states apart. Null where something else reads it as well.
+ */
+function pointed(
+  plan: Plan,
+  at: Place | undefined,
+  passed: readonly Place[],
+  name: string,
+  seen: Value,
+): string | null {
+  if (!/(^|:)observation~\d+$/.test(name)) return null;
+  const last = passed.at(-1);
+  const [round, order] = at && !at.gate ? [at.round, at.order] : [last?.round ?? 1, last?.order ?? 0];
+  const by = onlyMotors.get(plan) ?? new Map<string, boolean>();
+  onlyMotors.set(plan, by);
+  const key = `${name} ${round} ${order}`;
+  const known = by.get(key);
+  const only =
+    known ??
+    [...plan.places.values()].every(
+      (p) =>
+        (!p.gate && (p.round !== round || p.order < order)) ||
+        !Object.values(p.refs).some((refs) => refs.some((ref) => ref.startsWith('@') && namesIn(ref).includes(name))) ||
+        (p.step.verb === 'judge' && p.step.judgement === 'motors'),
+    );
+  by.set(key, only);
+  return only ? motors.run({ seen: { choice: seen } }, {}, NOBODY).outcome : null;
+}
+/** Who measures with what, which this judge doesn't look at. */
+const NOBODY = { settings: DEFAULT_SETTINGS, meter: ASSUMED_METER, truck: null, equipment: null };
+const onlyMotors = new WeakMap<Plan, Map<string, boolean>>();
 const reading = new WeakMap<Plan, Map<string, ReadonlySet<string>>>();
 /** `@name`, or `@+part:name+part:name`. */
 const namesIn = (ref: string): string[] =>

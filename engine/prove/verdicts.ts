@@ -55,12 +55,18 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
       const low = answers.filter((a) => sameRound(a.place, c.place) && (figure(a.parts.case) ?? 99) <= 20);
       return low.length >= 2 ? null : 'called a leak on one reading';
     }
-    case 'condemned-by-sight': {
-      const seen = answers.findLast((a) => a.place.endsWith('/look') && cabinetOf(a.place) === cabinetOf(c.place))
-        ?.parts.condition;
-      return chosen(seen).some((x) => ['bulged', 'oil', 'vented', 'burnt-through'].includes(x))
+    case 'start-capacitor-by-sight':
+    case 'condemned-by-sight':
+      return bySight(answers, c);
+    case 'start-capacitor-fails': {
+      // Above its printed range it is flagged: makers let it read more than it prints.
+      const folder = c.place.slice(0, c.place.lastIndexOf('/') + 1);
+      const read = figure(answers.findLast((a) => a.place === `${folder}readings`)?.parts.start);
+      const print = answers.findLast((a) => a.parts.print && isOf(a.place, c.place))?.parts.print;
+      const low = print?.kind === 'label' ? Number(print.label.range?.low ?? Number.NaN) : Number.NaN;
+      return read !== null && read < low - 1e-9
         ? null
-        : 'condemned by sight on rust, dirt or age';
+        : 'a start capacitor condemned that does not read below its range';
     }
     case 'repair-proven': {
       const f = answers.findLast((a) => a.place.endsWith('/figures'))?.parts ?? {};
@@ -105,6 +111,18 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
     default:
       return unprovenCooling(c, answers) ?? unprovenControl(c, answers);
   }
+}
+
+/** K5, of the part itself: where several capacitors stand in a cabinet, somebody said on which one it was seen. */
+function bySight(answers: readonly Answer[], c: Conclusion): string | null {
+  const look = answers.findLast((a) => a.place.endsWith('/look') && cabinetOf(a.place) === cabinetOf(c.place))?.parts;
+  if (!chosen(look?.condition).some((x) => ['bulged', 'oil', 'vented', 'burnt-through'].includes(x)))
+    return 'condemned by sight on rust, dirt or age';
+  const folder = c.place.slice(0, c.place.lastIndexOf('/') + 1);
+  const which = answers.findLast((a) => a.place.startsWith(`${folder}this-one`))?.parts;
+  const said = [...chosen(which?.ok), ...chosen(which?.choice)];
+  const own = said.some((x) => (c.verdict === 'start-capacitor-by-sight' ? ['start'] : ['yes', 'run']).includes(x));
+  return (figure(look?.count) ?? 1) <= 1 || own ? null : 'condemned by sight where another capacitor may have shown it';
 }
 
 export interface Answer {

@@ -14,6 +14,7 @@ import {
   CABINETS,
   type Cabinet,
   cabinetOf,
+  chosen,
   type Evidence,
   followAll,
   isControl,
@@ -171,6 +172,8 @@ function isPlain(node: Node): boolean {
   const at = plan.places.get(placeIdOf(standing));
   if (!at || at.gate) return false;
   if (at.round > 1) return at.class !== 'live';
+  // After a second part of one round the restart is a copy of the one before it.
+  if (/^round~1\/(restarted|contactor)\//.test(at.id)) return true;
   const { passed } = route(plan, memoryOf(standing));
   // Other classes go the same pages but for the few that ask for them by name.
   const unit = valueKey(memoryOf(standing).job.class?.value);
@@ -185,8 +188,8 @@ function isPlain(node: Node): boolean {
   // What only another class has is measured in full on that class.
   if (at.name === 'line' || at.id.includes('/three~')) return false;
   const usual = isUsualCall(node);
-  // With a second capacitor only the second one is new.
-  const second = valueKey(job['count@outdoor']?.value) === '2' && !at.id.includes('another/');
+  // With a second capacitor only the second one is new, and which of them is meant by what was seen.
+  const second = valueKey(job['count@outdoor']?.value) === '2' && !/another\/|\/run\/(wires|this-one)/.test(at.id);
   return !usual || second || found;
 }
 
@@ -291,9 +294,20 @@ function watch(entry: Entry, all: Watched, record: readonly Entry[], say: (rule:
     if (inside) {
       const lacks = isDead(e, entry.by, Date.parse(entry.at), cabinetOf(place));
       if (lacks !== null) say(ruleOf(lacks, record), `hands inside at ${place}: ${lacks}`);
+      if (e.wound) say('R1', `hands inside at ${place}: an insulation test’s charge, and no residual within its limit`);
     }
     if ((inside || place.startsWith(DEAD)) && !OPENED[cabinetOf(place)].includes(e.unitClass ?? '')) {
       say('R13', `${place} on a unit of class ${e.unitClass ?? 'unknown'}`);
+    }
+    if (inside && e.unitClass === 'refrigeration' && !e.calm)
+      say('R4', `hands inside at ${place} beside a refrigerant that may burn`);
+    // 6.3: live control beside a locked line is 24 V that come from another cabinet.
+    if (isControl(place, parts) && cabinetOf(place) === 'outdoor' && !place.includes('/warm/') && !e.apart)
+      say('R2', `control live at ${place} on a coil that nobody said is on 24 V from outside`);
+    // After a trip or a fuse the insulation test decides, and what read low in ohms is never energised.
+    if (place.endsWith('/breaker/start') && !chosen(parts.choice).includes('off')) {
+      if (!e.insulated) say('R7', 'started after a trip without an insulation test that holds');
+      if (e.grounded) say('R7', 'started with a compressor that read low to ground at its own leads');
     }
     if (Object.values(parts).some((v) => v.kind === 'figure' && v.unit === 'psig') && entry.by !== SENIOR)
       say('R9', `a pressure at ${place} by somebody who is not certified`);

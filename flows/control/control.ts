@@ -66,14 +66,14 @@ export const control = flow({
       quiet: ['through'],
       then: {
         through: 'pulled',
-        delay: 'across-24',
-        lp: 'across-24',
-        hp: 'across-24',
-        discharge: 'across-24',
-        wire: 'across-24',
+        delay: 'timed',
+        lp: 'timed',
+        hp: 'timed',
+        discharge: 'timed',
+        wire: 'timed',
         drop: 'dropped',
         nothing: 'elapsed',
-        low: 'elapsed',
+        low: '!indoor',
         wait: 'elapsed',
         contradicts: 'not-read',
         undecided: 'not-read',
@@ -82,7 +82,23 @@ export const control = flow({
     elapsed: judge('minutes-since', {
       of: { since: 'call', reading: 'strip-24', waited: null },
       limits: LIMITS.delay,
-      then: { over: '!indoor', wait: 'waited', undecided: 'waited' },
+      then: { over: 'not-there', wait: 'waited', undecided: 'waited' },
+    }),
+    'not-there': verdict({
+      verdict: 'no-call-outdoors',
+      title: 'No call arrives at the outdoor unit',
+      says: ['0 V from Y to C at its strip, five minutes and more after the last change of the call.'],
+      next: ['Source and call are read at the indoor board next.'],
+      who: 'junior',
+      judged: ['hop', 'elapsed'],
+      evidence: ['call', 'strip-24'],
+      then: '!indoor',
+    }),
+    // A delay that still runs takes the volts away behind it, as an open switch or wire would: nothing is sought before.
+    timed: judge('minutes-since', {
+      of: { since: 'call', reading: 'strip-24', waited: null },
+      limits: LIMITS.delay,
+      then: { over: 'across-24', wait: 'waited', undecided: 'waited' },
     }),
     'across-24': measure({
       say: 'Volts across each switch in turn, the call there.',
@@ -139,13 +155,13 @@ export const control = flow({
         clear: { label: 'Coil clean, fan looks fine', words: ['clean', 'coil clean', 'nothing'], to: 'unexplained' },
       },
     }),
-    cleaned: confirm({
+    cleaned: act('part out', {
       say: 'Clean the coil, power still locked. Then reset the switch once.',
       body: ['Rinse from inside out where the maker allows it. Water stays off the electrics.'],
       why: 'A clean coil that trips again is another cause: certified.',
       yes: 'Coil clean, reset once',
       words: ['clean', 'cleaned', 'coil cleaned', 'cleaned and reset', 'reset', 'reset once'],
-      no: { label: 'Not possible today', words: ['not today', 'cant clean it'], to: 'unexplained' },
+      cant: { label: 'Not possible today', words: ['not today', 'cant clean it'], to: 'unexplained' },
       next: 'head-high',
     }),
     'head-high': verdict({

@@ -4,6 +4,8 @@ import {
   choose,
   confirm,
   flow,
+  found,
+  include,
   judge,
   measure,
   ohms,
@@ -14,6 +16,7 @@ import {
 } from '../../engine/vocabulary.ts';
 import { INDOOR_SOURCE } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
+import { shortOutdoors } from './short-outdoors.ts';
 import { DELAY } from './words.ts';
 
 /** Verdicts of the 24 V source after which there is something to prove at a restart. */
@@ -25,6 +28,9 @@ export const SOURCE_SETTLED = [
   'control-short-found',
 ] as const;
 
+/** The verdict by which it is known that no call arrives outdoors after its five minutes. */
+const ABSENT = 'no-call-outdoors';
+const LEFT_TO_SENIOR = 'Nothing is condemned. A senior sees this call.';
 const BLANKED = 'The thermostat runs on this source too, so a blank display is one more sign of it, never a proof.';
 
 /** No call, or too little of it, reaches the outdoor unit: the 24 V source and the call at the indoor board. */
@@ -123,6 +129,29 @@ export const indoorSource = flow({
       yes: 'Qualified, equipped',
       words: ['qualified', 'yes', 'ready'],
       no: { label: 'Not here, not now', words: ['not qualified', 'no', 'not now'], to: 'not-read' },
+      next: 'arrived',
+    }),
+    // Where no call arrived outdoors after its five minutes, that is known; else it is asked before anything is read.
+    arrived: found({ among: { absent: { verdicts: [ABSENT], to: 'board' } }, none: 'call' }),
+    call: choose({
+      say: 'The call for cooling is there: when was it last changed?',
+      body: ['Thermostat blank: as long as it has been left alone.'],
+      why: 'A delay takes the call away for minutes after each change. Before it is over, 0 V says nothing.',
+      source: [DELAY],
+      options: {
+        now: { label: 'Changed just now', words: ['just now', 'now', 'changed now'], to: 'wait' },
+        earlier: {
+          label: 'Left alone for five minutes or more',
+          words: ['over 5 minutes', 'more than 5', '5 minutes ago', 'long ago', 'unchanged', 'left alone'],
+          to: 'board',
+        },
+      },
+    }),
+    wait: confirm({
+      say: 'Wait until five minutes are over since the call was changed. Leave the call alone.',
+      source: [DELAY],
+      yes: 'The five minutes are over',
+      words: ['waited', 'over', '5 minutes', 'five minutes', 'done waiting'],
       next: 'board',
     }),
     board: measure({
@@ -165,7 +194,7 @@ export const indoorSource = flow({
       of: { readings: 'board', tap: 'board', va: 'board' },
       limits: LIMITS.transformer,
       then: {
-        good: 'path',
+        good: 'followed',
         open: 'drive',
         primary: 'no-primary',
         tap: 'tap-drive',
@@ -174,10 +203,27 @@ export const indoorSource = flow({
         undecided: 'drive',
       },
     }),
+    followed: found({ among: { absent: { verdicts: [ABSENT], to: 'path' } }, none: 'elapsed' }),
+    elapsed: judge('minutes-since', {
+      of: { since: 'call', reading: 'board', waited: 'wait' },
+      limits: LIMITS.delay,
+      then: { over: 'path', wait: 'too-early', undecided: 'too-early' },
+    }),
+    'too-early': verdict({
+      verdict: 'call-read-too-early',
+      title: 'The call was read within five minutes of its change: undecided',
+      says: ['R to C is right at the board. A delay may still have held the call back while it was read.'],
+      next: ['Y to C at the board, five minutes after the last change of the call, would decide it.', LEFT_TO_SENIOR],
+      who: 'senior',
+      judged: ['source', 'elapsed'],
+      evidence: ['call', 'board'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
     path: judge('call-path', {
       of: { readings: 'board' },
       limits: LIMITS.callPath,
-      then: { cable: 'cable', float: 'float-open', thermostat: 'thermostat', undecided: 'not-read' },
+      then: { cable: 'leaves', float: 'float-open', thermostat: 'thermostat', undecided: 'not-read' },
     }),
     'float-open': verdict({
       verdict: 'float-switch-open',
@@ -185,16 +231,57 @@ export const indoorSource = flow({
       says: ['24 V stand across it: it holds the call back because the pan fills.'],
       next: ['It is never bridged. Clear the drain.'],
       who: 'junior',
-      judged: ['path'],
-      evidence: ['board'],
+      judged: ['elapsed', 'path'],
+      evidence: ['call', 'board'],
       then: '!water',
     }),
-    cable: confirm({
-      say: 'The call leaves the board and doesn’t arrive outdoors. Mend the cable between the cabinets, both units off.',
-      body: ['Mowers, pets, staples; splices in the yard. A new pair in the same cable does as well.'],
+    leaves: found({ among: { absent: { verdicts: [ABSENT], to: 'cable-drive' } }, none: 'not-followed' }),
+    'not-followed': verdict({
+      verdict: 'call-not-read-outdoors',
+      title: 'The call leaves the board, and whether it arrives outdoors is not known',
+      says: ['R to C and Y to C are right at the board. A cable is open only where 0 V arrive at its other end.'],
+      next: [
+        'Y to C at the outdoor strip would decide it: line locked, five minutes after the last change of the call.',
+        LEFT_TO_SENIOR,
+      ],
+      who: 'senior',
+      judged: ['source', 'elapsed', 'path'],
+      evidence: ['call', 'board'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    'cable-drive': choose({
+      say: 'The call leaves the board and doesn’t arrive outdoors. Next its cable, dead. What drives the blower here?',
+      callouts: [
+        {
+          level: 'danger',
+          text: 'An electronic motor’s own bus holds for five minutes and more. Not sure counts as electronic.',
+        },
+      ],
+      options: {
+        psc: { label: 'PSC with a run capacitor', words: ['psc', 'capacitor'], to: 'cable' },
+        ecm: { label: 'Electronically commutated', words: ['ecm', 'electronic', 'variable speed'], to: 'cable-rested' },
+        unsure: { label: 'Not sure', words: ['dont know', 'not sure', 'unsure'], to: 'cable-open' },
+      },
+    }),
+    'cable-rested': confirm({
+      say: 'Power off at the means for five minutes and more before the door comes off?',
+      why: 'The motor’s own bus has to empty.',
+      source: ['At least five minutes, or what the motor’s label says: common practice'],
+      yes: 'Off for five minutes or more',
+      words: ['waited', '5 minutes', 'five minutes'],
+      no: { label: 'Not sure', to: 'cable-open' },
+      next: 'cable',
+    }),
+    cable: act('rewire', {
+      say: 'Mend the cable between the cabinets, both units off: at the indoor board and on its way.',
+      body: [
+        'Mowers, pets, staples; splices in the yard.',
+        'Its end inside the outdoor unit is not for now: that is “not today”.',
+      ],
       yes: 'Found and mended',
-      words: ['mended', 'fixed', 'splice fixed', 'found it', 'spare wire', 'repaired'],
-      no: { label: 'Not today', words: ['not today', 'not found', 'cant find it'], to: 'cable-open' },
+      words: ['mended', 'fixed', 'splice fixed', 'found it', 'repaired'],
+      cant: { label: 'Not today', words: ['not today', 'not found', 'cant find it'], to: 'cable-open' },
       next: 'cable-mended',
     }),
     'cable-mended': verdict({
@@ -214,7 +301,7 @@ export const indoorSource = flow({
       next: ['A new cable is pulled. Until then it stays off.', 'Tell the customer when.'],
       who: 'junior',
       judged: ['source', 'path'],
-      evidence: ['board', 'cable'],
+      evidence: ['board'],
       then: '!left',
     }),
     thermostat: verdict({
@@ -226,8 +313,8 @@ export const indoorSource = flow({
         'Tell the customer it is a thermostat or its wire, not the unit.',
       ],
       who: 'junior',
-      judged: ['source', 'path'],
-      evidence: ['board'],
+      judged: ['source', 'elapsed', 'path'],
+      evidence: ['call', 'board'],
       then: '!left',
     }),
     'no-primary': verdict({
@@ -346,60 +433,24 @@ export const indoorSource = flow({
     fuse: judge('fuses', {
       of: { readings: 'dead-line' },
       limits: LIMITS.fuses,
-      then: { good: 'secondary', blown: 'short', between: 'secondary', undecided: 'secondary' },
+      then: { good: 'secondary', blown: 'short', between: 'not-read', undecided: 'secondary' },
     }),
     short: judge('outward', {
       of: { readings: 'dead-line' },
       limits: LIMITS.outward,
       then: {
-        short: 'where',
+        short: 'outdoors',
         coil: 'fuse-alone',
         open: 'fuse-alone',
         'secondary-open': 'fuse-alone',
         undecided: 'fuse-alone',
       },
     }),
-    where: measure({
-      say: 'Lift Y at the outdoor unit, its means still off, and read Y to C outward again.',
-      body: ['OL: the short is in the outdoor unit: coil, rubbed wire, solenoid. Still low: it is in the cable.'],
-      why: 'One new fuse goes in when the short is found, not before.',
-      circuit: 'part',
-      fields: { outward: ohms('Y to C outward, Y lifted outdoors', { words: ['y-c', 'out'] }) },
-      cant: 'fuse-alone',
-      next: 'located',
-    }),
-    located: judge('outward', {
-      of: { readings: 'where' },
-      limits: LIMITS.outward,
-      says: {
-        short: 'Still short with Y lifted: it is in the cable.',
-        open: 'It clears with Y lifted: it is in the outdoor unit.',
-      },
-      then: {
-        short: 'mended',
-        coil: 'fuse-alone',
-        open: 'mended',
-        'secondary-open': 'fuse-alone',
-        undecided: 'fuse-alone',
-      },
-    }),
-    mended: act('rewire', {
-      say: 'Find the short and mend it: rubbed wire, coil, solenoid or cable. Then one new fuse of the printed size.',
-      body: ['3 or 5 A as printed, never larger. A second one that blows: stop.'],
-      yes: 'Short found and mended, one new fuse',
-      words: ['mended', 'found it', 'fixed', 'new fuse in', 'repaired'],
-      cant: { label: 'Not found', words: ['not found', 'cant find it', 'blew again'], to: 'fuse-alone' },
-      next: 'short-found',
-    }),
-    'short-found': verdict({
-      verdict: 'control-short-found',
-      title: 'A short on the 24 V side blew the board’s fuse: found and mended',
-      says: ['The fuse read OL, and Y to C outward below 4 Ω.'],
-      next: ['One fuse. If it blows again: stop, a senior.', 'Not proven until the restart numbers are in.'],
-      who: 'junior',
-      judged: ['fuse', 'short', 'located'],
-      evidence: ['dead-line', 'where', 'mended'],
-      then: '!settled',
+    // The other end of those wires is in the other cabinet: its own isolation comes first.
+    outdoors: include(shortOutdoors, {
+      cabinet: 'outdoor',
+      exits: { settled: '!settled', raised: '!raised' },
+      needs: { 'dead-line': 'dead-line', fuse: 'fuse', short: 'short' },
     }),
     'fuse-alone': verdict({
       verdict: 'board-fuse-without-cause',
@@ -407,8 +458,8 @@ export const indoorSource = flow({
       says: ['What blew it was not located.'],
       next: ['A senior leads the search wire by wire.', 'It stays off.'],
       who: 'senior',
-      judged: ['fuse', 'short', 'located'],
-      evidence: ['dead-line', 'where'],
+      judged: ['fuse', 'short'],
+      evidence: ['dead-line'],
       raises: 'verdict',
       then: '!raised',
     }),
@@ -419,14 +470,39 @@ export const indoorSource = flow({
         short: 'not-read',
         coil: 'not-read',
         open: 'not-read',
-        'secondary-open': 'transformer-open',
+        'secondary-open': 'fed',
         undecided: 'not-read',
       },
+    }),
+    // An open secondary is the transformer only where the primary had its volts and none came out.
+    fed: judge('transformer', {
+      of: { readings: 'board', tap: 'board', va: 'board' },
+      limits: LIMITS.transformer,
+      then: {
+        good: 'not-fed',
+        open: 'transformer-open',
+        primary: 'not-fed',
+        tap: 'not-fed',
+        overload: 'not-fed',
+        weak: 'not-fed',
+        undecided: 'not-fed',
+      },
+    }),
+    'not-fed': verdict({
+      verdict: 'transformer-primary-not-read',
+      title: 'The secondary reads OL, and nobody knows the primary to have its volts: undecided',
+      says: ['A transformer is open only where its primary has its volts and none come out.', BLANKED],
+      next: ['The primary’s volts under power, beside its tap, would decide it.', LEFT_TO_SENIOR],
+      who: 'senior',
+      judged: ['fed', 'fuse', 'secondary'],
+      evidence: ['board', 'dead-line'],
+      raises: 'verdict',
+      then: '!raised',
     }),
     'transformer-open': verdict({
       verdict: 'transformer-open',
       title: 'The 24 V transformer is open: replace it, the short first',
-      says: ['Its secondary reads OL, the fuse is good, and volts come in.', BLANKED],
+      says: ['Its secondary reads OL, the fuse is good, and the primary has its volts.', BLANKED],
       next: [
         'Y to C outward reads no short: then the new one goes in, same primary, VA and fuse.',
         'It waits for the part.',

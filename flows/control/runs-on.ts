@@ -1,8 +1,9 @@
-import { choose, flow, judge, measure, ohms, verdict, volts } from '../../engine/vocabulary.ts';
+import { choose, flow, include, judge, measure, ohms, verdict, volts } from '../../engine/vocabulary.ts';
 import { iceFirst } from '../endings.ts';
 import { RUNS_ON } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
 import { CONTROL_LIVE, stillDead } from './words.ts';
+import { yOff } from './y-off.ts';
 
 /** The outdoor unit runs with the thermostat OFF: welded contacts, or a call that nobody gave. */
 export const runsOn = flow({
@@ -49,52 +50,13 @@ export const runsOn = flow({
     called: judge('volts-there', {
       of: { readings: 'off-24' },
       limits: LIMITS.controlThere,
-      then: { there: 'pulled', none: 'contacts', between: 'contacts', undecided: 'contacts' },
+      then: { there: 'source', none: 'contacts', between: 'contacts', undecided: 'contacts' },
     }),
-    pulled: choose({
-      say: 'A call is there that the thermostat doesn’t give. Pull Y off the indoor board: does it drop out?',
-      body: ['A qualified person, at the board, with its power off while the wire is pulled; then on again.'],
-      callouts: [{ level: 'danger', text: 'Line voltage is present beside the board.' }],
-      options: {
-        drops: { label: 'It drops out', words: ['drops', 'drops out', 'goes off'], to: 'cable' },
-        stays: { label: 'It stays in', words: ['stays', 'stays in', 'still runs'], to: 'board' },
-        unknown: { label: 'Could not try', words: ['cant', 'not tried', 'could not try'], to: 'open' },
-      },
-    }),
-    cable: verdict({
-      verdict: 'thermostat-cable-shorted',
-      title: 'The thermostat or its cable calls by itself',
-      says: ['With Y off the board the call is gone: what gives it hangs on that wire.'],
-      next: [
-        'Y off at the thermostat too: gone, the thermostat; still there, the cable.',
-        'It stays off until one of them is replaced. Tell the customer.',
-      ],
-      who: 'junior',
-      judged: ['called'],
-      evidence: ['off-24', 'pulled'],
-      then: '!left',
-    }),
-    board: verdict({
-      verdict: 'board-holds-the-call',
-      title: 'The board holds the call with Y off',
-      says: ['The volts come from the board itself, without a call from the thermostat.'],
-      next: ['A senior confirms before a board is replaced. It stays off.'],
-      who: 'senior',
-      judged: ['called'],
-      evidence: ['off-24', 'pulled'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
-    open: verdict({
-      verdict: 'call-not-located',
-      title: 'A call is there with the thermostat OFF, and where it comes from is open',
-      says: ['Y off at the board would tell thermostat and cable from board.'],
-      next: ['It stays off. A senior leads on.'],
-      who: 'senior',
-      judged: ['called'],
-      evidence: ['off-24', 'pulled'],
-      raises: 'verdict',
-      then: '!raised',
+    // The board is in the other cabinet: hands go in there under its own lock alone.
+    source: include(yOff, {
+      cabinet: 'indoor',
+      exits: { raised: '!raised', left: '!left' },
+      needs: { coil: 'off-24', called: 'called' },
     }),
     contacts: measure({
       say: 'No call, armature up: each contact in ohms.',

@@ -1,5 +1,6 @@
-import { choose, confirm, flow, note, verdict } from '../../engine/vocabulary.ts';
+import { choose, confirm, flow, include, note, verdict } from '../../engine/vocabulary.ts';
 import { NOISE } from '../examples/cooling/noise.ts';
+import { behindPanel } from './behind-panel.ts';
 
 /** Another noise or smell: each goes to the page that tests for it, or is told for what it is. */
 export const noise = flow({
@@ -247,15 +248,21 @@ export const noise = flow({
       raises: 'verdict',
       then: '!raised',
     }),
-    sock: confirm({
-      say: 'Indoor coil, pan and drain: cleaned, filter new?',
-      body: ['Off at the indoor unit’s own means, locked. A cleaner made for coils, rinsed; no bleach, no scent.'],
+    sock: choose({
+      say: 'Indoor coil, pan and drain want cleaning, and a new filter. Now?',
+      body: ['No hand goes in before the indoor unit is proved dead.'],
       why: 'Growth on a wet coil smells so. It is no electrical smell.',
       source: ['Dirty coil behind a musty smell: common practice, no single source'],
-      yes: 'Cleaned and rinsed',
-      words: ['cleaned', 'coil cleaned', 'rinsed', 'done'],
-      no: { label: 'Not today', words: ['not today', 'later', 'another visit'], to: 'sock-later' },
-      next: 'sock-gone',
+      options: {
+        now: { label: 'Clean it now', words: ['clean it', 'clean it now', 'yes'], to: 'blower' },
+        later: { label: 'Not today', words: ['not today', 'later', 'another visit'], to: 'sock-later' },
+      },
+    }),
+    // A place of the indoor cabinet.
+    blower: include(behindPanel, {
+      cabinet: 'indoor',
+      exits: { cleaned: 'sock-gone', not: 'sock-later' },
+      needs: {},
     }),
     'sock-gone': verdict({
       verdict: 'coil-smell-cleaned',

@@ -1,6 +1,7 @@
 import { choose, degrees, flow, form, humidity, include, judge, several, verdict } from '../../engine/vocabulary.ts';
 import { NOT_COLD } from '../examples/cooling/not-cold.ts';
 import { LIMITS } from '../limits.ts';
+import { behindPanel } from './behind-panel.ts';
 import { bothRun } from './both-run.ts';
 import { outdoors } from './outdoors.ts';
 
@@ -122,7 +123,7 @@ export const notCold = flow({
       say: 'Put the air side right. Done?',
       body: [
         'Filter, registers, dampers, return: now.',
-        'Coil or wheel behind a panel: only off at the indoor unit’s own means, locked, hands on no wire. Else not today.',
+        'Coil or wheel behind a panel: no hand in there before the indoor unit is proved dead. Say so, and that comes next.',
       ],
       callouts: [
         { level: 'warning', text: 'A wheel that starts takes fingers. No panel comes off with the blower live.' },
@@ -134,24 +135,19 @@ export const notCold = flow({
           words: ['fixed', 'changed', 'cleaned', 'filter changed', 'new filter', 'new filter in', 'opened'],
           to: 'righted',
         },
+        panel: {
+          label: 'Coil or wheel behind a panel',
+          words: ['behind a panel', 'panel', 'coil', 'wheel', 'coil or wheel'],
+          to: 'blower',
+        },
         no: { label: 'Not today', words: ['later', 'cant today', 'needs another visit'], to: 'not-righted' },
       },
-    }),
-    righted: verdict({
-      verdict: 'air-side-righted',
-      title: 'The air side is put right',
-      says: ['What held the air back is gone. Whether that was all, the restart shows.'],
-      next: ['Restart and prove it.', 'Tell the customer what was clogged or closed, and what to watch.'],
-      who: 'junior',
-      judged: ['airflow'],
-      evidence: ['looked', 'right'],
-      then: '!restart',
     }),
     'right-first': choose({
       say: 'Put the air side right first. Done?',
       body: [
         'Filter, registers, dampers, return: now. Then 15 minutes of running.',
-        'Coil or wheel behind a panel: only off at the indoor unit’s own means, locked, hands on no wire. Else not today.',
+        'Coil or wheel behind a panel: no hand in there before the indoor unit is proved dead. Say so, and that comes next.',
       ],
       callouts: [
         { level: 'warning', text: 'A wheel that starts takes fingers. No panel comes off with the blower live.' },
@@ -163,8 +159,29 @@ export const notCold = flow({
           words: ['fixed', 'changed', 'cleaned', 'filter changed', 'new filter', 'new filter in', 'opened'],
           to: 'air-again',
         },
+        panel: {
+          label: 'Coil or wheel behind a panel',
+          words: ['behind a panel', 'panel', 'coil', 'wheel', 'coil or wheel'],
+          to: 'blower',
+        },
         no: { label: 'Not today', words: ['later', 'cant today', 'needs another visit'], to: 'not-righted' },
       },
+    }),
+    // A place of the indoor cabinet.
+    blower: include(behindPanel, {
+      cabinet: 'indoor',
+      exits: { cleaned: 'righted', not: 'not-righted' },
+      needs: {},
+    }),
+    righted: verdict({
+      verdict: 'air-side-righted',
+      title: 'The air side is put right',
+      says: ['What held the air back is gone. Whether that was all, the restart shows.'],
+      next: ['Restart and prove it.', 'Tell the customer what was clogged or closed, and what to watch.'],
+      who: 'junior',
+      judged: ['airflow'],
+      evidence: ['looked', 'right'],
+      then: '!restart',
     }),
     'air-again': form({
       say: 'The split once more: return and supply air, and how humid the return is.',

@@ -89,7 +89,7 @@ export const warm = flow({
       of: { readings: 'coil' },
       limits: LIMITS.reversingCoil,
       quiet: ['good'],
-      then: { good: 'waited', open: 'coil-bad', shorted: 'coil-bad', between: 'open', undecided: 'open' },
+      then: { good: 'back', open: 'coil-bad', shorted: 'coil-bad', between: 'open', undecided: 'open' },
     }),
     'coil-bad': verdict({
       verdict: 'reversing-coil',
@@ -124,8 +124,15 @@ export const warm = flow({
       evidence: ['coil', 'fit'],
       then: '!left',
     }),
+    back: act('rewire', {
+      say: 'The solenoid’s wire back on where it sat. Tug it.',
+      yes: 'Wire back on',
+      words: ['wire back', 'back on'],
+      cant: { label: 'It doesn’t go back on', words: ['broken off', 'doesnt go on'], to: 'open' },
+      next: 'waited',
+    }),
     waited: confirm({
-      say: 'Wire back on. Call for cooling, line still locked. Five minutes since the call?',
+      say: 'Call for cooling, line still locked. Five minutes since the call?',
       body: ['The outdoor unit stays dead. 24 V comes from the indoor unit; contactor and valve may click.'],
       callouts: [{ level: 'warning', text: 'Coil printed above 30 V, or no 24 V of its own: not so, answer no.' }],
       why: 'Nothing decides within the delay after a change of call.',

@@ -30,7 +30,7 @@ export const DEAD_BLOCK: readonly Example[] = [
     title: 'A blown fuse without a cause: it stays off',
     lines: [
       ...block('fuses 0.1 ol contacts .1 .1 coil 12.6 t1g ol t2g ol'),
-      ...['ready, reciprocating, 500', '120', '0.4'],
+      ...['ready, reciprocating, 500', '120', '9.3 / 0.4 / 9.3'],
     ],
     then: ['fuse-blown', 'capacitor-good', 'fuse-without-cause'],
     ends: 'raised',

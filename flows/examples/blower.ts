@@ -1,6 +1,7 @@
 /** Worked calls of the indoor blower: its own isolation, its capacitor, motor, restart. */
 import type { Example } from '../../engine/vocabulary.ts';
-import { PROVING } from './lines.ts';
+import { GATES, INDOOR_GATES } from './control.ts';
+import { RUNS as OUTDOOR_RUNS, PROVING } from './lines.ts';
 
 const PRINT = '7.5 6% 440';
 const SEEN = ['i', 'outdoor off', 'nothing', 'psc'];
@@ -17,6 +18,28 @@ const NEW = ['other 7.5 uf 440, cap 7.52', 'fitted', 'wires back'];
 const CLOSED = ['208/230 fla 4.2', 'closed'];
 const RUNS = [...CLOSED, 'volts 240 blower 3.6 split 18'];
 const repaired = (...lines: readonly string[]): string[] => [...lines, 'filter', ...NEW, ...RUNS];
+
+const STAYS = ['wont go off', 'psc', 'blower off', '24', ...GATES];
+export const BLOWER_OFF: readonly Example[] = [
+  {
+    title: 'The outdoor unit doesn’t go off: welded contacts come before the blower',
+    lines: [
+      ...['i', ...STAYS, 'coil 0', 'contacts 0.1 0.1', 'nothing', 'contactor fitted', 'wires back'],
+      ...OUTDOOR_RUNS,
+    ],
+    then: ['outdoor-stays-on', 'contactor-welded', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Called silent, and it runs on with the call gone: a call that nobody gave',
+    lines: [
+      ...['a', 'psc', 'no blower', 'wont go off', 'blower off', '24', ...GATES, 'coil 25.2', 'psc'],
+      ...[...INDOOR_GATES, 'y is off', 'qualified', '0'],
+    ],
+    then: ['outdoor-stays-on', 'thermostat-cable-shorted'],
+    ends: 'left',
+  },
+];
 
 export const BLOWER: readonly Example[] = [
   {
@@ -38,10 +61,21 @@ export const BLOWER: readonly Example[] = [
     ends: 'raised',
   },
   {
-    title: 'Ice before the blower: noted for a senior',
-    lines: ['i', 'outdoor off', 'ice', 'whole coil white since this morning'],
-    then: ['blower-not-covered'],
+    title: 'Ice: thawed with its blower on, and looked at anew',
+    lines: ['i', 'outdoor off', 'ice', 'off, fan on', 'drain open', 'thawed'],
+    then: ['thawed'],
+  },
+  {
+    title: 'Ice, and no air passes: the blower is what is left',
+    lines: ['i', 'outdoor off', 'ice', 'no air', 'ecm', 'qualified', '25.8', 'variable'],
+    then: ['ice-without-air', 'electronic-blower-handed-over'],
     ends: 'raised',
+  },
+  {
+    title: 'The float is up: drain cleared, the blower proven',
+    lines: ['i', 'outdoor off', 'float', 'pan', 'cleared', 'full', 'leaves', 'works', ...RUNS],
+    then: ['drain-cleared', 'blower-proven'],
+    ends: 'done',
   },
 ];
 
@@ -254,6 +288,15 @@ export const BLOWER_LIVE: readonly Example[] = [
     title: 'Not qualified: undecided',
     lines: [...STANDS, 'ecm', 'not qualified'],
     then: ['blower-no-start-undecided'],
+    ends: 'raised',
+  },
+  {
+    title: 'A call, volts at the leads, and nobody turned the wheel: no motor is condemned',
+    lines: [
+      ...[...wiresOff(), GOOD, 'cant', ...MOTOR.slice(1)],
+      ...[...CLOSED, 'volts 240 blower 0', 'qualified', '25.8', 'psc', '238'],
+    ],
+    then: ['capacitor-good', 'blower-not-spun', 'blower-no-start-undecided'],
     ends: 'raised',
   },
   {

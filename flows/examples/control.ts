@@ -8,9 +8,11 @@ export const GATES = ['yes', MEANS, 'yes', LOOK, PROVING, RESIDUAL];
 const FAN = 'fan 14 31 45 frame ol';
 /** The dead block with nothing found, both motors measured. */
 export const BLOCK = [LINE, 'wires off', GOOD, 'spin free', COMPRESSOR, FAN];
-const INDOOR_GATES = [
+export const INDOOR_GATES = [
   ...['yes', 'breaker, no other feed, two legs, outlet', 'yes', 'clean, 1 cap, 7.5 6% 440', PROVING, '9.3 / 0.4 / 9.3'],
 ];
+/** Make-dead of the outdoor unit once more, after live work. */
+const AGAIN = ['yes', LOOK, PROVING, RESIDUAL];
 const fused = (then = '24'): string[] => ['a', 'psc', 'calling', ...GATES, 'fuses 0.1 0.1', then];
 const FIT = ['nothing', 'contactor fitted', 'wires back', ...RUNS];
 const SUPPLY_GOOD = ['clear', 'l1l2 240 l1g 120 l2g 120 min 229'];
@@ -39,15 +41,24 @@ export const SILENT: readonly Example[] = [
     title: 'A blown fuse: the dead tests go first, then a senior decides',
     lines: [
       ...['a', 'psc', 'calling', ...GATES, 'fuses ol 0.1'],
-      ...[...BLOCK, 'ready, reciprocating, 500', '120', '0.4'],
+      ...[...BLOCK, 'ready, reciprocating, 500', '120', '9.3 / 0.4 / 9.3'],
     ],
     then: ['fuse-blown', 'capacitor-good', 'fuse-without-cause'],
     ends: 'raised',
   },
+];
+
+export const PRINTED_COIL: readonly Example[] = [
   {
     title: 'A package unit: dead tests first, then the supply, then a restart',
     lines: [...fused('package'), ...BLOCK, ...SUPPLY_GOOD, ...RUNS],
     then: ['control-not-apart', 'capacitor-good', 'runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'It cycles, and its coil is on line volts: no control test beside the line, the restart’s figures',
+    lines: ['f', 'psc', '30 seconds', 'clean', ...GATES, ...BLOCK, '240v', ...RUNS],
+    then: ['capacitor-good', 'control-not-apart', 'runs-nothing-found'],
     ends: 'done',
   },
 ];
@@ -153,6 +164,9 @@ export const CONTACTOR_DEAD: readonly Example[] = [
 
 const NONE = [...fused(), 'left alone', 'y-c 0 coil 0'];
 const BOARD = [...NONE, 'doors on', 'qualified'];
+/** By the thermostat alone: nothing was read outdoors. */
+const BLANK = ['a', 'psc', 'blank', 'doors on', 'qualified', 'left alone'];
+const ABSENT = 'no-call-outdoors';
 const NO_24 = [...BOARD, 'r-c 0 primary 240', 'psc', ...INDOOR_GATES];
 export const INDOOR_SOURCE: readonly Example[] = [
   {
@@ -175,80 +189,122 @@ export const INDOOR_SOURCE: readonly Example[] = [
   },
   {
     title: 'The call leaves the board and doesn’t arrive: the cable, mended',
-    lines: [...BOARD, 'r-c 26.1 y-c 26', 'splice fixed', ...RUNS],
-    then: ['thermostat-cable-mended', 'repair-proven'],
+    lines: [...BOARD, 'r-c 26.1 y-c 26', 'psc', ...INDOOR_GATES, 'splice fixed', ...RUNS],
+    then: [ABSENT, 'thermostat-cable-mended', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The cable is open and is not mended today',
-    lines: [...BOARD, 'r-c 26.1 y-c 26', 'not found'],
-    then: ['thermostat-cable-open'],
+    lines: [...BOARD, 'r-c 26.1 y-c 26', 'ecm', 'waited', ...INDOOR_GATES, 'not found'],
+    then: [ABSENT, 'thermostat-cable-open'],
     ends: 'left',
   },
   {
     title: 'The call doesn’t leave the thermostat',
     lines: [...BOARD, 'r-c 26.1 y-c 0 float 0.1'],
-    then: ['thermostat-or-its-cable'],
+    then: [ABSENT, 'thermostat-or-its-cable'],
     ends: 'left',
   },
   {
     title: 'The float switch holds the call: water first',
     lines: [...BOARD, 'r-c 26.1 y-c 0 float 25.8'],
-    then: ['float-switch-open'],
+    then: [ABSENT, 'float-switch-open'],
   },
   {
     title: 'No volts come into the transformer',
     lines: [...BOARD, 'r-c 0 primary 0'],
-    then: ['control-primary-absent'],
+    then: [ABSENT, 'control-primary-absent'],
     ends: 'raised',
   },
   {
     title: 'More load than its VA',
     lines: [...BOARD, 'r-c 20 primary 240 load amps 2.5 a, 40 va'],
-    then: ['transformer-overloaded'],
+    then: [ABSENT, 'transformer-overloaded'],
     ends: 'raised',
   },
   {
     title: 'Low under load, and nobody read why',
     lines: [...BOARD, 'r-c 20'],
-    then: ['control-volts-low'],
+    then: [ABSENT, 'control-volts-low'],
     ends: 'raised',
   },
   {
     title: '208 V on the 240 V tap: moved, dead',
     lines: [...BOARD, 'r-c 20 primary 208 tap 240', 'psc', ...INDOOR_GATES, 'moved', ...RUNS],
-    then: ['transformer-tap-moved', 'repair-proven'],
+    then: [ABSENT, 'transformer-tap-moved', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The wrong tap beside an electronic blower: a senior',
     lines: [...BOARD, 'r-c 20 primary 208 tap 240', 'ecm'],
-    then: ['transformer-tap-wrong'],
+    then: [ABSENT, 'transformer-tap-wrong'],
     ends: 'raised',
-  },
-  {
-    title: 'A blown board fuse, the short in the outdoor unit: found before the new one',
-    lines: [...NO_24, 'fuse ol sec 1.2 y-c 1.5', 'ol', 'found it', ...RUNS],
-    then: ['control-short-found', 'repair-proven'],
-    ends: 'done',
   },
   {
     title: 'A blown board fuse and no short: no new fuse',
     lines: [...NO_24, 'fuse ol sec 1.2 y-c 12'],
-    then: ['board-fuse-without-cause'],
+    then: [ABSENT, 'board-fuse-without-cause'],
     ends: 'raised',
   },
   {
     title: 'An open transformer behind an electronic blower that rested',
     lines: [...BOARD, 'r-c 0 primary 240', 'ecm', 'waited', ...INDOOR_GATES, 'fuse 0.1 sec ol y-c 12'],
-    then: ['transformer-open'],
+    then: [ABSENT, 'transformer-open'],
     ends: 'left',
+  },
+  {
+    title: 'A primary that nobody read: no transformer is condemned on its secondary alone',
+    lines: [...BOARD, 'r-c 0', 'psc', ...INDOOR_GATES, 'fuse 0.1 sec ol y-c 12'],
+    then: [ABSENT, 'transformer-primary-not-read'],
+    ends: 'raised',
+  },
+  {
+    title: 'The call leaves the board, and nobody read whether it arrives: undecided',
+    lines: [...BLANK, 'r-c 26.1 y-c 26'],
+    then: ['call-not-read-outdoors'],
+    ends: 'raised',
+  },
+  {
+    title: 'A blank thermostat, the call left alone: none leaves it',
+    lines: [...BLANK, 'r-c 26.1 y-c 0'],
+    then: ['thermostat-or-its-cable'],
+    ends: 'left',
+  },
+  {
+    title: 'Read within five minutes of a change of call: undecided',
+    lines: [...BLANK.slice(0, -1), 'just now', 'waited', 'r-c 26.1 y-c 0 float 0.1'],
+    then: ['call-read-too-early'],
+    ends: 'raised',
   },
   {
     title: 'Not qualified for live readings: handed on',
     lines: [...NONE, 'doors on', 'not qualified'],
-    then: ['control-source-undecided'],
+    then: [ABSENT, 'control-source-undecided'],
     ends: 'raised',
+  },
+];
+
+const SHORTED = [...NO_24, 'fuse ol sec 1.2 y-c 1.5'];
+export const SHORT_OUTDOORS: readonly Example[] = [
+  {
+    title: 'A blown board fuse, the short in the outdoor unit: found, under its own lock, before the new one',
+    lines: [...SHORTED, ...AGAIN, 'lifted', '1.4', 'found it', 'new fuse in', ...RUNS],
+    then: [ABSENT, 'control-short-found', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Neither the unit nor the cable reads short: not located, no new fuse',
+    lines: [...SHORTED, ...AGAIN, 'lifted', '12', 'ol'],
+    then: [ABSENT, 'board-fuse-short-not-located'],
+    ends: 'raised',
+  },
+];
+export const BOARD_FUSE: readonly Example[] = [
+  {
+    title: 'The short in the cable, a sound pair taken, one new fuse',
+    lines: [...SHORTED, ...AGAIN, 'lifted', 'ol', '1.5', 'spare pair', 'new fuse in', ...RUNS],
+    then: [ABSENT, 'control-short-found', 'repair-proven'],
+    ends: 'done',
   },
 ];
 
@@ -301,27 +357,32 @@ export const RUNS_ON: readonly Example[] = [
     ends: 'left',
   },
   {
-    title: 'A call that the thermostat doesn’t give, gone with Y off',
-    lines: [...RAN, 'coil 25.2', 'drops out'],
+    title: 'No call, and the contacts let go: undecided',
+    lines: [...RAN, 'coil 0', 'contacts ol ol'],
+    then: ['runs-on-undecided'],
+    ends: 'raised',
+  },
+];
+
+const CALLED = [...RAN, 'coil 25.2'];
+const LIFTED = [...CALLED, 'psc', ...INDOOR_GATES, 'y is off'];
+export const Y_OFF: readonly Example[] = [
+  {
+    title: 'Y off at the board, dead: its own Y has no volts, so the thermostat or its cable calls',
+    lines: [...LIFTED, 'qualified', '0'],
     then: ['thermostat-cable-shorted'],
     ends: 'left',
   },
   {
-    title: 'It stays in with Y off: the board',
-    lines: [...RAN, 'coil 25.2', 'stays in'],
+    title: 'Beside an electronic blower that rested: Y bare, and the board still gives it',
+    lines: [...CALLED, 'ecm', 'waited', ...INDOOR_GATES, 'y is off', 'qualified', '25.1'],
     then: ['board-holds-the-call'],
     ends: 'raised',
   },
   {
-    title: 'Nobody could pull Y',
-    lines: [...RAN, 'coil 25.2', 'not tried'],
+    title: 'Nobody could lift Y',
+    lines: [...CALLED, 'psc', ...INDOOR_GATES, 'not tried'],
     then: ['call-not-located'],
-    ends: 'raised',
-  },
-  {
-    title: 'No call, and the contacts let go: undecided',
-    lines: [...RAN, 'coil 0', 'contacts ol ol'],
-    then: ['runs-on-undecided'],
     ends: 'raised',
   },
 ];
@@ -341,13 +402,13 @@ export const CYCLING: readonly Example[] = [
   },
   {
     title: 'Dead tests good, then who drops it: the low-pressure switch',
-    lines: ['f', 'psc', '30 seconds', 'clean', ...GATES, ...BLOCK, ...OUT, 'delay .1 lp 25.5'],
+    lines: ['f', 'psc', '30 seconds', 'clean', ...GATES, ...BLOCK, '24', ...OUT, 'delay .1 lp 25.5'],
     then: ['capacitor-good', 'low-pressure-open'],
     ends: 'raised',
   },
   {
     title: 'It chatters where it cycles',
-    lines: ['f', 'psc', 'minutes', 'matted', ...GATES, ...BLOCK, 'left alone', 'y-c 25.6 coil 25.4', 'chatters'],
+    lines: ['f', 'psc', 'minutes', 'matted', ...GATES, ...BLOCK, '24', 'left alone', 'y-c 25.6 coil 25.4', 'chatters'],
     then: ['capacitor-good', 'chatters-while-cycling'],
     ends: 'raised',
   },

@@ -18,14 +18,40 @@ const STILL = [
   'all good',
 ];
 const STALLS = ['d', 'psc', ...GATES, LINE, 'wires off', GOOD, 'spin free', COMPRESSOR, ...CLOSED];
+/** Power was on: from the lock on, all of it again. */
+const DEAD_AGAIN = ['yes', 'clean, 1 cap', '121 / 0.2 0 0.1 / 0 0 / 121', '9.3 / 0.6 0.1 0.5 / 9.3'];
 const LOCKED = [...STALLS, '240 239 comp 92 fan .9', 'all good', 'compressor'];
 
 export const STILL_AFTER: readonly Example[] = [
   {
     title: 'No volts at the fan, line at the board: its relay or the lead',
-    lines: [...STILL, 'heat pump', 'out of defrost', 'board fan out 0', 'board line in 241'],
+    lines: [...STILL, 'heat pump', 'out of defrost', 'board fan out 0', 'board line in 241', 'board'],
     then: ['capacitor-good', 'board-fan-relay'],
     ends: 'left',
+  },
+  {
+    title: 'Line at the contactor and none at the fan, without a board: a lead, and no board is condemned',
+    lines: [...STILL, 'fan', '0', '241', 'no board'],
+    then: ['capacitor-good', 'no-start-undecided'],
+    ends: 'raised',
+  },
+  {
+    title: 'Nobody turned the fan by hand: no motor is condemned on volts alone',
+    lines: [
+      ...['c', 'psc', ...GATES, LINE, 'wires off', GOOD, 'cant', FAN, ...CLOSED],
+      ...['240 239 comp 13.1 fan 0', 'all good', 'fan', '239'],
+    ],
+    then: ['capacitor-good', 'fan-not-spun', 'no-start-undecided'],
+    ends: 'raised',
+  },
+  {
+    title: 'Volts held and the windings left out: not called seized',
+    lines: [
+      ...['d', 'psc', ...GATES, LINE, 'wires off', GOOD, 'spin free', 'cant', ...CLOSED],
+      ...['240 239 comp 92 fan .9', 'all good', 'compressor', '221'],
+    ],
+    then: ['capacitor-good', 'compressor-windings-not-taken', 'no-start-undecided'],
+    ends: 'raised',
   },
   {
     title: 'Nobody read the volts: no motor is condemned',
@@ -35,14 +61,20 @@ export const STILL_AFTER: readonly Example[] = [
   },
   {
     title: 'Volts held, capacitor good, an assist tried: seized, and a senior confirms',
-    lines: [...LOCKED, '221', 'still stands'],
+    lines: [...LOCKED, '221', ...DEAD_AGAIN, 'assist fitted', 'closed', '219', 'still stands'],
     then: ['capacitor-good', 'compressor-seized'],
     ends: 'raised',
   },
   {
     title: 'It starts with an assist: not seized',
-    lines: [...LOCKED, '221', 'started'],
+    lines: [...LOCKED, '221', ...DEAD_AGAIN, 'assist fitted', 'closed', '219', 'started'],
     then: ['capacitor-good', 'starts-with-an-assist'],
+    ends: 'raised',
+  },
+  {
+    title: 'No assist on the truck: not called seized without it',
+    lines: [...LOCKED, '221', ...DEAD_AGAIN, 'no assist'],
+    then: ['capacitor-good', 'no-start-undecided'],
     ends: 'raised',
   },
   {

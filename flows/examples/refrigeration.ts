@@ -21,7 +21,7 @@ export const REFRIGERATION: readonly Example[] = [
   {
     title: 'Start capacitor alone, the external overload open',
     lines: [
-      ...[...BOX, 'product 47 hums trips', 'yes', 'breaker, no other feed, two legs, outlet', 'yes'],
+      ...[...BOX, 'product 47 r134a hums trips', 'yes', 'breaker, no other feed, two legs, outlet', 'yes'],
       ...['clean, 1 cap, two terminals', PROVING, '9.3 / 0.2 / 9.3'],
       ...['contacts .1 .1 coil 12.6 t1g ol t2g ol overload ol', 'start only', 'current', 'resistor one end off'],
       ...['189-227 MFD 330 VAC', 'start 201 bleed 15k contacts ol coil 0.6', 'spin free', 'cr 1.4 cs 4.6 sr 6.0 g ol'],
@@ -41,6 +41,18 @@ export const REFRIGERATION: readonly Example[] = [
   {
     title: 'A refrigerant that burns: over to a senior',
     lines: [...BOX, 'product 44 r290 hums trips'],
+    then: ['flammable-refrigerant-handed-over'],
+    ends: 'raised',
+  },
+  {
+    title: 'Nobody can read which refrigerant it is: it counts as one that burns',
+    lines: [...BOX, 'product 44 other hums trips', 'unreadable'],
+    then: ['refrigerant-may-burn'],
+    ends: 'raised',
+  },
+  {
+    title: 'The refrigerant left out, and the plate says propane',
+    lines: [...BOX, 'product 44 hums trips', 'propane'],
     then: ['flammable-refrigerant-handed-over'],
     ends: 'raised',
   },

@@ -121,14 +121,31 @@ export const RESTART: readonly Example[] = [
     ['drop-in-the-wiring'],
     'raised',
   ),
+];
+
+const DROPS = ['241 236 comp 13.1 fan .9 split 19', '2.4 .1'];
+/** Power was on: from the lock on, all of it again. */
+const DEAD_AGAIN = ['yes', 'clean, 1 cap', '121 / 0.2 0 0.1 / 0 0 / 121', '9.3 / 0.6 0.1 0.5 / 9.3'];
+export const CONTACTOR_AFTER: readonly Example[] = [
   restart(
-    'A pole drops too much: the next round fits the contactor',
+    'A pole drops too much under load, its contact good when dead: a new contactor, proven',
     [
-      ...['241 236 comp 13.1 fan .9 split 19', '2.4 .1', 'off'],
-      ...[...again().slice(0, 5), 'fuses .1 .1 contacts 3.2 .1 coil 12.6 t1g ol t2g ol', 'done', GOOD, ...MOTORS],
-      ...['contactor', 'contactor fitted', 'wires back', 'closed', '240 239 comp 13.1 fan .9 split 19'],
+      ...[...DROPS, ...DEAD_AGAIN, 'contactor fitted', 'wires back', 'closed'],
+      ...['240 239 comp 13.1 fan .9 split 19'],
     ],
-    ['contact-drop', 'contactor-contacts', 'capacitor-good', 'repair-proven'],
+    ['contact-drop', 'repair-proven'],
     'done',
+  ),
+  restart(
+    'No such contactor on the truck: it stays off',
+    [...DROPS, ...DEAD_AGAIN, 'no contactor'],
+    ['contact-drop', 'no-part'],
+    'left',
+  ),
+  restart(
+    'Wires off the old contactor and no record of them: nothing goes back by guess',
+    [...DROPS, ...DEAD_AGAIN, 'contactor fitted', 'wiring lost'],
+    ['contact-drop', 'wiring-not-known'],
+    'left',
   ),
 ];

@@ -29,6 +29,13 @@ export const POTENTIAL: readonly Example[] = [
   ),
   start('The bleed resistor is open', 'potential', ['start 175 bleed ol contacts .1 coil 8k'], ['bleed-resistor-open']),
   start('All of it good', 'potential', ['start 175 bleed 15k contacts .1 coil 8k'], [], false),
+  start(
+    'Above its printed range twice: flagged, and it stays in',
+    'potential',
+    ['start 240 uf bleed 15k contacts .1 coil 8k', 'start 240 uf bleed 15k contacts .1 coil 8k'],
+    ['start-capacitor-reads-high'],
+    false,
+  ),
 ];
 export const CURRENT: readonly Example[] = [
   start(
@@ -49,7 +56,22 @@ export const PTC: readonly Example[] = [
   ),
 ];
 
+const seen = (look: string): string[] => [
+  ...['d', 'psc', 'yes', MEANS, 'yes', `${look}, 2 caps, 45+5 6% 440`, PROVING, '9.3 / 0 0 0 / 0 / 9.3'],
+  ...[LINE, 'wires off'],
+];
 export const ANOTHER: readonly Example[] = [
+  {
+    title: 'The start capacitor’s disc popped, the run capacitor beside it good',
+    lines: [...seen('disc popped'), 'the other one', GOOD, 'yes start', ...MOTORS, ...FITTED],
+    then: ['capacitor-good', 'start-capacitor-by-sight', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The fan’s own run capacitor bulged, the first one good',
+    lines: [...seen('bulged'), 'the other one', GOOD, 'yes run', ...MOTORS],
+    then: ['capacitor-good', 'condemned-by-sight'],
+  },
   {
     title: 'A run capacitor of its own for the fan, good',
     lines: [...two, 'run', 'off', '5 µF 6% 370', 'herm 4.96 case ol', ...MOTORS, ...RUNS],

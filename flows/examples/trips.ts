@@ -1,11 +1,16 @@
 /** Worked calls of a breaker or a fuse: the branch that is grounded, the insulation, the breaker itself. */
 import type { Example } from '../../engine/vocabulary.ts';
 import { BLOCK, GATES } from './control.ts';
-import { COMPRESSOR, GOOD, RUNS } from './lines.ts';
+import { COMPRESSOR, GOOD, PROVING, RESIDUAL, RUNS } from './lines.ts';
 
 const tripped = (fast = 'at once'): string[] => ['h', 'psc', fast, ...GATES];
 const CLEAN = [...tripped(), ...BLOCK];
-export const INSULATED = ['ready, reciprocating, 500', '120', '0.4'];
+/** The winding empty after its test, between two readings of the battery. */
+const EMPTY = '9.3 / 0.4 / 9.3';
+export const INSULATED = ['ready, reciprocating, 500', '120', EMPTY];
+const SCROLL = 'ready, scroll, 500';
+/** Reading what the test left ended the isolation: from the lock again before the next test. */
+const LOCKED_AGAIN = ['yes', 'clean, 1 cap', PROVING, RESIDUAL];
 
 export const TRIPS: readonly Example[] = [
   {
@@ -63,18 +68,37 @@ export const GROUND: readonly Example[] = [
 ];
 
 const COMP_LOW = [...LOW, 'comp 90k fan ol heater ol cable ol'];
+const LOW_COMP = ['low-to-ground', 'capacitor-good', 'compressor-low-to-ground'];
 export const INSULATION: readonly Example[] = [
   {
     title: 'The compressor alone is low, twice, heater off and not cold: a senior confirms',
-    lines: [...COMP_LOW, 'ready, scroll, 500', '0.1', 'ready, scroll, 500', '0.1'],
-    then: ['low-to-ground', 'capacitor-good', 'compressor-insulation-failed'],
+    lines: [...COMP_LOW, SCROLL, '0.1', EMPTY, SCROLL, ...LOCKED_AGAIN, '0.1', EMPTY],
+    then: [...LOW_COMP, 'compressor-insulation-failed'],
     ends: 'raised',
   },
   {
     title: 'Low on a cold shell: warm it first',
-    lines: [...COMP_LOW, 'cold shell, scroll, 500', '0.3'],
-    then: ['low-to-ground', 'capacitor-good', 'insulation-cold-and-low'],
+    lines: [...COMP_LOW, 'cold shell, scroll, 500', '0.3', EMPTY],
+    then: [...LOW_COMP, 'insulation-cold-and-low'],
     ends: 'left',
+  },
+  {
+    title: 'It read low in ohms, and the insulation test holds: never energised on that',
+    lines: [...COMP_LOW, SCROLL, '120', EMPTY],
+    then: [...LOW_COMP, 'insulation-contradicts-ohms'],
+    ends: 'raised',
+  },
+  {
+    title: 'It read low in ohms, and an ohmmeter finds none the next time: no power',
+    lines: [...COMP_LOW, 'ready, scroll, ohmmeter', '0.6'],
+    then: [...LOW_COMP, 'insulation-not-taken'],
+    ends: 'raised',
+  },
+  {
+    title: 'An ohmmeter alone finds none: after a trip that energises nothing',
+    lines: [...CLEAN, 'ready, scroll, ohmmeter', 'ol'],
+    then: ['capacitor-good', 'insulation-not-taken'],
+    ends: 'raised',
   },
   {
     title: 'Under vacuum nothing is tested',
@@ -90,8 +114,26 @@ export const INSULATION: readonly Example[] = [
   },
   {
     title: 'Low with the heater on, both times',
-    lines: [...CLEAN, 'heater on, scroll, 500', '0.3', 'heater on, scroll, 500', '0.3'],
+    lines: [
+      ...[...CLEAN, 'heater on, scroll, 500', '0.3', EMPTY],
+      ...['heater on, scroll, 500', ...LOCKED_AGAIN, '0.3', EMPTY],
+    ],
     then: ['capacitor-good', 'insulation-not-settled'],
+    ends: 'raised',
+  },
+];
+
+export const EMPTIED: readonly Example[] = [
+  {
+    title: 'The test left 300 V: discharged again, and empty',
+    lines: [...CLEAN, SCROLL, '120', '9.3 / 300 / 9.3', EMPTY, 'holds', ...RUNS],
+    then: ['capacitor-good', 'runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'Three times not empty: hands off, a senior',
+    lines: [...CLEAN, SCROLL, '120', '9.3 / 300 / 9.3', '9.3 / 120 / 9.3', '9.3 / 60 / 9.3'],
+    then: ['capacitor-good', 'winding-charge-not-gone'],
     ends: 'raised',
   },
 ];

@@ -1,6 +1,36 @@
-import { amps, choose, confirm, flow, found, judge, measure, probes, verdict, volts } from '../../engine/vocabulary.ts';
+import {
+  act,
+  amps,
+  choose,
+  confirm,
+  flow,
+  found,
+  judge,
+  measure,
+  probes,
+  verdict,
+  volts,
+} from '../../engine/vocabulary.ts';
 import { STILL_AFTER } from '../examples/fan.ts';
 import { LIMITS } from '../limits.ts';
+
+/** With one of these nobody read good windings and no ground: such a compressor is called nothing. */
+const NOT_GOOD = [
+  'compressor-windings-not-taken',
+  'compressor-windings-undecided',
+  'compressor-winding-open',
+  'compressor-plug-or-lead',
+  'winding-open-at-harness',
+  'all-windings-open',
+  'common-lead-open',
+  'overload-open',
+  'overload-stays-open',
+  'compressor-grounded',
+  'low-to-ground',
+  'ground-not-located',
+  'ground-gone',
+  'fuses-contactor-ground-not-taken',
+] as const;
 
 /** The dead tests found nothing or were put right, and one motor still stands: volts where it is fed. One live sitting. */
 export const stillAfter = flow({
@@ -50,6 +80,8 @@ export const stillAfter = flow({
     }),
     cleared: found({
       among: {
+        // Volts and a good capacitor say nothing of a shaft that nobody turned.
+        unturned: { verdicts: ['fan-not-spun'], to: 'open' },
         measured: {
           verdicts: ['capacitor-good', 'capacitor-conditional-pass', 'section-fails-value', 'new-part-right'],
           to: 'motor',
@@ -86,7 +118,30 @@ export const stillAfter = flow({
     'at-board': judge('volts-there', {
       of: { readings: 'board' },
       limits: LIMITS.lineThere,
-      then: { there: 'relay', none: 'open', between: 'open', undecided: 'open' },
+      then: { there: 'switched', none: 'open', between: 'open', undecided: 'open' },
+    }),
+    switched: choose({
+      say: 'What switches the fan?',
+      body: ['Heat pump: its board. Others: the contactor itself, by two leads.'],
+      why: 'A board that holds the fan in defrost is in order. Without a board, what is lost between is a lead.',
+      options: {
+        board: {
+          label: 'A board, out of defrost, on a cooling call',
+          words: ['board', 'the board', 'out of defrost', 'not in defrost'],
+          to: 'relay',
+        },
+        thawing: {
+          label: 'A board; it was in defrost and now runs',
+          words: ['was in defrost', 'runs now'],
+          to: '!again',
+        },
+        wired: {
+          label: 'No board: straight from the contactor',
+          words: ['contactor', 'no board', 'straight', 'leads'],
+          to: 'open',
+        },
+        unknown: { label: 'Not sure', words: ['not sure', 'dont know'], to: 'open' },
+      },
     }),
     relay: verdict({
       verdict: 'board-fan-relay',
@@ -98,7 +153,7 @@ export const stillAfter = flow({
       ],
       who: 'junior',
       judged: ['fed', 'at-board'],
-      evidence: ['which', 'feed', 'board'],
+      evidence: ['which', 'feed', 'board', 'switched'],
       then: '!left',
     }),
     tries: measure({
@@ -121,14 +176,59 @@ export const stillAfter = flow({
     }),
     'dead-good': found({
       among: {
-        measured: { verdicts: ['capacitor-good', 'capacitor-conditional-pass', 'new-part-right'], to: 'assist' },
+        doubtful: { verdicts: NOT_GOOD, to: 'open' },
+        measured: { verdicts: ['capacitor-good', 'capacitor-conditional-pass', 'new-part-right'], to: 'pointed' },
       },
       none: 'open',
     }),
-    assist: choose({
-      say: 'A senior decides about one try with a start assist. What came of it?',
-      body: ['Fitted dead, by the maker’s list. Five minutes after the last stop.'],
-      why: 'A compressor that starts with an assist is not seized.',
+    // Whose windings were read goes by what was seen: where that pointed at the fan, the compressor's were not.
+    pointed: judge('motors', {
+      of: { seen: '@round:observation' },
+      limits: {},
+      quiet: ['compressor', 'fan', 'both', 'undecided'],
+      then: { compressor: 'assist', both: 'assist', fan: 'open', undecided: 'open' },
+    }),
+    assist: act('fit', {
+      say: 'A senior decides about one try with a start assist. Fit it, dead.',
+      body: [
+        'By the maker’s list, never by its looks. Its wires as the list shows them, away from the terminals’ cover.',
+      ],
+      why: 'A compressor that starts with an assist is not seized. Without that try nobody calls it so.',
+      yes: 'Assist fitted',
+      words: ['fitted', 'assist fitted', 'assist in', 'installed'],
+      cant: { label: 'No assist, or no senior', words: ['no assist', 'no senior', 'none', 'not tried'], to: 'open' },
+      next: 'shut',
+    }),
+    shut: confirm({
+      say: 'Close up and clear the unit. Qualified for one more try?',
+      body: ['Rated gloves, eye protection. Five minutes after the last stop.'],
+      yes: 'Closed, clear, qualified for the try',
+      words: ['closed', 'closed up', 'cover on', 'clear', 'all clear', 'buttoned up'],
+      no: { label: 'Not qualified: a senior', words: ['not qualified'], to: 'open' },
+      next: 'assisted',
+    }),
+    assisted: measure({
+      say: 'One try with the assist: the lowest volts at T1 to T2 during it.',
+      body: ['Off within seconds if it hums.'],
+      callouts: [{ level: 'danger', text: 'Line voltage is present. Locked rotor overheats within seconds.' }],
+      why: 'A try on sagging volts says nothing of the compressor.',
+      picture: probes('V AC', ['T1', 'T2', 'line volts, also during the try']),
+      circuit: 'line',
+      fields: {
+        v: volts('T1 to T2 during the try, the lowest', { over: false, words: ['t1t2', 'min', 'lowest'] }),
+        amps: amps('Compressor amps', { over: false, optional: true, words: ['comp', 'amps'] }),
+      },
+      cant: 'open',
+      next: 'assisted-held',
+    }),
+    'assisted-held': judge('volts-held', {
+      of: { readings: 'assisted', plate: '@volts', unit: '@class' },
+      limits: LIMITS.during,
+      then: { there: 'outcome', none: 'no-volts', between: 'sags', undecided: 'open' },
+    }),
+    outcome: choose({
+      say: 'What came of the try with the assist?',
+      why: 'Started, it is tight and not seized. Standing, with all else good, it is.',
       options: {
         starts: {
           label: 'It started with the assist',
@@ -140,7 +240,7 @@ export const stillAfter = flow({
           words: ['still stands', 'still locked', 'stands', 'no start'],
           to: 'seized',
         },
-        none: { label: 'No assist, or no senior', words: ['no assist', 'no senior', 'none', 'not tried'], to: 'open' },
+        unsure: { label: 'Not sure', words: ['not sure', 'cant tell'], to: 'open' },
       },
     }),
     started: verdict({
@@ -150,7 +250,7 @@ export const stillAfter = flow({
       next: ['A senior decides whether the assist stays. The customer hears that it may not last.'],
       who: 'senior',
       judged: ['held'],
-      evidence: ['which', 'tries', 'assist'],
+      evidence: ['which', 'tries', 'assisted', 'outcome'],
       raises: 'verdict',
       then: '!raised',
     }),
@@ -162,8 +262,8 @@ export const stillAfter = flow({
       ],
       next: ['A senior confirms before anybody tells the customer. Why: liquid, oil, heat.'],
       who: 'senior',
-      judged: ['held'],
-      evidence: ['which', 'tries', 'assist'],
+      judged: ['held', 'assisted-held'],
+      evidence: ['which', 'tries', 'assisted', 'outcome'],
       raises: 'verdict',
       then: '!raised',
     }),
@@ -194,12 +294,12 @@ export const stillAfter = flow({
       title: 'Why it stands still is undecided',
       says: ['One of the readings that would decide it is missing. No motor is condemned.'],
       next: [
-        'Capacitor, volts at the leads, a free shaft and five minutes’ rest would decide it.',
+        'Capacitor, windings and ground, volts at the leads, a free shaft and five minutes’ rest would decide it.',
         'A senior sees this call. It stays off.',
       ],
       who: 'senior',
       judged: ['fed', 'at-board', 'held'],
-      evidence: ['which', 'feed', 'board', 'tries', 'assist'],
+      evidence: ['which', 'feed', 'board', 'switched', 'tries', 'assist', 'assisted', 'outcome'],
       raises: 'verdict',
       then: '!raised',
     }),

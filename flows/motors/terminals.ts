@@ -46,6 +46,7 @@ export const compressorTerminals = flow({
           words: ['cooling', 'less than 4 hours', 'not hot'],
           to: 'hot',
         },
+        unsure: { label: 'Not sure', words: ['not sure', 'cant tell', 'dont know'], to: 'hot' },
       },
     }),
     hot: verdict({

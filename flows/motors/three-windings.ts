@@ -62,6 +62,7 @@ export const threeWindings = flow({
       options: {
         hot: { label: 'Hot', words: ['warm', 'very hot'], to: 'judged' },
         cool: { label: 'Cool', words: ['cold', 'ambient', 'not hot'], to: 'judged' },
+        unsure: { label: 'Not sure', words: ['not sure', 'cant tell', 'cant reach it', 'dont know'], to: 'undecided' },
       },
     }),
     protector: verdict({

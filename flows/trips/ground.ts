@@ -42,7 +42,7 @@ export const ground = flow({
       of: { readings: 'split' },
       limits: LIMITS.groundBranches,
       then: {
-        comp: '!compressor',
+        comp: 'comp-low',
         fan: 'fan',
         heater: 'heater',
         cable: 'wire',
@@ -50,6 +50,16 @@ export const ground = flow({
         none: 'gone',
         undecided: 'open',
       },
+    }),
+    'comp-low': verdict({
+      verdict: 'compressor-low-to-ground',
+      title: 'The compressor alone reads low to ground: it is not energised',
+      says: ['Low at its own harness, the other branches clear. No better reading of another test takes that back.'],
+      next: ['The insulation test: heater off, not cold, twice before anything is concluded.', 'A senior confirms.'],
+      who: 'junior',
+      judged: ['branch'],
+      evidence: ['split'],
+      then: '!compressor',
     }),
     fan: verdict({
       verdict: 'fan-to-frame',

@@ -1,6 +1,18 @@
-import { flow, form, judge, measure, megohms, one, probes, several, verdict, volts } from '../../engine/vocabulary.ts';
+import {
+  flow,
+  form,
+  include,
+  judge,
+  measure,
+  megohms,
+  one,
+  probes,
+  several,
+  verdict,
+} from '../../engine/vocabulary.ts';
 import { INSULATION } from '../examples/trips.ts';
 import { LIMITS } from '../limits.ts';
+import { windingEmptied } from './winding-emptied.ts';
 
 const asked = { state: 'setup', test: 'setup', machine: 'setup', maker: 'reading', temperature: null } as const;
 
@@ -50,7 +62,7 @@ export const insulation = flow({
       next: 'before',
     }),
     before: judge('insulation', {
-      of: { ...asked, maker: null, reading: null, earlier: null },
+      of: { ...asked, maker: null, reading: null, earlier: null, earlierTest: null },
       limits: LIMITS.insulation,
       then: {
         ask: 'reading',
@@ -76,33 +88,29 @@ export const insulation = flow({
         maker: megohms('The maker’s least, where printed', { optional: true, words: ['maker', 'printed'] }),
       },
       cant: 'not-taken',
-      next: 'judged',
+      next: 'emptied',
+    }),
+    // Before anything is concluded: also a low reading put its volts on the winding.
+    emptied: include(windingEmptied, {
+      exits: { empty: 'judged', unproved: 'charged' },
+      needs: { test: 'setup' },
+      again: { times: 3, spent: 'charged' },
     }),
     judged: judge('insulation', {
-      of: { ...asked, reading: 'reading', earlier: '~reading' },
+      of: { ...asked, reading: 'reading', earlier: '~reading', earlierTest: '~setup' },
       limits: LIMITS.insulation,
       says: { low: 'Once is no verdict. Heater off, leads clean: read it again.' },
       then: {
         ask: 'not-taken',
-        good: 'discharged',
-        'none-found': 'discharged',
+        good: '!good',
+        // Weaker than the test that a breaker or a fuse asks for: it energises nothing.
+        'none-found': 'not-taken',
         low: '!again',
         'warm-first': 'warm',
         grounded: 'grounded',
         refused: 'not-now',
         undecided: 'not-taken',
       },
-    }),
-    discharged: measure({
-      say: 'Discharge the winding through the resistor tool, then DC volts from it to ground.',
-      body: ['Treat it as charged until it reads 5 V or less. What comes next begins at the lock again.'],
-      callouts: [{ level: 'danger', text: 'An insulation test leaves a winding charged.' }],
-      why: 'The charge of the test would be the next one’s shock.',
-      picture: probes('V DC', ['Winding terminal', 'Bare copper', '5 V or less']),
-      circuit: 'part',
-      fields: { v: volts('Winding to ground, DC', { over: false, words: ['residual', 'winding'] }) },
-      cant: '!good',
-      next: '!good',
     }),
     warm: verdict({
       verdict: 'insulation-cold-and-low',
@@ -142,6 +150,20 @@ export const insulation = flow({
       who: 'senior',
       judged: ['before', 'judged'],
       evidence: ['setup'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    charged: verdict({
+      verdict: 'winding-charge-not-gone',
+      title: 'The winding is not proved discharged: hands off',
+      says: ['The insulation test left a charge, and no reading shows that it is gone.'],
+      next: [
+        'Hands and tools out. Leave it locked, cover on.',
+        'A senior brings a tool and a meter that prove it. It stays off.',
+      ],
+      who: 'senior',
+      judged: [],
+      evidence: ['setup', 'reading'],
       raises: 'verdict',
       then: '!raised',
     }),

@@ -25,18 +25,20 @@ describe('20,000 turns', () => {
   });
 });
 
-/** Those that a few hundred turns catch; the others: npm run prove -- --talk 3000 --broken. */
-const SOON: readonly (readonly [name: string, turns: number])[] = [
-  ['a taken-over isolation stays proved', 600],
-  ['an emergency is only a note', 600],
-  ['the age of a proof is only a note', 600],
-  ['a gate taken back still counts', 600],
-  ['a reply sent again counts twice', 600],
-  ['stop is not heard', 600],
-  ['40 V between legs counts as dead', 2500],
+/** Those that some hundred turns catch; the others: npm run prove -- --talk 3000 --broken. */
+const SOON: readonly string[] = [
+  'a taken-over isolation stays proved',
+  'an emergency is only a note',
+  'the age of a proof is only a note',
+  'a gate taken back still counts',
+  'a reply sent again counts twice',
+  'stop is not heard',
+  '40 V between legs counts as dead',
 ];
+/** It stops where it breaks a rule; a changed page changes what is said by chance, and how soon that is. */
+const turns = 4000;
 describe('a broken product is caught', () => {
-  test.each(SOON)('%s', { timeout: 120_000 }, async (name, turns) => {
+  test.each(SOON)('%s', { timeout: 120_000 }, async (name) => {
     const broken = BROKEN_TALK.find((b) => b.name === name);
     if (!broken) throw new Error(`nothing is broken by the name ${name}`);
     const { breach } = await talk(broken.product(product), { turns, seed: 7, tries: 0 });
@@ -46,7 +48,7 @@ describe('a broken product is caught', () => {
 
   test('and what shows it is made short, and can be read', { timeout: 120_000 }, async () => {
     const broken = BROKEN_TALK.find((b) => b.name === 'stop is not heard');
-    const talked = await talk(broken?.product(product) ?? product, { turns: 600, seed: 7 });
+    const talked = await talk(broken?.product(product) ?? product, { turns, seed: 7 });
     expect(talked.breach?.conversation.length).toBe(1);
     expect(tellBreach(talked).join('\n')).toMatch(/BREACH of "stop".*\n.*seed 7, \d+ steps shortened to 1:\n.*: stop/);
   });

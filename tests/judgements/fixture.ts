@@ -127,6 +127,11 @@ export const LIMITS = {
     watch: limit('20', 'MΩ'),
     at40: limit('5', 'MΩ'),
   },
+  'winding-residual': {
+    residual: limit('5', 'V'),
+    batteryMin: limit('7', 'V'),
+    batteryMax: limit('10', 'V'),
+  },
   nameplate: {
     ratioLow: limit('3', 'times RLA'),
     ratioHigh: limit('9', 'times RLA'),

@@ -142,6 +142,21 @@ describe('insulation', () => {
     ['low after enough', { machine: scroll, reading: at(0.49), earlier: at(0.5) }, 'low'],
     ['low after a reading left out', { machine: scroll, reading: at(0.49), earlier: at('_') }, 'low'],
     ['enough after low', { machine: scroll, reading: at(0.5), earlier: at(0.49) }, 'good'],
+    [
+      'enough after an ohmmeter read low',
+      { machine: scroll, reading: at(120), earlier: at(0.1), earlierTest: choice('choice', 'meter') },
+      'undecided',
+    ],
+    [
+      'enough after an ohmmeter found none',
+      { machine: scroll, reading: at(120), earlier: at(100), earlierTest: choice('choice', 'meter') },
+      'good',
+    ],
+    [
+      'enough after a low test at 250 V',
+      { machine: scroll, reading: at(120), earlier: at(0.1), earlierTest: choice('choice', '250') },
+      'good',
+    ],
   ] as [string, Given, string][])('%s', (_, given, outcome) => {
     expect(of(given).outcome).toBe(outcome);
   });
@@ -173,5 +188,41 @@ describe('insulation', () => {
       }),
       { numRuns: 150 },
     );
+  });
+});
+
+describe('what an insulation test left on a winding', () => {
+  const tester = choice('choice', '500');
+  const of = (winding: Cell, before: Cell = 9.3, after: Cell = 9.3, test: Parts = tester) =>
+    run('winding-residual', { readings: parts('V', { batteryBefore: before, winding, batteryAfter: after }), test });
+  test.each<[Cell, Cell, Cell, string]>([
+    [0, 9.3, 9.3, 'discharged'],
+    [5, 7, 10, 'discharged'],
+    [-5, -9.3, 9.3, 'discharged'],
+    [5.01, 9.3, 9.3, 'charged'],
+    [-5.01, 9.3, 9.3, 'charged'],
+    [300, '_', '_', 'charged'],
+    [0, 6.99, 9.3, 'meter'],
+    [0, 9.3, 10.01, 'meter'],
+    [0, '_', 0, 'meter'],
+    [0, '_', 9.3, 'undecided'],
+    [0, 9.3, '_', 'undecided'],
+    ['_', 9.3, 9.3, 'undecided'],
+  ])('%s V, battery %s and %s: %s', (winding, before, after, outcome) => {
+    expect(of(winding, before, after).outcome).toBe(outcome);
+  });
+  test('before it is read', () => {
+    expect(run('winding-residual', { test: tester }).outcome).toBe('ask');
+    expect(run('winding-residual', { test: choice('choice', 'meter') }).outcome).toBe('no-charge');
+    // Where nobody says what it was tested with, it counts as charged.
+    expect(run('winding-residual', {}).outcome).toBe('ask');
+  });
+  test('what each says', () => {
+    const texts = (w: Cell, before?: Cell): string[] => of(w, before).findings.map((f) => f.text);
+    expect(texts(300).at(-1)).toContain('still holds');
+    expect(texts(5).at(-1)).toContain('or less');
+    expect(texts(0, 1)[0]).toContain('does not prove the meter on DC');
+    expect(texts(0, 1).at(-1)).toContain('between two readings of the battery');
+    expect(texts('_').at(-1)).toBe('The winding was not read.');
   });
 });

@@ -15,7 +15,7 @@ export interface Counted {
   readonly median: number;
   readonly longest: number;
   readonly longestCall: string;
-  /** The latest that hands go inside for the first time, over all its calls; null where they never do. */
+  /** The latest that hands go inside for the first time, over its calls where nothing live comes first; null where they never do. */
   readonly firstInside: number | null;
 }
 export interface Played {
@@ -86,6 +86,7 @@ function play(subject: Subject, example: Example): Played | null {
   let state = open(subject, [TECH]);
   const questions = new Set<string>();
   let firstInside: number | null = null;
+  let live = false;
   for (const text of example.lines) {
     const reply = { kind: 'text', client: `c${state.entries.length}`, seq: -1, text } as const;
     const { state: next, added } = turn(subject, state, { by: TECH, label: text, reply, after: 1 });
@@ -93,7 +94,8 @@ function play(subject: Subject, example: Example): Played | null {
       const question = place.replace(/~\d+/g, '');
       questions.add(question);
       const at = subject.machine.plan.places.get(place);
-      if (at?.class === 'inside' && !at.gate) firstInside ??= questions.size;
+      live ||= at?.class === 'live' || at?.class === 'control live';
+      if (at?.class === 'inside' && !at.gate && !live) firstInside ??= questions.size;
     }
     state = next;
   }

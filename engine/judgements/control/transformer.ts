@@ -8,13 +8,13 @@ import { chosenOf, figureOf } from '../read.ts';
 import { finding, say, sayRange } from '../say.ts';
 
 /**
- * The 24 V transformer: secondary volts under load against primary, tap and VA. Without volts out and with volts in it
- * is open; too few volts are laid to the wrong tap, to a primary out of its limits, or to more amps than its VA gives.
+ * The 24 V transformer: secondary volts under load against primary, tap and VA. Without volts out and with the
+ * primary inside a usual supply it is open, below every one of them the supply is missing; too few volts are laid to the wrong tap, to a primary out of its limits, or to more amps than its VA gives.
  * An idle reading alone proves nothing.
  */
 export const transformer = judgement({
   id: 'transformer',
-  semantics: 1,
+  semantics: 2,
   takes: ['readings', 'tap', 'va'],
   limits: ['rated', 'loaded', 'primaryWithin', 'absent', 'lowLine'],
   outcomes: ['good', 'open', 'primary', 'tap', 'overload', 'weak', 'undecided'],
@@ -44,11 +44,18 @@ export const transformer = judgement({
         const text = `The secondary reads ${shown}. Whether volts come in was not read.`;
         return { outcome: 'undecided', findings: line('no volts', text) };
       }
-      const dead = primary.lt(limits.lowLine.value);
-      const text = dead
-        ? `The secondary reads ${shown} and the primary ${say(primary, 'V')}: no volts come in.`
-        : `The secondary reads ${shown} with ${say(primary, 'V')} on the primary. Fuse good, it is open. Find the short first.`;
-      return { outcome: dead ? 'primary' : 'open', findings: line('no volts', text) };
+      const usual = SUPPLIES.map((rated) => ratedRangeVolts(rated, limits.primaryWithin.value));
+      const within = usual.some(({ low, high }) => primary.gte(low) && primary.lte(high));
+      const has = `The secondary reads ${shown} with ${say(primary, 'V')} on the primary.`;
+      if (within)
+        return { outcome: 'open', findings: line('no volts', `${has} Fuse good, it is open. Find the short first.`) };
+      if (primary.lt(limits.lowLine.value)) {
+        const text = `The secondary reads ${shown} and the primary ${say(primary, 'V')}: no volts come in.`;
+        return { outcome: 'primary', findings: line('no volts', text) };
+      }
+      // Between two supplies a primary has volts and not its own: neither it nor the transformer is condemned on that.
+      const ranges = usual.map((range) => sayRange(range, 'V', 1, 0)).join(', ');
+      return { outcome: 'undecided', findings: line('no volts', `${has} That lies in none of ${ranges}.`) };
     }
     if (loaded === null) {
       const text = `The secondary reads ${shown} idle. That proves nothing: read it under load.`;
@@ -110,6 +117,11 @@ export const transformer = judgement({
       of('loaded', none),
       of('loaded', none, { primary: limits.lowLine.value }),
       of('loaded', none, { primary: past(limits.lowLine.value, '-0.01') }),
+      of('loaded', none, { primary: 240 }),
+      ...SUPPLIES.flatMap((rated) => {
+        const { low, high } = ratedRangeVolts(rated, limits.primaryWithin.value);
+        return [low, past(low, '-0.01'), high, past(high, '0.01')].map((primary) => of('loaded', none, { primary }));
+      }),
       of('loaded', short),
       of('loaded', limits.absent.value),
       loadedWith(past(full, '0.01')),
@@ -123,6 +135,9 @@ export const transformer = judgement({
     ];
   },
 });
+
+/** What a 24 V transformer is fed with. */
+const SUPPLIES = [120, 208, 240] as const;
 
 const simple = (name: string, reading: string, word: string, text: string): Finding =>
   finding({ name, reading, word, text });

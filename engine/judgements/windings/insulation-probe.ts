@@ -7,7 +7,9 @@ import type { InsulationLimits } from './insulation-rule.ts';
 
 export function probeInsulation(
   limits: InsulationLimits,
-): Partial<Record<'state' | 'test' | 'temperature' | 'machine' | 'maker' | 'reading' | 'earlier', Parts>>[] {
+): Partial<
+  Record<'state' | 'test' | 'temperature' | 'machine' | 'maker' | 'reading' | 'earlier' | 'earlierTest', Parts>
+>[] {
   const of = (option: string): Parts => ({ choice: chose(option) });
   const at = (value: string | Exact): Parts => reads({ megohms: value }, 'MΩ');
   const base = { state: of('none'), test: of(limits.testVolts.value) };
@@ -44,6 +46,8 @@ export function probeInsulation(
     { ...low, state: of('cold'), earlier: low.reading },
     { ...low, state: of('heater'), earlier: low.reading },
     { ...low, earlier: { megohms: over } },
+    { ...base, reading: at('100'), earlier: at('0.1'), earlierTest: of('meter') },
+    { ...base, reading: at('100'), earlier: at('0.1'), earlierTest: base.test },
     { ...base, test: of('meter'), reading: at(limits.reciprocating.value) },
     { ...base, test: of(past(limits.testVolts.value, 1).toFixed()), reading: at('100') },
     { ...base, state: of('vacuum') },

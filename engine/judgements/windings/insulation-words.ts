@@ -36,6 +36,13 @@ export const METER = finding({
   text: 'At an ohmmeter’s voltage no ground was found. An insulation test says more.',
   source: 'our setting',
 });
+export const LOW_IN_OHMS = finding({
+  name: 'Insulation, both tries',
+  reading: 'low in ohms, then enough',
+  word: 'contradicts',
+  text: 'An ohmmeter read low in the try before. A test that holds after it does not take that back: a senior.',
+  source: 'our setting',
+});
 export const TWICE = finding({
   name: 'Insulation, both tries',
   reading: 'low',

@@ -1,3 +1,4 @@
+import type { Parts } from '../../schema.ts';
 import { judgement } from '../judgement.ts';
 import { probeInsulation } from './insulation-probe.ts';
 import { enoughFor, INSULATION_LIMITS, megohmsOf, standing, testVolts } from './insulation-rule.ts';
@@ -7,6 +8,7 @@ import {
   COLD,
   corrected,
   HEATER,
+  LOW_IN_OHMS,
   METER,
   refuse,
   said,
@@ -20,15 +22,16 @@ const OUTCOMES = ['ask', 'good', 'none-found', 'low', 'warm-first', 'grounded', 
 /**
  * Insulation of a winding to ground, MΩ: key `megohms`, the maker's figure under `maker`. `state` tells vacuum,
  * electronics, heater, cold or none, `test` the test volts or `meter`, `machine` scroll, reciprocating or motor. The maker's
- * figure comes before that of the kind; a motor's is shown at 40 °C too where `winding` tells its °F; the trade's bands only advise. Nothing is tested under vacuum.
+ * figure comes before that of the kind; a motor's is shown at 40 °C too where `winding` tells its °F; the trade's bands only advise.
+ * Nothing is tested under vacuum. `earlierTest`: what the try before was taken with.
  */
 export const insulation = judgement({
   id: 'insulation',
   semantics: 1,
-  takes: ['state', 'test', 'machine', 'maker', 'temperature', 'reading', 'earlier'],
+  takes: ['state', 'test', 'machine', 'maker', 'temperature', 'reading', 'earlier', 'earlierTest'],
   limits: INSULATION_LIMITS,
   outcomes: OUTCOMES,
-  run({ state, test, machine, maker, temperature, reading, earlier }, limits) {
+  run({ state, test, machine, maker, temperature, reading, earlier, earlierTest }, limits) {
     const now = told(state);
     const refusal = refuse(now, test, limits);
     if (refusal) return { outcome: 'refused', findings: [refusal] };
@@ -45,6 +48,8 @@ export const insulation = judgement({
     ];
     if (is === 'missing' || is === 'open') return { outcome: 'undecided', findings };
     if (is === 'enough' && testVolts(test) === null) return { outcome: 'none-found', findings: [...findings, METER] };
+    if (is === 'enough' && was === 'low' && isOhmmeter(earlierTest))
+      return { outcome: 'undecided', findings: [...findings, LOW_IN_OHMS] };
     if (is === 'enough') return { outcome: 'good', findings };
     if (now.includes('cold')) return { outcome: 'warm-first', findings: [...findings, COLD] };
     if (now.includes('heater')) return { outcome: 'low', findings: [...findings, HEATER] };
@@ -53,5 +58,7 @@ export const insulation = judgement({
   probe: (limits) => probeInsulation(limits),
 });
 
+/** What an ohmmeter finds low is a ground that its few volts already show; more volts that pass don't take it back. */
+const isOhmmeter = (test: Parts | undefined): boolean => told(test).includes('meter');
 /** What may stand beside a test. Whoever can't say whether there is a vacuum doesn't test. */
 const SAFE = ['none', 'cold', 'heater'] as const;

@@ -47,7 +47,6 @@ export const NOISE: readonly Example[] = [
   ended('It hammers while it runs', ['knocking'], 'slugging-suspected'),
   proven('A hiss after the stop', ['hiss after stop'], 'hiss-is-equalising', 'runs-nothing-found'),
   ended('An oily stain and a hiss', ['oil stain'], 'leak-suspected'),
-  proven('Dirty socks: the coil cleaned', ['dirty sock', 'coil cleaned'], 'coil-smell-cleaned'),
   ended('The coil waits', ['musty', 'not today'], 'coil-smell-left', 'left'),
   ended('Nobody can name it', ['something else', 'warbles for a second at dusk'], 'noise-unnamed'),
 ];

@@ -3,6 +3,8 @@
  * not come. Why each is weak: common practice, no single source. `read.ts` says how rows are read.
  */
 const DEAD = '121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0.6 0.1 0.5 / 9.3';
+const INDOOR =
+  'yes | breaker, no other feed, two legs, outlet | yes | clean, 1 cap, 7.5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0.4 / 9.3';
 const BLOCK = 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol';
 
 export const CAPACITORS = `
@@ -63,12 +65,31 @@ wrong-part-fitted ← repair: The wrong part was in: the diagram decides
 herm 36.1 fan 5.02 hf 4.4 case ol
   herm 49.8 fan 5.03 hf 4.57 case ol | herm 49.8 fan 5.03 hf 4.57 case ol | spin free | cr .9 cs 2.7 sr 3.6 g ol | nothing → part as section-too-high (a high reading alone)
 
+external-overload-open ← refrigeration: Start capacitor alone, the external overload open
+product 47 r134a hums trips
+  product 47 hums trips → plate (dead tests with the refrigerant left out)
+  product 47 other hums trips | other → !raised as refrigerant-may-burn (dead tests beside a refrigerant that nobody knows)
+  product 47 hums trips | skip no plate → !raised as refrigerant-may-burn (dead tests with the plate unread)
+
 bleed-resistor-open ← start-potential-relay: The bleed resistor is open
 start 175 bleed ol contacts .1 coil 8k
   start 175 bleed 15k contacts .1 coil 8k → spin as capacitor-good (15 kΩ across: that is the resistor)
 
+condemned-by-sight ← another-capacitor: The fan’s own run capacitor bulged, the first one good
+yes run
+  no → kind as capacitor-good (bulged, and on which of them nobody says)
+
+start-capacitor-by-sight ← another-capacitor: The start capacitor’s disc popped, the run capacitor beside it good
+yes start
+  not sure → kind as capacitor-good (a popped disc, and on which of them nobody says)
+
+start-capacitor-by-sight ← another-capacitor: The start capacitor’s disc popped, the run capacitor beside it good
+disc popped, 2 caps, 45+5 6% 440
+  rusty, 2 caps, 45+5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0 0 0 / 0 / 9.3 | ${BLOCK} | wires off | herm 44.6 fan 5.03 hf 4.52 case ol → kind as capacitor-good (rust, dirt, age)
+
 start-capacitor-fails ← start-potential-relay: The start capacitor is low
 start 120 bleed 15k contacts .1 coil 8k
+  start 240 uf bleed 15k contacts .1 coil 8k | start 240 uf bleed 15k contacts .1 coil 8k → spin as start-capacitor-reads-high (above its range, twice)
   start 158 bleed 15k contacts .1 coil 8k → readings (under its range, and the doubt reaches in: once)
 `;
 
@@ -104,10 +125,20 @@ calling
 transformer-open ← indoor-source: An open transformer behind an electronic blower that rested
 fuse 0.1 sec ol y-c 12
   fuse ol sec ol y-c 12 → !raised as board-fuse-without-cause (with its fuse open)
+  fuse 4 sec ol y-c 12 → !raised as control-source-undecided (a fuse between good and blown)
 
-control-short-found ← indoor-source: A blown board fuse, the short in the outdoor unit: found before the new one
+transformer-open ← indoor-source: An open transformer behind an electronic blower that rested
+r-c 0 primary 240
+  r-c 0 | ecm | waited | ${INDOOR} | fuse 0.1 sec ol y-c 12 → !raised as transformer-primary-not-read (its primary not read)
+  r-c 0 primary 150 | ecm | waited | ${INDOOR} | fuse 0.1 sec ol y-c 12 → !raised as transformer-primary-not-read (a primary outside every supply)
+
+control-short-found ← short-outdoors: A blown board fuse, the short in the outdoor unit: found, under its own lock, before the new one
 fuse ol sec 1.2 y-c 1.5
   fuse ol sec 1.2 y-c 12 → !raised as board-fuse-without-cause (a blown fuse alone)
+
+control-short-found ← short-outdoors: A blown board fuse, the short in the outdoor unit: found, under its own lock, before the new one
+1.4
+  ol | 12 → !raised as board-fuse-short-not-located (a short that neither end shows)
 
 transformer-overloaded ← indoor-source: More load than its VA
 r-c 20 primary 240 load amps 2.5 a, 40 va
@@ -116,7 +147,23 @@ r-c 20 primary 240 load amps 2.5 a, 40 va
 
 low-pressure-open ← control: The low-pressure switch: certified
 left alone
-  changed just now | y-c 25.6 coil 0 → across-24 (0 V at the coil)
+  changed just now | y-c 25.6 coil 0 → waited (0 V behind it, within five minutes of a change of call)
+
+high-pressure-unexplained ← control: The high-pressure switch with a clean coil: certified
+left alone
+  changed just now | y-c 25.6 coil 0 → waited (0 V behind it, within five minutes of a change of call)
+
+discharge-thermostat-open ← control: The discharge thermostat: it ran too hot
+left alone
+  changed just now | y-c 25.6 coil 0 → waited (0 V behind it, within five minutes of a change of call)
+
+control-wire-open ← control: Every switch closed, no volts at the coil: a wire, mended
+left alone
+  changed just now | y-c 25.6 coil 0 → waited (0 V at its end, within five minutes of a change of call)
+
+no-call-outdoors ← indoor-source: The call doesn’t leave the thermostat
+left alone
+  changed just now | y-c 0 coil 0 → waited (0 V within five minutes of a change of call)
 
 low-pressure-open ← control: The low-pressure switch: certified
 delay .1 lp 25.5
@@ -127,21 +174,55 @@ high-pressure-open ← control: 0 V within five minutes decides nothing; then th
 changed just now
   changed just now | y-c 0 coil 0 → waited (0 V within the delay)
 
+low-pressure-open ← cycling: Dead tests good, then who drops it: the low-pressure switch
+24
+  240v → plate as control-not-apart (read along a coil on line volts)
+  package → plate as control-not-apart (read where the transformer is in the same cabinet)
+  not sure → plate as control-not-apart (read before anybody knows what the coil is on)
+
 control-wire-open ← control: Every switch closed, no volts at the coil: a wire, mended
 delay .1 lp .1 hp .1
   delay .1 lp .1 hp 6 → !raised as control-undecided (a switch that did not read closed)
 
 delay-stays-open ← control: The delay stays open long past its time
 left alone
-  changed just now | y-c 25.6 coil 0 | delay 25.6 → waited (open within its time)
+  changed just now | y-c 25.6 coil 0 → waited (open within its time)
+
+blower-proven ← blower: The float is up: drain cleared, the blower proven
+works
+  runs on → !left as float-does-not-open (a drain cleared under a float that does not open)
+
+blower-proven ← blower: The float is up: drain cleared, the blower proven
+volts 240 blower 3.6 split 18
+  volts 240 blower 0 → off as drain-cleared (a drain cleared, and the blower stands)
 
 thermostat-or-its-cable ← indoor-source: The call doesn’t leave the thermostat
 r-c 26.1 y-c 0 float 0.1
-  r-c 26.1 y-c 26 → cable (the call at both ends of the indoor unit)
+  r-c 26.1 y-c 26 → cable-drive (the call at both ends of the indoor unit)
 
 thermostat-or-its-cable ← indoor-source: The call doesn’t leave the thermostat
 y-c 0 coil 0
   y-c 25.6 coil 0 → across-24 (the call that arrives outdoors)
+
+thermostat-or-its-cable ← indoor-source: A blank thermostat, the call left alone: none leaves it
+left alone
+  just now | waited | r-c 26.1 y-c 0 → !raised as call-read-too-early (0 V within five minutes of a change of call)
+
+thermostat-cable-open ← indoor-source: The cable is open and is not mended today
+calling
+  blank | doors on | qualified | left alone | r-c 26.1 y-c 26 → !raised as call-not-read-outdoors (nothing read outdoors)
+
+thermostat-cable-open ← indoor-source: The cable is open and is not mended today
+y-c 0 coil 0
+  y-c 12 coil 0 | doors on | qualified | left alone | r-c 26.1 y-c 26 → !raised as call-not-read-outdoors (some volts arrive outdoors)
+
+thermostat-cable-shorted ← y-off: Y off at the board, dead: its own Y has no volts, so the thermostat or its cable calls
+y is off
+  not tried → !raised as call-not-located (its wires still on)
+
+thermostat-cable-shorted ← y-off: Y off at the board, dead: its own Y has no volts, so the thermostat or its cable calls
+0
+  12 → !raised as call-not-located (a part of the volts on the bare Y)
 `;
 
 export const SUPPLY = `
@@ -218,12 +299,24 @@ there
 
 compressor-insulation-failed ← insulation: The compressor alone is low, twice, heater off and not cold: a senior confirms
 ready, scroll, 500
-  ready, scroll, 500 | 0.1 → setup (once)
-  heater on, scroll, 500 | 0.1 → setup (with the heater on)
+  ready, scroll, 500 | 0.1 → discharged (once, and its charge is still to be read)
+  ready, scroll, 500 | 0.1 | 9.3 / 0.4 / 9.3 → setup (once)
+  heater on, scroll, 500 | 0.1 | 9.3 / 0.4 / 9.3 → setup (with the heater on)
 
 compressor-insulation-failed ← insulation: The compressor alone is low, twice, heater off and not cold: a senior confirms
 comp 90k fan ol heater ol cable ol
   comp ol fan ol heater 90k cable ol → heater (read at the contactor with the heater on it)
+
+breaker-not-measured ← breaker: It trips again at once: an electrician
+ready, reciprocating, 500
+  ready, reciprocating, ohmmeter | ol → !raised as insulation-not-taken (a start after a trip, on an ohmmeter alone)
+
+breaker-not-measured ← breaker: It trips again at once: an electrician
+9.3 / 0.4 / 9.3
+  9.3 / 300 / 9.3 → discharged (a start with the test’s charge on the winding)
+  9.3 / 5.1 / 9.3 → discharged (a residual above its limit)
+  6.2 / 0.4 / 9.3 → discharged (a residual read by a meter that is not proved)
+  cant → !raised as winding-charge-not-gone (a residual that nobody read)
 
 compressor-winding-open ← compressor-terminals: Open at its own terminals, cold: a senior confirms
 cr ol cs ol sr ol g ol
@@ -253,7 +346,15 @@ compressor-seized ← still-after: Volts held, capacitor good, an assist tried: 
 compressor-seized ← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms
 still stands
   started → !raised as starts-with-an-assist (it starts with an assist)
+
+compressor-seized ← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms
+assist fitted
   no assist → !raised as no-start-undecided (no assist tried)
+
+compressor-seized ← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms
+219
+  171 → !raised as supply-sags (volts that fall during the try with the assist)
+  cant → !raised as no-start-undecided (volts not read during the try with the assist)
 `;
 
 export const AIR_AND_CIRCUIT = `

@@ -7,6 +7,18 @@ export const OTHER_WAYS = `
   ol → spin as rating-unknown (no rating, and not shorted)
   15k → spin as rating-unknown (no rating, and ohms that stand)
 
+← contactor-after: A pole drops too much under load, its contact good when dead: a new contactor, proven
+contactor fitted
+  skip none on the truck → !left as no-part (left out)
+
+← contactor-after: A pole drops too much under load, its contact good when dead: a new contactor, proven
+wires back
+  skip nothing on record → !left as wiring-not-known (left out)
+
+← three-windings: Pairs that differ twice condemn nothing
+239 241 240 comp 13.1 13.2 12.9 fan .9 split 19
+  239 241 240 t1t2 230 comp 13.1 13.2 12.9 fan .9 split 19 | .1 2.4 .1 → locked as contact-drop (a pole of three that drops)
+
 ← blower-restart: It does not start
 volts 240 blower 0
   volts 240 blower 3.6 split 9 → off as capacitor-good (the split is short)
@@ -72,10 +84,10 @@ herm 6.1 across 360
   herm 5.6 across 360 | herm 5.6 across 360 → why as section-fails-under-load (near outside twice)
   herm 5.6 across 360 | herm 8.2 across 360 → !raised as value-left-open (one low, one high)
 
-← indoor-source: A blown board fuse, the short in the outdoor unit: found before the new one
-fuse ol sec 1.2 y-c 1.5
+← indoor-source: A blown board fuse and no short: no new fuse
+fuse ol sec 1.2 y-c 12
   fuse ol sec 1.2 y-c ol → !raised as board-fuse-without-cause (no coil to be read)
-  fuse ol sec ol y-c 1.5 → where (a short, and the secondary open)
+  fuse ol sec ol y-c 1.5 → locked (a short, and the secondary open)
 
 ← inverter: A blown fuse: never just a new one
 0.8 0.8 0.8 ol
@@ -97,7 +109,7 @@ code 12, nothing opened
 ← start-potential-relay: The start capacitor is low
 start 120 bleed 15k contacts .1 coil 8k
   start 240 uf bleed 15k contacts .1 coil 8k → readings as capacitor-good (above its range: once)
-  start 240 uf bleed 15k contacts .1 coil 8k | start 240 uf bleed 15k contacts .1 coil 8k → spin as start-capacitor-fails (above its range, twice)
+  start 240 uf bleed 15k contacts .1 coil 8k | start 240 uf bleed 15k contacts .1 coil 8k → spin as start-capacitor-reads-high (above its range, twice)
   start .2 bleed 15k contacts .1 coil 8k → leads as capacitor-good (next to nothing, the leads not looked at)
   start .2 bleed 15k contacts .1 coil 8k | yes → spin as start-capacitor-fails (next to nothing on leads that read)
   start .2 bleed 15k contacts .1 coil 8k | no → spin as start-capacitor-undecided (leads that read nothing)
@@ -105,7 +117,7 @@ start 120 bleed 15k contacts .1 coil 8k
 ← start-current-relay: The contacts are closed at rest
 start 175 bleed 15k contacts .1 coil .3
   start 240 uf bleed 15k contacts ol coil .3 → readings as capacitor-good (above its range: once)
-  start 240 uf bleed 15k contacts ol coil .3 | start 240 uf bleed 15k contacts ol coil .3 → spin as start-capacitor-fails (above its range, twice)
+  start 240 uf bleed 15k contacts ol coil .3 | start 240 uf bleed 15k contacts ol coil .3 → spin as start-capacitor-reads-high (above its range, twice)
   start .2 bleed 15k contacts ol coil .3 → leads as capacitor-good (next to nothing, the leads not looked at)
   start .2 bleed 15k contacts ol coil .3 | yes → spin as start-capacitor-fails (next to nothing on leads that read)
   start .2 bleed 15k contacts ol coil .3 | no → spin as start-capacitor-undecided (leads that read nothing)
@@ -113,7 +125,7 @@ start 175 bleed 15k contacts .1 coil .3
 ← start-ptc: The PTC is open
 start 175 bleed 15k ptc ol
   start 240 uf bleed 15k ptc 8 → readings as capacitor-good (above its range: once)
-  start 240 uf bleed 15k ptc 8 | start 240 uf bleed 15k ptc 8 → spin as start-capacitor-fails (above its range, twice)
+  start 240 uf bleed 15k ptc 8 | start 240 uf bleed 15k ptc 8 → spin as start-capacitor-reads-high (above its range, twice)
   start .2 bleed 15k ptc 8 → leads as capacitor-good (next to nothing, the leads not looked at)
   start .2 bleed 15k ptc 8 | yes → spin as start-capacitor-fails (next to nothing on leads that read)
   start .2 bleed 15k ptc 8 | no → spin as start-capacitor-undecided (leads that read nothing)
@@ -122,4 +134,22 @@ start 175 bleed 15k ptc ol
 herm 44.6 fan 5.03 hf 4.52 case ol
   herm 45.0 fan 5.00 hf 4.50 case ol → exact (both readings equal the label)
   herm 45.0 fan 5.00 hf 4.50 case ol | yes → spin as capacitor-good (both readings equal the label, read off the meter)
+
+← another-capacitor: The start capacitor’s disc popped, the run capacitor beside it good
+the other one
+  this one → this-one as condemned-by-sight (on the run capacitor)
+
+← refrigeration: Start capacitor alone, the external overload open
+clean, 1 cap, two terminals
+  disc popped, 1 cap, two terminals | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0.2 / 9.3 | contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1 | start only → spin as start-capacitor-by-sight (a start capacitor alone, its disc popped)
+
+← refrigeration: Nobody can read which refrigerant it is: it counts as one that burns
+unreadable
+  skip no light on it → !raised as refrigerant-may-burn (the plate not looked at)
+  r404a → fit (a refrigerant that doesn’t burn)
+
+← blower-capacitor: Condemned by sight
+bulged, 1 cap, 7.5 6% 440
+  bulged, 2 caps, 7.5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0.4 0 / 9.3 | fuse 0.1 leads ol | wires off | this one → spin as condemned-by-sight (two capacitors, the blower’s bulged)
+  bulged, 2 caps, 7.5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0.4 0 / 9.3 | fuse 0.1 leads ol | wires off | not sure → sections (two capacitors, and on which it is nobody says)
 `;

@@ -117,7 +117,7 @@ const CALLS: Readonly<Record<string, readonly Row[]>> = {
     'wires off',
     ['coil matted, cottonwood ; herm 54.6 fan 4.97', { herm: '54.6', fan: '4.97' }, ['coil matted', 'cottonwood']],
     ...['case ol', 'spin free', COMPRESSOR, 'fan 15 33 48 frame ol'],
-    ...['ready, scroll, 500', '120', '0.4', 'holds', '21.2 118 1.4', 'closed'],
+    ...['ready, scroll, 500', '120', '9.3 / 0.4 / 9.3', 'holds', '21.2 118 1.4', 'closed'],
     ['239 238 comp 17.6 fan 1.2', { l1l2: '239', t1t2: '238', comp: '17.6', fan: '1.2' }],
   ],
   'on the edge of the label': [
@@ -179,6 +179,7 @@ const CALLS: Readonly<Record<string, readonly Row[]>> = {
     ...['17.9 96 1.2', 'closed', '241 240 comp 13.1 fan 0', 'all good', 'heat pump', 'not in defrost'],
     ['board line in 241, board fan out 0, cooling call', { v: '0' }, ['board line in 241', 'cooling call']],
     ['board line in 241', { v: '241' }],
+    'a board, not in defrost',
   ],
   // As it is typed with gloves on, each line taken at once.
   'a sloppy call': [

@@ -7,13 +7,14 @@ import type { Parts } from '../../../schema.ts';
 import { type Answer, chosen, type Heard, isLive, isTooMuch, standing, volts } from './heard.ts';
 
 export type Cabinet = 'outdoor' | 'indoor' | 'inverter';
-/** By the pages: the blower and the 24 V source are indoors, an inverter is opened by its own page. */
+/** By the pages, the innermost counts: blower and 24 V source are indoors, what leads back out isn’t, an inverter has its own. */
 export const cabinetAt = (place: string): Cabinet => {
   const gate = /^dead:([a-z]+)\//.exec(place)?.[1];
   if (gate !== undefined) return gate as Cabinet;
   const pages = place.split('/').slice(0, -1);
   if (pages.includes('inverter')) return 'inverter';
-  return pages.some((page) => page === 'blower' || page === 'source') ? 'indoor' : 'outdoor';
+  const inner = pages.findLast((page) => ['blower', 'source', 'outdoors'].includes(page));
+  return inner === undefined || inner === 'outdoors' ? 'outdoor' : 'indoor';
 };
 
 const MINUTES = 30;
