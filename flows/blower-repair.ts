@@ -1,6 +1,6 @@
 import { act, flow, form, found, include, judge, printed, several, verdict } from '../engine/vocabulary.ts';
 import { BLOWER_MOTOR } from './blower-tests.ts';
-import { wiringLost } from './endings.ts';
+import { NO_WIRING, wiringLost } from './endings.ts';
 import { BLOWER_REPAIR } from './examples/blower.ts';
 import { LIMITS } from './limits.ts';
 import { newBlowerPart } from './new-part.ts';
@@ -172,11 +172,7 @@ export const blowerRepair = flow({
         'tight',
         'tugged',
       ],
-      cant: {
-        label: 'No record, no diagram: how they go is not known',
-        words: ['wiring lost', 'no diagram', 'not sure'],
-        to: 'lost',
-      },
+      cant: NO_WIRING,
       next: '!fitted',
     }),
     lost: wiringLost('rewire'),

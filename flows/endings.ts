@@ -26,6 +26,12 @@ export const noPart = <const R extends string>(...evidence: R[]) =>
     evidence,
   });
 
+/** The way out of putting wires back, on every page that has them off. */
+export const NO_WIRING = {
+  label: 'No record, no diagram: how they go is not known',
+  words: ['wiring lost', 'no diagram', 'not sure'],
+  to: 'lost',
+} as const;
 export const wiringLost = <const R extends string>(...evidence: R[]) =>
   verdict<'!left', R>({
     verdict: 'wiring-not-known',

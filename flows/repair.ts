@@ -1,7 +1,7 @@
 import { act, flow, form, found, include, judge, printed, several, verdict } from '../engine/vocabulary.ts';
 import { REPLACED } from './capacitor-verdicts.ts';
 import { CONTACTOR, MOTOR, OUTSIDE } from './dead-block.ts';
-import { noPart, wiringLost } from './endings.ts';
+import { NO_WIRING, noPart, wiringLost } from './endings.ts';
 import { REPAIR } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
 import { newPart } from './new-part.ts';
@@ -262,11 +262,7 @@ export const repair = flow({
         'tight',
         'tugged',
       ],
-      cant: {
-        label: 'No record, no diagram: how they go is not known',
-        words: ['wiring lost', 'no diagram', 'not sure'],
-        to: 'lost',
-      },
+      cant: NO_WIRING,
       next: '!fitted',
     }),
     lost: wiringLost('rewire'),

@@ -1,8 +1,8 @@
-import { Exact } from '../calc/exact.ts';
-import { judgement, type Limit } from './judgement.ts';
+import { battery } from './battery.ts';
+import { judgement } from './judgement.ts';
 import { chose, past, volts } from './probing.ts';
 import { confirmed, figureOf } from './read.ts';
-import { finding, say, sayRange } from './say.ts';
+import { finding, say } from './say.ts';
 
 /**
  * P–N volts DC of an inverter's bus, between two readings of a battery that prove the meter on DC. Within the residual
@@ -17,8 +17,8 @@ export const bus = judgement({
   run({ readings, waited }, limits) {
     const pn = figureOf(readings, 'pn', 'V')?.abs() ?? null;
     const batteries = [
-      battery('Battery before', figureOf(readings, 'batteryBefore', 'V'), limits),
-      battery('Battery after', figureOf(readings, 'batteryAfter', 'V'), limits),
+      battery('Battery before', figureOf(readings, 'batteryBefore', 'V'), limits, METER),
+      battery('Battery after', figureOf(readings, 'batteryAfter', 'V'), limits, METER),
     ];
     const shown = pn ? say(pn, 'V') : 'no reading';
     const [residual, stop] = [say(limits.residual.value, 'V'), say(limits.stop.value, 'V')];
@@ -72,19 +72,7 @@ export const bus = judgement({
   },
 });
 
-function battery(name: string, read: Exact | null, limits: Readonly<Record<'batteryMin' | 'batteryMax', Limit>>) {
-  const range = { low: new Exact(limits.batteryMin.value), high: new Exact(limits.batteryMax.value) };
-  const value = read?.abs() ?? null;
-  const is = value === null ? 'missing' : value.gte(range.low) && value.lte(range.high) ? 'proved' : 'out';
-  const band = sayRange(range, 'V', 2, 0);
-  const shown = value ? say(value, 'V') : 'no reading';
-  const text = {
-    missing: 'The battery was not read.',
-    proved: `The battery reads ${shown}, inside ${band}: the meter reads DC.`,
-    out: `The battery reads ${shown}, outside ${band}: the meter is not proved.`,
-  }[is];
-  return {
-    is,
-    finding: finding({ name, reading: shown, limits: band, word: is, text, source: limits.batteryMin.source }),
-  };
-}
+const METER = {
+  proved: (shown: string, band: string) => `The battery reads ${shown}, inside ${band}: the meter reads DC.`,
+  out: (shown: string, band: string) => `The battery reads ${shown}, outside ${band}: the meter is not proved.`,
+};

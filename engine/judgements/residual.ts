@@ -1,10 +1,11 @@
-import { Exact } from '../calc/exact.ts';
+import type { Exact } from '../calc/exact.ts';
 import { residualsAgree } from '../calc/residual.ts';
 import type { Finding, Parts } from '../schema.ts';
+import { battery } from './battery.ts';
 import { judgement, type Limit } from './judgement.ts';
 import { past, print, read, untaken, volts } from './probing.ts';
 import { figureOf, showsOneSection } from './read.ts';
-import { finding, say, sayRange } from './say.ts';
+import { finding, say } from './say.ts';
 
 type ResidualLimits = Readonly<Record<'batteryMin' | 'batteryMax' | 'residual' | 'agree', Limit>>;
 const OUTCOMES = ['battery', 'too-high', 'disagree', 'discharged', 'undecided'] as const;
@@ -24,7 +25,12 @@ export const residual = judgement({
   outcomes: OUTCOMES,
   run({ line, look }, limits) {
     const due = dueOf(look);
-    const batteries = (['batteryBefore', 'batteryAfter'] as const).map((key) => battery(line, key, limits));
+    const batteries = (
+      [
+        ['Battery, before', 'batteryBefore'],
+        ['Battery, after', 'batteryAfter'],
+      ] as const
+    ).map(([name, key]) => battery(name, figureOf(line, key, 'V'), limits, METER));
     // A reading that nobody asked for still counts where it is high.
     const pairs = [...new Set([...(due ?? []), ...Object.keys(NAMES), 'c2', 'c3', 'c4'])].flatMap((key) => {
       const value = figureOf(line, key, 'V');
@@ -37,7 +43,7 @@ export const residual = judgement({
       ...(agreed ? [agreed.finding] : []),
     ];
     const outcome = (): (typeof OUTCOMES)[number] => {
-      if (batteries.some((b) => b.is === 'bad')) return 'battery';
+      if (batteries.some((b) => b.is === 'out')) return 'battery';
       if (pairs.some((p) => p.high)) return 'too-high';
       if (batteries.some((b) => b.is === 'missing') || due === null) return 'undecided';
       if (due.some((key) => figureOf(line, key, 'V') === null)) return 'undecided';
@@ -55,29 +61,6 @@ function dueOf(look: Parts | undefined): string[] | null {
   const first = showsOneSection(look) ? ['hc'] : ['hc', 'fc', 'hf'];
   const more = Array.from({ length: count.ceil().toNumber() - 1 }, (_, i) => `c${i + 2}`);
   return [...first, ...more];
-}
-
-function battery(line: Parts | undefined, key: 'batteryBefore' | 'batteryAfter', limits: ResidualLimits) {
-  const name = key === 'batteryBefore' ? 'Battery, before' : 'Battery, after';
-  const value = figureOf(line, key, 'V')?.abs() ?? null;
-  const range = { low: new Exact(limits.batteryMin.value), high: new Exact(limits.batteryMax.value) };
-  const is = value === null ? 'missing' : value.lt(range.low) || value.gt(range.high) ? 'bad' : 'good';
-  const reading = value === null ? 'no reading' : say(value, 'V');
-  const text = {
-    missing: 'The battery was not read.',
-    bad: `${reading} does not prove the meter on DC. The residuals between do not count.`,
-    good: `The meter read the battery at ${reading}.`,
-  }[is];
-  const word = { missing: 'missing', bad: 'not proved', good: 'proved' }[is];
-  const said = finding({
-    name,
-    reading,
-    limits: sayRange(range, 'V', 2, 0),
-    word,
-    text,
-    source: limits.batteryMin.source,
-  });
-  return { is, finding: said } as const;
 }
 
 function pair(key: string, value: Exact, limits: ResidualLimits): Finding {
@@ -142,3 +125,9 @@ function probeLines(limits: ResidualLimits): { line?: Parts; look?: Parts }[] {
     {},
   ];
 }
+
+const METER = {
+  proved: (shown: string) => `The meter read the battery at ${shown}.`,
+  out: (shown: string) => `${shown} does not prove the meter on DC. The residuals between do not count.`,
+  word: 'not proved',
+};

@@ -98,27 +98,25 @@ function colons(json: string): number {
   }
   return found;
 }
+/** Every object and list of a file; without recursion, since it may be nested as deep as it likes. */
+function* objectsIn(data: unknown): Generator<object> {
+  const open: unknown[] = [data];
+  while (open.length > 0) {
+    const one = open.pop();
+    if (typeof one !== 'object' || one === null) continue;
+    yield one;
+    for (const inner of Object.values(one)) open.push(inner);
+  }
+}
 /** Readers differ about this name: some leave it out, and what hangs on it was never looked at. */
 function hasHiddenName(data: unknown): boolean {
-  const open: unknown[] = [data];
-  while (open.length > 0) {
-    const one = open.pop();
-    if (typeof one !== 'object' || one === null) continue;
-    if (Object.hasOwn(one, '__proto__')) return true;
-    for (const inner of Object.values(one)) open.push(inner);
-  }
+  for (const one of objectsIn(data)) if (Object.hasOwn(one, '__proto__')) return true;
   return false;
 }
-/** Names as they were read; without recursion, since a file may be nested as deep as it likes. */
+/** Names as they were read. */
 function names(data: unknown): number {
   let found = 0;
-  const open: unknown[] = [data];
-  while (open.length > 0) {
-    const one = open.pop();
-    if (typeof one !== 'object' || one === null) continue;
-    if (!Array.isArray(one)) found += Object.keys(one).length;
-    for (const inner of Object.values(one)) open.push(inner);
-  }
+  for (const one of objectsIn(data)) if (!Array.isArray(one)) found += Object.keys(one).length;
   return found;
 }
 

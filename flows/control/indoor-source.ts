@@ -14,6 +14,7 @@ import {
   verdict,
   volts,
 } from '../../engine/vocabulary.ts';
+import { BUS_HOLDS, drives, rested } from '../blower-drive.ts';
 import { INDOOR_SOURCE } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
 import { shortOutdoors } from './short-outdoors.ts';
@@ -252,27 +253,10 @@ export const indoorSource = flow({
     }),
     'cable-drive': choose({
       say: 'The call leaves the board and doesn’t arrive outdoors. Next its cable, dead. What drives the blower here?',
-      callouts: [
-        {
-          level: 'danger',
-          text: 'An electronic motor’s own bus holds for five minutes and more. Not sure counts as electronic.',
-        },
-      ],
-      options: {
-        psc: { label: 'PSC with a run capacitor', words: ['psc', 'capacitor'], to: 'cable' },
-        ecm: { label: 'Electronically commutated', words: ['ecm', 'electronic', 'variable speed'], to: 'cable-rested' },
-        unsure: { label: 'Not sure', words: ['dont know', 'not sure', 'unsure'], to: 'cable-open' },
-      },
+      callouts: [BUS_HOLDS],
+      options: drives('cable', 'cable-rested', 'cable-open'),
     }),
-    'cable-rested': confirm({
-      say: 'Power off at the means for five minutes and more before the door comes off?',
-      why: 'The motor’s own bus has to empty.',
-      source: ['At least five minutes, or what the motor’s label says: common practice'],
-      yes: 'Off for five minutes or more',
-      words: ['waited', '5 minutes', 'five minutes'],
-      no: { label: 'Not sure', to: 'cable-open' },
-      next: 'cable',
-    }),
+    'cable-rested': rested('cable', 'cable-open'),
     cable: act('rewire', {
       say: 'Mend the cable between the cabinets, both units off: at the indoor board and on its way.',
       body: [
@@ -392,27 +376,10 @@ export const indoorSource = flow({
     }),
     drive: choose({
       say: 'No 24 V. Next the board’s fuse and the transformer, dead. What drives the blower in this cabinet?',
-      callouts: [
-        {
-          level: 'danger',
-          text: 'An electronic motor’s own bus holds for five minutes and more. Not sure counts as electronic.',
-        },
-      ],
-      options: {
-        psc: { label: 'PSC with a run capacitor', words: ['psc', 'capacitor'], to: 'dead-line' },
-        ecm: { label: 'Electronically commutated', words: ['ecm', 'electronic', 'variable speed'], to: 'rested' },
-        unsure: { label: 'Not sure', words: ['dont know', 'not sure', 'unsure'], to: 'not-read' },
-      },
+      callouts: [BUS_HOLDS],
+      options: drives('dead-line', 'rested', 'not-read'),
     }),
-    rested: confirm({
-      say: 'Power off at the means for five minutes and more before the door comes off?',
-      why: 'The motor’s own bus has to empty.',
-      source: ['At least five minutes, or what the motor’s label says: common practice'],
-      yes: 'Off for five minutes or more',
-      words: ['waited', '5 minutes', 'five minutes'],
-      no: { label: 'Not sure', to: 'not-read' },
-      next: 'dead-line',
-    }),
+    rested: rested('dead-line', 'not-read'),
     'dead-line': measure({
       say: 'Board fuse, transformer secondary, and Y to C outward: one line of ohms.',
       body: [

@@ -1,4 +1,5 @@
 import { act, choose, confirm, flow, judge, measure, probes, verdict, volts } from '../../engine/vocabulary.ts';
+import { BUS_HOLDS, drives, rested } from '../blower-drive.ts';
 import { Y_OFF } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -13,28 +14,11 @@ export const yOff = flow({
   steps: {
     drive: choose({
       say: 'A call is there that the thermostat doesn’t give. Next the indoor board. What drives the blower there?',
-      callouts: [
-        {
-          level: 'danger',
-          text: 'An electronic motor’s own bus holds for five minutes and more. Not sure counts as electronic.',
-        },
-      ],
+      callouts: [BUS_HOLDS],
       why: 'Y comes off with that cabinet dead, under a lock of its own.',
-      options: {
-        psc: { label: 'PSC with a run capacitor', words: ['psc', 'capacitor'], to: 'pulled' },
-        ecm: { label: 'Electronically commutated', words: ['ecm', 'electronic', 'variable speed'], to: 'rested' },
-        unsure: { label: 'Not sure', words: ['dont know', 'not sure', 'unsure'], to: 'open' },
-      },
+      options: drives('pulled', 'rested', 'open'),
     }),
-    rested: confirm({
-      say: 'Power off at the means for five minutes and more before the door comes off?',
-      why: 'The motor’s own bus has to empty.',
-      source: ['At least five minutes, or what the motor’s label says: common practice'],
-      yes: 'Off for five minutes or more',
-      words: ['waited', '5 minutes', 'five minutes'],
-      no: { label: 'Not sure', to: 'open' },
-      next: 'pulled',
-    }),
+    rested: rested('pulled', 'open'),
     pulled: act('wires off', {
       say: 'Lift every field wire off Y at the indoor board, and cap them.',
       body: ['The one to the thermostat and the one to the outdoor unit. Note where each sat.'],

@@ -1,7 +1,7 @@
 /** Worked calls of a motor that stands still with everything good, and of an electronic fan. */
 import type { Example } from '../../engine/vocabulary.ts';
 import { GATES } from './control.ts';
-import { CLOSED, COMPRESSOR, GOOD, LINE } from './lines.ts';
+import { CLOSED, COMPRESSOR, DEAD_AGAIN, GOOD, LINE } from './lines.ts';
 
 const FAN = 'fan 14 31 45 frame ol';
 const STILL = [
@@ -18,8 +18,6 @@ const STILL = [
   'all good',
 ];
 const STALLS = ['d', 'psc', ...GATES, LINE, 'wires off', GOOD, 'spin free', COMPRESSOR, ...CLOSED];
-/** Power was on: from the lock on, all of it again. */
-const DEAD_AGAIN = ['yes', 'clean, 1 cap', '121 / 0.2 0 0.1 / 0 0 / 121', '9.3 / 0.6 0.1 0.5 / 9.3'];
 const LOCKED = [...STALLS, '240 239 comp 92 fan .9', 'all good', 'compressor'];
 
 export const STILL_AFTER: readonly Example[] = [

@@ -33,3 +33,5 @@ export const THREE_RUN = [...CLOSED, '239 241 240 comp 13.1 13.2 12.9 fan .9 spl
 export const BOX_COOLS = [...CLOSED, '240 239 comp 7.1 fan .9 box 47', 'box 41'];
 /** A next round: dead again from the lock, the class and the print known. */
 export const again = (seen = 'd'): string[] => [seen, 'yes', 'clean, 1 cap', PROVING, RESIDUAL, LINE, 'done'];
+/** Power was on: from the lock on, all of it again. */
+export const DEAD_AGAIN = ['yes', 'clean, 1 cap', '121 / 0.2 0 0.1 / 0 0 / 121', '9.3 / 0.6 0.1 0.5 / 9.3'];

@@ -1,6 +1,6 @@
 /** Worked calls from the cause to the proof: the right part, readings under load, the restart. */
 import type { Example } from '../../engine/vocabulary.ts';
-import { again, CLOSED, GOOD, MOTORS, NEW_PART, RUNS, WEAK, wiresOff } from './lines.ts';
+import { again, CLOSED, DEAD_AGAIN, GOOD, MOTORS, NEW_PART, RUNS, WEAK, wiresOff } from './lines.ts';
 
 const WEAK_HERM = [...wiresOff(), WEAK, ...MOTORS];
 
@@ -124,8 +124,6 @@ export const RESTART: readonly Example[] = [
 ];
 
 const DROPS = ['241 236 comp 13.1 fan .9 split 19', '2.4 .1'];
-/** Power was on: from the lock on, all of it again. */
-const DEAD_AGAIN = ['yes', 'clean, 1 cap', '121 / 0.2 0 0.1 / 0 0 / 121', '9.3 / 0.6 0.1 0.5 / 9.3'];
 export const CONTACTOR_AFTER: readonly Example[] = [
   restart(
     'A pole drops too much under load, its contact good when dead: a new contactor, proven',

@@ -1,5 +1,5 @@
 import { act, flow } from '../../engine/vocabulary.ts';
-import { noPart, wiringLost } from '../endings.ts';
+import { NO_WIRING, noPart, wiringLost } from '../endings.ts';
 import { CONTACTOR_AFTER } from '../examples/repair.ts';
 
 /** A contactor whose pole drops too much under load, where its dead test may be good: a new one, dead again from the lock. */
@@ -27,11 +27,7 @@ export const contactorAfter = flow({
       body: ['Line side, load side, coil. None slides: a loose tab burns.'],
       yes: 'Wired, all tight',
       words: ['wires back', 'wires on', 'rewired', 'tight', 'tugged'],
-      cant: {
-        label: 'No record, no diagram: how they go is not known',
-        words: ['wiring lost', 'no diagram', 'not sure'],
-        to: 'lost',
-      },
+      cant: NO_WIRING,
       next: '!fitted',
     }),
     'no-part': noPart('contactor'),

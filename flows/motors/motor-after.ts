@@ -1,5 +1,5 @@
 import { act, flow, include } from '../../engine/vocabulary.ts';
-import { noPart, wiringLost } from '../endings.ts';
+import { NO_WIRING, noPart, wiringLost } from '../endings.ts';
 import { MOTOR_AFTER } from '../examples/fan.ts';
 import { newPart } from '../new-part.ts';
 
@@ -43,11 +43,7 @@ export const motorAfter = flow({
       recalls: { 'Noted before they came off': '@round:colours', 'Photo of the wiring': '@round:wiring' },
       yes: 'Wired, all tight',
       words: ['wires back', 'wires on', 'rewired', 'wired', 'tight', 'tugged'],
-      cant: {
-        label: 'No record, no diagram: how they go is not known',
-        words: ['wiring lost', 'no diagram', 'not sure'],
-        to: 'lost',
-      },
+      cant: NO_WIRING,
       next: '!fitted',
     }),
     lost: wiringLost('rewire'),

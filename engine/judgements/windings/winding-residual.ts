@@ -1,8 +1,9 @@
-import { Exact, type Figure } from '../../calc/exact.ts';
-import { judgement, type Limit } from '../judgement.ts';
+import type { Figure } from '../../calc/exact.ts';
+import { battery } from '../battery.ts';
+import { judgement } from '../judgement.ts';
 import { chose, past, volts } from '../probing.ts';
 import { figureOf } from '../read.ts';
-import { finding, say, sayRange } from '../say.ts';
+import { finding, say } from '../say.ts';
 import { testVolts } from './insulation-rule.ts';
 import { told } from './look.ts';
 
@@ -32,8 +33,8 @@ export const windingResidual = judgement({
     const value = figureOf(readings, 'winding', 'V')?.abs() ?? null;
     const shown = value ? say(value, 'V') : 'no reading';
     const batteries = [
-      battery('Battery, before', figureOf(readings, 'batteryBefore', 'V'), limits),
-      battery('Battery, after', figureOf(readings, 'batteryAfter', 'V'), limits),
+      battery('Battery, before', figureOf(readings, 'batteryBefore', 'V'), limits, METER),
+      battery('Battery, after', figureOf(readings, 'batteryAfter', 'V'), limits, METER),
     ];
     const proofs = batteries.map((b) => b.finding);
     if (value === null) {
@@ -72,16 +73,7 @@ export const windingResidual = judgement({
   },
 });
 
-function battery(name: string, read: Exact | null, limits: Readonly<Record<'batteryMin' | 'batteryMax', Limit>>) {
-  const range = { low: new Exact(limits.batteryMin.value), high: new Exact(limits.batteryMax.value) };
-  const value = read?.abs() ?? null;
-  const is = value === null ? 'missing' : value.gte(range.low) && value.lte(range.high) ? 'proved' : 'out';
-  const shown = value ? say(value, 'V') : 'no reading';
-  const text = {
-    missing: 'The battery was not read.',
-    proved: `The meter read the battery at ${shown}.`,
-    out: `${shown} does not prove the meter on DC. The winding’s reading does not count.`,
-  }[is];
-  const of = { name, reading: shown, limits: sayRange(range, 'V', 2, 0), word: is, text };
-  return { is, finding: finding({ ...of, source: limits.batteryMin.source }) };
-}
+const METER = {
+  proved: (shown: string) => `The meter read the battery at ${shown}.`,
+  out: (shown: string) => `${shown} does not prove the meter on DC. The winding’s reading does not count.`,
+};
