@@ -83,8 +83,13 @@ export function verifyChain(entries: readonly unknown[], digest: Digest = digest
 const isFirst = (row: unknown): boolean => typeof row === 'object' && row !== null && 'seq' in row && row.seq === 1;
 
 /** Words beside the record: the reference for the body, the row for the texts. hash = SHA-256(salt ‖ text), in UTF-8. */
-export function textRef(text: string, salt: string, ref: string): { ref: TextRef; row: Text } {
-  return { ref: { ref, hash: digestOf(salt + text) }, row: { ref, salt, text } };
+export function textRef(
+  text: string,
+  salt: string,
+  ref: string,
+  digest: Digest = digestOf,
+): { ref: TextRef; row: Text } {
+  return { ref: { ref, hash: digest(salt + text) }, row: { ref, salt, text } };
 }
 /** Every salt is 16 bytes in hex: of another length, the beginning of the words could stand in it, and the hash still fit. */
 const SALT = /^[0-9a-f]{32}$/;

@@ -1,5 +1,5 @@
 /** What a decision is made from and what comes of it. */
-import { textRef } from '../chain.ts';
+import { type Digest, textRef } from '../chain.ts';
 import type { Standing } from '../replay.ts';
 import type { Draft, Given, GivenParts, Prompt, Refusal, Text, TextRef } from '../schema.ts';
 
@@ -42,6 +42,8 @@ export interface Context {
   may(use: UseCase, relation: Relation): boolean;
   /** A fresh random salt for each text that is kept. */
   salt(): string;
+  /** The machine's own digest, where it has one. */
+  readonly digest?: Digest;
   readonly people: readonly { readonly id: string; readonly name: string }[];
 }
 export interface Decision {
@@ -76,7 +78,12 @@ export function scribe(context: Context): Scribe {
   return {
     texts,
     keep(words) {
-      const { ref, row } = textRef(words, context.salt(), `${context.by}.${context.client}.${texts.length + 1}`);
+      const { ref, row } = textRef(
+        words,
+        context.salt(),
+        `${context.by}.${context.client}.${texts.length + 1}`,
+        context.digest,
+      );
       texts.push(row);
       return ref;
     },

@@ -127,6 +127,7 @@ export function createDesk(parts: DeskParts): Desk {
         participates: participates(file, person.id),
       }),
     salt: () => random(16),
+    digest: sha256,
     people: crew.filter((p) => p.active).map((p) => ({ id: p.id, name: p.name })),
   });
 

@@ -8,7 +8,6 @@ import { sha256 } from '../report/digest.ts';
 import { mayConcern } from '../review/attention.ts';
 import { type FastGate, fastGate, isDischarge } from '../review/fast-gate.ts';
 import type { Entry, Text, Units } from '../schema.ts';
-import { FORGETS } from '../store/forgotten.ts';
 import type { Store } from '../store/port.ts';
 import type { Manual } from '../vocabulary.ts';
 import { nothingWorded, type Worded } from './ticket.ts';
@@ -88,14 +87,14 @@ export function createFiles(store: Store, shelf: readonly Manual[], compiled = c
     return file;
   };
 
-  let forgets: string | null = null;
+  let removals = 0;
   const load = async (job: string): Promise<File> => {
     const known = cache.get(job);
     if (known) {
-      const [more, now] = await Promise.all([store.readAfter(job, known.entries.length), store.meta(FORGETS)]);
+      const [more, now] = await Promise.all([store.readAfter(job, known.entries.length), store.removals()]);
       // Words were removed for good, by another program: what is in memory would be written down again.
-      if (now !== forgets) {
-        forgets = now;
+      if (now !== removals) {
+        removals = now;
         cache.clear();
         return load(job);
       }

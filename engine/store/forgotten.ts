@@ -3,7 +3,7 @@ import type { Person } from '../desk/types.ts';
 import type { Entry } from '../schema.ts';
 import { json } from './rows.ts';
 
-/** Under this name the shop's notes count the removals: whoever holds words in memory reads them anew after each. */
+/** Under this name the shop’s notes count the removals. */
 export const FORGETS = 'forgets';
 
 /** The id stays, because entries name it and an entry is never changed. Nobody signs in under it again. */

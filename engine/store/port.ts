@@ -193,6 +193,8 @@ export interface Store {
    * also name, initials, meter, links and sessions; the id stays, since it is in the entries. How many texts went.
    */
   forget(whose: Whose): Promise<number>;
+  /** How many times words were removed: whoever holds some in memory reads them anew after each. */
+  removals(): Promise<number>;
   /**
    * Clears what the database's file still holds of removed rows. False where somebody else has it open or the disk is
    * full: then it is to be tried again. PostgreSQL does so by `VACUUM FULL`, which the application has no right to: false.

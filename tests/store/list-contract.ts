@@ -1,4 +1,5 @@
 /** The part of the contract that is about what may be thrown away or removed: the list, words and people, photos. */
+import { setImmediate } from 'node:timers/promises';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { GENESIS, seal, textRef, verifyChain } from '../../engine/chain.ts';
 import { checkShop } from '../../engine/store/check.ts';
@@ -178,6 +179,21 @@ export function listContract(name: string, makeGround: () => Promise<Ground>): v
         }
         await store.forget({ job: 'a' });
         expect(await store.photo(hash)).not.toBeNull();
+      });
+
+      test('each removal is counted, also for a process that only looks on', async () => {
+        await begin('a', 1);
+        const other = await open();
+        const counts = () => Promise.all([store, other].map((one) => one.removals()));
+        const seen = [await counts()];
+        // The one that removes and the one that doesn't, by turns: neither may answer from what it knew before.
+        for (const one of [store, other, other, store]) {
+          await one.forget({ job: 'a' });
+          await setImmediate();
+          seen.push(await counts());
+        }
+        const [first] = seen[0] ?? [];
+        expect(seen.flat().map((n) => n - (first ?? 0))).toEqual([0, 0, 1, 1, 2, 2, 3, 3, 4, 4]);
       });
 
       test('a person: what they typed on any job, their name, their sign-ins; every chain verifies', async () => {

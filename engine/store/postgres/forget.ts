@@ -16,7 +16,7 @@ const MARK = {
   values: [FORGETS],
 };
 
-export function createForget(link: Link): Pick<Store, 'forget' | 'scrub'> {
+export function createForget(link: Link): Pick<Store, 'forget' | 'removals' | 'scrub'> {
   const onJob = async (job: string): Promise<number> => {
     const rows = await link.read<[string]>(
       'bodies',
@@ -77,6 +77,10 @@ export function createForget(link: Link): Pick<Store, 'forget' | 'scrub'> {
   };
   return {
     forget: (whose) => ('job' in whose ? onJob(whose.job) : ofPerson(whose.person)),
+    async removals() {
+      const [row] = await link.read<[string]>('removals', 'select value from meta where key = $1', [FORGETS]);
+      return Number(row?.[0] ?? 0);
+    },
     scrub: () => Promise.resolve(false),
   };
 }

@@ -5,9 +5,10 @@ import type { Entry } from '../../schema.ts';
 import { FORGETS, forgotten, photosNamed, unitsNamed, unnamed } from '../forgotten.ts';
 import type { Store } from '../port.ts';
 import { json } from '../rows.ts';
+import type { Ends } from './ends.ts';
 import { guarded } from './trouble.ts';
 
-export function createForget(db: Database): Pick<Store, 'forget' | 'scrub'> {
+export function createForget(db: Database, ends: Ends): Pick<Store, 'forget' | 'removals' | 'scrub'> {
   // Words came with the last entry of an append, and one append is one person's.
   const byPerson = `from words where (job, seq) in (select job, seq from entry where "by" = ?)`;
   const jobsOf = db.prepare<[string], number>(`select distinct job ${byPerson}`).pluck();
@@ -34,6 +35,10 @@ export function createForget(db: Database): Pick<Store, 'forget' | 'scrub'> {
   const mark = db.prepare(
     `insert into meta (key, value) values (?, '1') on conflict (key) do update set value = cast(value + 1 as text)`,
   );
+
+  const counted = db.prepare<[string], string>('select value from meta where key = ?').pluck();
+  /** Asked at every turn, and the same until this connection removes words or another one writes. */
+  let known: { readonly at: number | null; readonly count: number } | null = null;
 
   const onJob = (job: string): number => {
     const key = keyOf.get(job);
@@ -68,10 +73,17 @@ export function createForget(db: Database): Pick<Store, 'forget' | 'scrub'> {
           return 'job' in whose ? onJob(whose.job) : ofPerson(whose.person);
         });
         const count = work.immediate();
+        known = null;
         // The log of changes still holds the old pages. Another reader may hold them back; the next checkpoint then
         // takes them, at the latest when the last program closes the file.
         db.pragma('wal_checkpoint(truncate)');
         return count;
+      }),
+    removals: () =>
+      guarded(() => {
+        const at = ends.version();
+        if (known === null || known.at !== at) known = { at, count: Number(counted.get(FORGETS) ?? 0) };
+        return known.count;
       }),
     scrub: () =>
       guarded(() => {

@@ -64,7 +64,7 @@ export async function storeOn(db: Database.Database): Promise<Store> {
     ...createSayings(db).port,
     ...createShares(db, commits),
     ...createCounts(db),
-    ...createForget(db),
+    ...createForget(db, ends),
     ...createJournal(db, commits, ends),
     close: () => guarded(close),
   };

@@ -16,7 +16,18 @@ import { guarded } from './trouble.ts';
 export type Shop = Omit<Store, JobMethod | keyof Sayings | keyof Shares | 'savePhoto' | 'photo' | 'photos'>;
 type JobMethod =
   | ('create' | 'read' | 'readAfter' | 'append' | 'byClient' | 'jobs' | 'watch' | 'close')
-  | ('counts' | 'countedJobs' | 'board' | 'queue' | 'saveSummary' | 'forget' | 'scrub' | 'find' | 'findUnits');
+  | (
+      | 'counts'
+      | 'countedJobs'
+      | 'board'
+      | 'queue'
+      | 'saveSummary'
+      | 'forget'
+      | 'removals'
+      | 'scrub'
+      | 'find'
+      | 'findUnits'
+    );
 
 interface SheetRow {
   readonly id: string;
