@@ -1,5 +1,5 @@
 /** A backup becomes the shop: checked as a whole first, and what was there before is kept beside it. */
-import { copyFileSync, existsSync, renameSync } from 'node:fs';
+import { copyFileSync, existsSync, linkSync, rmSync } from 'node:fs';
 import Database from 'better-sqlite3';
 import { intoPlace, removeFile, withStore } from './backup.ts';
 import { checkShop, type ShopCheck } from './check.ts';
@@ -67,11 +67,24 @@ function replace(draft: string, file: string, now: Date): string | null {
   if (existsSync(before)) throw new NotKept(`There is a file ${before} already.`);
   const held = hold(file);
   try {
-    for (const end of ['', '-wal', '-shm']) if (existsSync(file + end)) renameSync(file + end, before + end);
+    // A second name first, so that whatever breaks off here leaves a database under the one that is looked for.
+    const ends = ['-wal', '-shm', ''].filter((end) => existsSync(file + end));
+    for (const end of ends) alsoAs(file + end, before + end);
+    // The old log would be taken for the new file's.
+    for (const end of ends) if (end !== '') rmSync(file + end);
     intoPlace(draft, file);
     return before;
   } finally {
     held?.close();
+  }
+}
+
+function alsoAs(file: string, name: string): void {
+  try {
+    linkSync(file, name);
+  } catch {
+    // Not every file system has two names for one file.
+    copyFileSync(file, name);
   }
 }
 

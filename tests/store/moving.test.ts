@@ -1,7 +1,8 @@
 /** A whole shop goes from one database to another, into a backup and back. */
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { open, readdir, readFile, writeFile } from 'node:fs/promises';
+import { open, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { basename } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { DEFAULT_SETTINGS } from '../../engine/memory.ts';
@@ -247,6 +248,38 @@ describe('restoring', () => {
     await restore(file, shop.file, NOW);
   });
 
+  test('broken off at any step, leaves a whole database under its name', async () => {
+    const program = await bundle(new URL('../../engine/desk/commands/restore.ts', import.meta.url));
+    const stop = `${grounds()[1].folder}/stop.mjs`;
+    // Dead without a word before the so-and-so-many-th change of the folder, as at a power cut.
+    await writeFile(
+      stop,
+      `import fs from 'node:fs'; import { syncBuiltinESMExports } from 'node:module';
+      let left = Number(process.env.STEPS);
+      for (const name of ['renameSync', 'linkSync', 'rmSync', 'copyFileSync']) {
+        const real = fs[name];
+        fs[name] = (...args) => (left-- > 0 ? real(...args) : process.kill(process.pid, 'SIGKILL'));
+      }
+      syncBuiltinESMExports();`,
+    );
+    const { shop, file, then, now } = await shopWithBackup();
+    await closeAll();
+    const seen: string[] = [];
+    for (let steps = 0; seen.at(-1) !== then; steps++) {
+      const child = spawn(process.execPath, ['--import', stop, program, file], {
+        env: { ...process.env, NOCOOL_DB: shop.file, STEPS: String(steps) },
+      });
+      await new Promise((done) => child.on('close', done));
+      expect(existsSync(shop.file), `after ${steps} steps`).toBe(true);
+      seen.push(await everything(await keep(shop.open())));
+      await closeAll();
+      await rm(`${shop.file}.part`, { force: true });
+      for (const name of await readdir(shop.folder)) if (name.includes('before')) await rm(`${shop.folder}/${name}`);
+    }
+    expect(seen.length).toBeGreaterThan(5);
+    expect(new Set(seen)).toEqual(new Set([now, then]));
+  }, 120_000);
+
   test('puts a damaged database aside', async () => {
     const { shop, file, then } = await shopWithBackup();
     const handle = await open(shop.file, 'r+');
@@ -288,6 +321,10 @@ describe('as commands', () => {
     const url = postgres.url.replace('nocool@', 'nocool:secret@');
     const shown = postgres.url.replace('nocool@', 'nocool:…@');
     expect(await run('move', [shop.file, url], {})).toEqual([0, `${shown}: ${sound}${shop.file} is as it was.\n`]);
+    expect(await run('move', [shop.file, `${shop.folder}/./${basename(shop.file)}`], {})).toEqual([
+      3,
+      'nocool: FROM and TO are the same. Nothing was moved.\n',
+    ]);
     expect(await run('forget', ['person', 'ines'], { DATABASE_URL: url })).toEqual([
       0,
       '16 texts removed. Backups made before still hold them.\n',

@@ -3,13 +3,16 @@
  * back and compared. Broken off, it goes on when it is run again. Stop the server first. Exit codes: 0 moved · 2 wrong
  * usage · 3 a database can't be had, or TO holds what FROM does not · 4 a job does not verify.
  */
+import { resolve } from 'node:path';
 import { checkShop } from '../../store/check.ts';
 import { copyShop } from '../../store/copy.ts';
-import { Damaged, nameOf, openStore } from '../../store/index.ts';
+import { Damaged, isPostgres, NotKept, nameOf, openStore } from '../../store/index.ts';
 import { openExisting } from '../database.ts';
 import { command, say } from '../database-command.ts';
 
 await command('npm run -s move -- FROM TO   (each a file or a postgres:// address)', 2, async (from = '', to = '') => {
+  const place = (where: string): string => (isPostgres(where) ? where : resolve(where));
+  if (place(from) === place(to)) throw new NotKept('FROM and TO are the same. Nothing was moved.');
   const source = await openExisting(from);
   try {
     const target = await openStore(to);
