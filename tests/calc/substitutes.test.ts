@@ -59,6 +59,13 @@ describe('a dual part from the truck', () => {
       'same: 1 × 44+5',
     ]);
   });
+  test('two of one item hold one of it and another beside: neither choice is the other with something added', () => {
+    const two = found(wanted('40'), item('20', { count: 2 }), item('20.2'));
+    expect(two.choices).toEqual(['parallel: 2 × 20', 'parallel: 1 × 20, 1 × 20.2']);
+  });
+  test('a dual is out by its worse section, also where another part fits', () => {
+    expect(found(wanted('45+5'), item('45+5'), item('45+7.5')).rejected).toEqual(['45+7.5: value 7.5 for 5: 50.0 %']);
+  });
   test('the order of the print does not matter', () => {
     expect(found(wanted('5+45'), item('5+45'))).toEqual({ choices: ['same: 1 × 5+45'], rejected: [] });
     expect(

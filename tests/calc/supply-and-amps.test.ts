@@ -6,6 +6,7 @@ import {
   deratingShare,
   dropPercent,
   extraRisePercent,
+  fitsOtherRating,
   highLegTimes,
   isSinglePhased,
   legsOf,
@@ -52,6 +53,12 @@ describe('the range by the volts printed on a nameplate', () => {
     expect(() => said(Number.NaN)).toThrow(RangeError);
     expect(() => said(Number.POSITIVE_INFINITY)).toThrow(RangeError);
   });
+});
+
+test('a reading may fit another nameplate than 208/230 V, to the limit', () => {
+  const fits = (volts: string): boolean => fitsOtherRating(volts, '10');
+  expect(['103.5', '126.5', '414', '506', '517.5', '632.5'].map(fits)).toEqual(Array(6).fill(true));
+  expect(['103.4', '126.6', '208', '230', '277', '413.9', '506.1', '632.6'].map(fits)).toEqual(Array(8).fill(false));
 });
 
 test('a drop is in % of where it began', () => {
