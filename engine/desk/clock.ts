@@ -59,35 +59,57 @@ const TOO_OLD = 24 * 60 * 60_000;
 const EVERY = 15_000;
 const MARK = 'clock';
 
+/** How late it was, and what the machine's clock said then; an older program wrote down the first alone. */
+interface Mark {
+  readonly at: number;
+  readonly wall: number | null;
+}
+export async function markIn(store: Pick<Store, 'meta'>): Promise<Mark | null> {
+  const text = await store.meta(MARK);
+  if (text === null) return null;
+  const [at = '', wall] = text.split(' ');
+  return { at: Date.parse(at), wall: wall === undefined ? null : Date.parse(wall) };
+}
+const written = (at: number, wall: number): string => [at, wall].map((ms) => new Date(ms).toISOString()).join(' ');
+
 /**
  * Where the record, or what a clock before this one wrote down, is later than the machine's clock, that clock was set
  * back while nothing ran or before it ended. How long nothing ran then nobody knows: long enough, so that nothing that
- * was proved before still counts.
+ * was proved before still counts. Where the machine's clock has gone on since the mark, it goes on by as much: so time
+ * does not run away with each start.
  */
 export async function clockFor(
   store: Pick<Store, 'board' | 'meta' | 'setMeta'>,
   ticks: Ticks = MACHINE,
 ): Promise<Clock> {
-  const updated = (await store.board(1)).map((row) => row.updated);
-  const latest = Math.max(0, ...[...updated, (await store.meta(MARK)) ?? []].flat().map((at) => Date.parse(at)));
-  const ahead = latest - ticks.wall();
-  const clock = steady(ahead > DIFFER ? latest + TOO_OLD : latest, ticks);
+  const last = await markIn(store);
+  const recorded = (await store.board(1)).map((row) => Date.parse(row.updated));
+  const latest = Math.max(0, ...recorded, last?.at ?? 0);
+  const clock = steady(startFrom(latest, last, ticks.wall()), ticks);
   let marked = 0;
-  const mark = async (now: string): Promise<void> => {
-    const known = await store.meta(MARK);
-    if (known !== null && known > now) clock.atLeast(Date.parse(known));
-    else await store.setMeta(MARK, now);
+  const mark = async (now: number): Promise<void> => {
+    const known = await markIn(store);
+    if (known && known.at > now) clock.atLeast(known.at);
+    else await store.setMeta(MARK, written(now, ticks.wall()));
   };
-  const read = (): Date => {
+  const tell = (): Date => {
     const now = clock.read();
     if (now.getTime() - marked >= EVERY) {
       marked = now.getTime();
       // Where it can't be kept now, it is in a moment; nobody waits for it.
-      mark(now.toISOString()).catch(() => undefined);
+      mark(now.getTime()).catch(() => undefined);
     }
     return now;
   };
   // Also while nobody asks what time it is.
-  if (ticks === MACHINE) setInterval(read, EVERY).unref();
-  return Object.assign(read, { atLeast: clock.atLeast });
+  if (ticks === MACHINE) setInterval(tell, EVERY).unref();
+  return Object.assign(tell, { atLeast: clock.atLeast });
+}
+
+function startFrom(latest: number, last: Mark | null, wall: number): number {
+  if (latest - wall <= DIFFER) return latest;
+  // A record that goes on long after the mark was written by a clock that nobody knows.
+  if (last?.wall == null || latest > last.at + 2 * EVERY) return latest + TOO_OLD;
+  const since = wall - last.wall;
+  return since < -DIFFER ? latest + TOO_OLD : Math.max(latest, last.at + since);
 }

@@ -15,6 +15,7 @@ import {
   renameSync,
   rmSync,
   statSync,
+  writeFileSync,
   writeSync,
 } from 'node:fs';
 import { dirname } from 'node:path';
@@ -82,15 +83,38 @@ export function renewKey(place: string): ShopKey {
   });
 }
 
-/** The public halves of all keys this shop has had, the newest last. Reads no private key. */
+/** From now on nothing vouches for what this older key signed: somebody else may have it. Throws KeyTrouble. */
+export function revokeKey(place: string, name: string): void {
+  const known = knownKeys(place);
+  if (isPem(place) || openKey(place).name === name)
+    throw new KeyTrouble('that is the key in use: put another one in its place first (-- --renew)');
+  if (!known.includes(name)) throw new KeyTrouble(`${name} is no key that this shop has had`);
+  trouble(place, () => {
+    writeFileSync(`${place}s.new`, known.flatMap((key) => (key === name ? [] : `${key}\n`)).join(''));
+    renameSync(`${place}s.new`, `${place}s`);
+  });
+}
+
+/**
+ * The public halves of all keys this shop has had and not revoked, the newest last. Reads no private key, except where
+ * the list could not be written beside it.
+ */
 export function knownKeys(place: string): string[] {
   if (isPem(place)) return [openKey(place).name];
-  if (!existsSync(`${place}s`)) return [];
+  if (!existsSync(`${place}s`)) return existsSync(place) ? [openKey(place).name] : [];
   return trouble(place, () => readFileSync(`${place}s`, 'utf8').split(/\s+/).filter(isKeyName));
 }
 
 function know(place: string, name: string): void {
-  if (!knownKeys(place).includes(name)) appendFileSync(`${place}s`, `${name}\n`);
+  const list = `${place}s`;
+  if (existsSync(list) && knownKeys(place).includes(name)) return;
+  try {
+    appendFileSync(list, `${name}\n`);
+  } catch (error) {
+    // A key that is handed to the program in a folder of its own: there is one key then, and no list.
+    if (existsSync(list) || !['EACCES', 'EROFS', 'EPERM'].includes((error as NodeJS.ErrnoException).code ?? ''))
+      throw error;
+  }
 }
 
 /** Written aside and moved whole, so that no other process ever reads half of it; the first of two is the one that counts. */

@@ -33,11 +33,14 @@ export interface Verified {
   /** Words that the entries name and the file no longer has. */
   readonly removed: number;
   readonly key: string | null;
+  /** Of each entry, where the chain holds: two files of one job agree as far as both go. */
+  readonly hashes: readonly string[];
   readonly troubles: readonly Trouble[];
 }
 
-export const wordOf = (v: Verified): Word => v.troubles[0]?.word ?? 'identical';
-export const codeOf = (v: Verified): number => OUTCOMES[wordOf(v)];
+type Found = Pick<Verified, 'troubles'>;
+export const wordOf = (v: Found): Word => v.troubles[0]?.word ?? 'identical';
+export const codeOf = (v: Found): number => OUTCOMES[wordOf(v)];
 export const bySeriousness = (a: Trouble, b: Trouble): number => OUTCOMES[b.word] - OUTCOMES[a.word];
 
 /** `altered at 7: …`, as it is printed. */

@@ -35,7 +35,7 @@ export function createVerifier(shelf: readonly Manual[], keys: readonly string[]
     verify(bytes) {
       const file = readJobFile(bytes);
       if ('wrong' in file) {
-        const nothing = { job: null, flow: null, entries: 0, removed: 0, key: null };
+        const nothing = { job: null, flow: null, entries: 0, removed: 0, key: null, hashes: [] };
         return { ...nothing, troubles: [trouble('no job file', null, file.wrong)] };
       }
       const broken = chainTrouble(file);
@@ -49,6 +49,7 @@ export function createVerifier(shelf: readonly Manual[], keys: readonly string[]
         entries: entries.length,
         removed: broken ? 0 : removedTexts(file, entries),
         key: file.seal?.key ?? null,
+        hashes: broken ? [] : entries.map((entry) => entry.hash),
         troubles,
       };
     },

@@ -82,10 +82,9 @@ describe('given a proof of dead and a clock that is set back two hours', () => {
   test('then a process that was started before it reckons with the later time of one started after', async () => {
     const first = await clockFor(shop.store, ticks);
     first();
+    await setTimeout(10);
     time.wall -= 120 * MINUTE;
     later(1);
-    first();
-    await setTimeout(10);
     const second = await clockFor(shop.store, ticks);
     expect(second().getTime()).toBeGreaterThan(first().getTime() + 20 * 60 * MINUTE);
     const job = await proved(deskBy(second));
@@ -121,6 +120,26 @@ describe('given a proof of dead and a clock that is set back two hours', () => {
 
     await ticking(31);
     expect(await state(deskBy(second), view.job)).not.toBe('proved');
+  });
+
+  test('it is set on by a day once, and not again at each start; the time between two starts is counted', async () => {
+    const first = await clockFor(shop.store, ticks);
+    await proved(deskBy(first));
+    await setTimeout(10);
+    time.wall -= 120 * MINUTE;
+    const starts: number[] = [];
+    for (let i = 0; i < 4; i++) {
+      const clock = await clockFor(shop.store, ticks);
+      starts.push(clock().getTime());
+      await setTimeout(10);
+      later(10);
+    }
+    expect(starts.map((at) => (at - (starts[0] ?? 0)) / MINUTE)).toEqual([0, 10, 20, 30]);
+    expect((starts[0] ?? 0) - time.wall).toBeGreaterThan(24 * 60 * MINUTE);
+    // And set back once more between two starts: again nobody knows how long.
+    time.wall -= 120 * MINUTE;
+    const again = (await clockFor(shop.store, ticks))().getTime();
+    expect((again - (starts[3] ?? 0)) / MINUTE).toBeGreaterThanOrEqual(24 * 60);
   });
 
   test('by what a time server puts right, then it stands as long as it would have', async () => {

@@ -1,10 +1,10 @@
 /** The shop's key: made once, kept to its owner, renewed without losing the old one. */
 import { generateKeyPairSync, verify } from 'node:crypto';
-import { chmodSync, existsSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { chmodSync, chownSync, existsSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { isSignedBy, KeyTrouble, keyPlace, knownKeys, openKey, renewKey } from '../../engine/report/key.ts';
+import { isSignedBy, KeyTrouble, keyPlace, knownKeys, openKey, renewKey, revokeKey } from '../../engine/report/key.ts';
 
 let folder: string;
 let place: string;
@@ -78,6 +78,16 @@ describe('another key', () => {
     expect(knownKeys(place)).toEqual([old.name, key.name]);
     expect(statSync(place).mode & 0o777).toBe(0o600);
   });
+  test('an old one that somebody else may have is revoked; the one in use and a strange one are not', () => {
+    const old = openKey(place);
+    expect(() => revokeKey(place, old.name)).toThrow(/in use/);
+    const [middle, key] = [renewKey(place), renewKey(place)];
+    revokeKey(place, old.name);
+    expect(knownKeys(place)).toEqual([middle.name, key.name]);
+    expect(() => revokeKey(place, old.name)).toThrow(/no key that this shop has had/);
+    expect(openKey(place).name).toBe(key.name);
+    expect(knownKeys(place)).toEqual([middle.name, key.name]);
+  });
 });
 
 describe('by the environment', () => {
@@ -90,6 +100,26 @@ describe('by the environment', () => {
     expect(knownKeys(text)).toEqual([key.name]);
     expect(() => renewKey(text)).toThrow(KeyTrouble);
   });
+});
+
+test('in a folder where nothing can be written beside it, it is used as it is, and known by itself', () => {
+  const made = openKey(place);
+  rmSync(`${place}s`);
+  const root = process.geteuid?.() === 0;
+  chownSync(place, root ? 65534 : (process.geteuid?.() ?? 0), -1);
+  for (const [path, mode] of [
+    [folder, 0o755],
+    [dirname(place), 0o555],
+  ] as const)
+    chmodSync(path, mode);
+  if (root) process.seteuid?.(65534);
+  try {
+    expect([openKey(place).name, knownKeys(place)]).toEqual([made.name, [made.name]]);
+  } finally {
+    if (root) process.seteuid?.(0);
+    chmodSync(dirname(place), 0o755);
+  }
+  expect(existsSync(`${place}s`)).toBe(false);
 });
 
 describe('trouble is one line that says what to do', () => {

@@ -10,6 +10,7 @@ import { plain } from '../../report/line.ts';
 import { codeOf, OUTCOMES, troubleLine, wordOf } from '../../report/outcome.ts';
 import { keysNamed } from '../../report/pinned.ts';
 import { createVerifier } from '../../report/verify.ts';
+import { NotKept } from '../../store/index.ts';
 import { databaseOf, keptBeside } from '../database.ts';
 
 const HELP = `Checks exported jobs without database or network.
@@ -96,7 +97,7 @@ process.stdout.on('error', () => process.exit(OUTCOMES.unreadable));
 try {
   process.exitCode = main(process.argv.slice(2));
 } catch (error) {
-  if (!(error instanceof KeyTrouble)) throw error;
+  if (!(error instanceof KeyTrouble || error instanceof NotKept)) throw error;
   complain(error.message);
   process.exitCode = OUTCOMES.unreadable;
 }

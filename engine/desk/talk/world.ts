@@ -12,7 +12,7 @@ import { DEFAULT_SETTINGS } from '../../memory.ts';
 import type { Entry } from '../../schema.ts';
 import { openSqlite, type Store } from '../../store/index.ts';
 import type { Manual } from '../../vocabulary.ts';
-import type { Ticks } from '../clock.ts';
+import { markIn, type Ticks } from '../clock.ts';
 import { createDesk } from '../desk.ts';
 import type { Desk } from '../types.ts';
 import { CREW, DISPATCHER } from './people.ts';
@@ -95,8 +95,8 @@ export class World {
   private async anew(): Promise<void> {
     await this.pass(SOON);
     const [last] = await this.store.board(1);
-    const mark = await this.store.meta('clock');
-    const latest = Math.max(START, ...[last?.updated ?? [], mark ?? []].flat().map((at) => Date.parse(at)));
+    const mark = await markIn(this.store);
+    const latest = Math.max(START, mark?.at ?? 0, ...(last ? [Date.parse(last.updated)] : []));
     this.off = Math.max(0, latest - START - this.passed) + HOUR;
     for (const which of [0, 1] as const) this.kill(which);
   }
