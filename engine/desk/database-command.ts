@@ -4,26 +4,29 @@ import { Damaged, NotKept } from '../store/index.ts';
 export const EXIT = { done: 0, usage: 2, notHad: 3, damaged: 4 } as const;
 export const say = (line: string): void => void process.stdout.write(`${line}\n`);
 
-/** Runs `work` with exactly so many arguments; sets the exit code. */
+/** Runs `work` with exactly so many arguments and those of its `words` that were said; sets the exit code. */
 export async function command(
   usage: string,
   wanted: number,
-  work: (...args: string[]) => Promise<void>,
+  work: (args: readonly string[], said: ReadonlySet<string>) => Promise<void>,
+  words: readonly string[] = [],
 ): Promise<void> {
-  const args = process.argv.slice(2);
+  const all = process.argv.slice(2);
+  const said = new Set(all.filter((arg) => words.includes(arg)));
+  const args = all.filter((arg) => !said.has(arg));
   if (args.length !== wanted || args.some((arg) => arg === '' || arg.startsWith('-'))) {
     process.stderr.write(`usage: ${usage}\n`);
     process.exitCode = EXIT.usage;
     return;
   }
   try {
-    await work(...args);
+    await work(args, said);
   } catch (error) {
     const had = error instanceof Damaged || error instanceof NotKept || (error instanceof Error && 'errno' in error);
     if (!had) throw error;
     // The end of the sentence is for those who send replies.
-    const said = (error as Error).message.replace(' Nothing was kept. Send it again.', '');
-    process.stderr.write(`nocool: ${said}\n`);
+    const text = (error as Error).message.replace(' Nothing was kept. Send it again.', '');
+    process.stderr.write(`nocool: ${text}\n`);
     process.exitCode = error instanceof Damaged ? EXIT.damaged : EXIT.notHad;
   }
 }

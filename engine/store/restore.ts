@@ -1,9 +1,11 @@
 /** A backup becomes the shop: checked as a whole first, and what was there before is kept beside it. */
-import { copyFileSync, existsSync, linkSync, rmSync } from 'node:fs';
+import { copyFileSync, existsSync, linkSync, realpathSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { intoPlace, removeFile, withStore } from './backup.ts';
 import { checkShop, type ShopCheck } from './check.ts';
 import { copyShop } from './copy.ts';
+import { intoPlace, lookOver, take, withDraft, withStore } from './file.ts';
 import { isPostgres, openStore } from './open.ts';
 import { Damaged, NotKept } from './port.ts';
 import { guarded } from './sqlite/trouble.ts';
@@ -12,39 +14,34 @@ export interface Restored extends ShopCheck {
   /** Where the database went that was there before; null where there was none. */
   readonly before: string | null;
 }
+/** What is refused unless it is asked for. */
+export interface Allowed {
+  /** A backup without a job takes the place of a shop that has some. */
+  readonly empty?: boolean;
+}
 
 /**
  * @param from the backup, which is only read
  * @param where the database in use: a file that nobody may have open, or the address of a PostgreSQL database without jobs
  * @param now for the name under which the database that was there is kept
  */
-export async function restore(from: string, where: string, now: Date): Promise<Restored> {
+export async function restore(from: string, where: string, now: Date, allowed: Allowed = {}): Promise<Restored> {
   if (!existsSync(from)) throw new NotKept(`There is no file ${from}.`);
-  // Beside its later place, so that it gets there by its name alone; of PostgreSQL, beside the backup.
-  const draft = `${isPostgres(where) ? from : where}.part`;
-  removeFile(draft);
-  try {
-    copyFileSync(from, draft);
-    await guarded(() => sound(draft));
+  if (existsSync(where) && realpathSync(from) === realpathSync(where))
+    throw new NotKept('This is the database in use, not a backup of it.');
+  // Beside its later place, so that it gets there by its name alone; the backup may lie where nothing can be written.
+  return withDraft(isPostgres(where) ? join(tmpdir(), 'nocool-restore') : where, async (draft) => {
+    await guarded(() => {
+      take(from, draft);
+      lookOver(draft, from);
+    });
     const check = await withStore(draft, checkShop);
     if (check.trouble.length > 0) throw new Damaged(check.trouble.join('\n'));
     const before = isPostgres(where)
       ? await intoPostgres(draft, where)
-      : await guarded(() => replace(draft, where, now));
+      : await guarded(() => replace(draft, where, now, check.jobs === 0 && allowed.empty !== true));
     return { ...check, before };
-  } finally {
-    removeFile(draft);
-  }
-}
-
-function sound(file: string): void {
-  const db = new Database(file, { fileMustExist: true });
-  try {
-    const said = db.pragma('integrity_check(1)', { simple: true });
-    if (said !== 'ok') throw new Damaged(`The file is damaged: ${said}`);
-  } finally {
-    db.close();
-  }
+  });
 }
 
 async function intoPostgres(draft: string, where: string): Promise<null> {
@@ -58,7 +55,8 @@ async function intoPostgres(draft: string, where: string): Promise<null> {
   }
 }
 
-function replace(draft: string, file: string, now: Date): string | null {
+/** @param some whether a shop that has jobs is left as it is */
+function replace(draft: string, file: string, now: Date, some: boolean): string | null {
   if (!existsSync(file)) {
     intoPlace(draft, file);
     return null;
@@ -67,6 +65,11 @@ function replace(draft: string, file: string, now: Date): string | null {
   if (existsSync(before)) throw new NotKept(`There is a file ${before} already.`);
   const held = hold(file);
   try {
+    const jobs = some && held ? jobsIn(held) : 0;
+    if (jobs > 0)
+      throw new NotKept(
+        `The backup holds no job, and the shop holds ${jobs}. Say --empty where that is what you want.`,
+      );
     // A second name first, so that whatever breaks off here leaves a database under the one that is looked for.
     const ends = ['-wal', '-shm', ''].filter((end) => existsSync(file + end));
     for (const end of ends) alsoAs(file + end, before + end);
@@ -76,6 +79,15 @@ function replace(draft: string, file: string, now: Date): string | null {
     return before;
   } finally {
     held?.close();
+  }
+}
+
+function jobsIn(db: Database.Database): number {
+  try {
+    return Number(db.prepare('select count(*) from job').pluck().get());
+  } catch {
+    // None of ours, or damaged: that is why one restores.
+    return 0;
   }
 }
 

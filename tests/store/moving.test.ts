@@ -273,10 +273,10 @@ describe('restoring', () => {
       expect(existsSync(shop.file), `after ${steps} steps`).toBe(true);
       seen.push(await everything(await keep(shop.open())));
       await closeAll();
-      await rm(`${shop.file}.part`, { force: true });
-      for (const name of await readdir(shop.folder)) if (name.includes('before')) await rm(`${shop.folder}/${name}`);
+      for (const name of await readdir(shop.folder))
+        if (/before|part/.test(name)) await rm(`${shop.folder}/${name}`, { recursive: true });
     }
-    expect(seen.length).toBeGreaterThan(5);
+    expect(seen.length).toBeGreaterThan(2);
     expect(new Set(seen)).toEqual(new Set([now, then]));
   }, 120_000);
 

@@ -7,7 +7,7 @@ import { backup } from '../../store/backup.ts';
 import { databaseOf, openExisting } from '../database.ts';
 import { command, say } from '../database-command.ts';
 
-await command('npm run -s backup -- FILE', 1, async (file = '') => {
+await command('npm run -s backup -- FILE', 1, async ([file = '']) => {
   const database = databaseOf(process.env, null);
   // Says where there is none, and brings its tables up to date.
   await (await openExisting(database)).close();

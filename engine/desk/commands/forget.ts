@@ -10,7 +10,7 @@ import { command, EXIT, say } from '../database-command.ts';
 import { recordsOf } from '../dispatch/records.ts';
 
 const USAGE = 'npm run -s forget -- job ID | person ID';
-await command(USAGE, 2, async (what = '', id = '') => {
+await command(USAGE, 2, async ([what = '', id = '']) => {
   if (what !== 'job' && what !== 'person') {
     process.stderr.write(`usage: ${USAGE}\n`);
     process.exitCode = EXIT.usage;

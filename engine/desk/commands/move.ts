@@ -10,22 +10,26 @@ import { Damaged, isPostgres, NotKept, nameOf, openStore } from '../../store/ind
 import { openExisting } from '../database.ts';
 import { command, say } from '../database-command.ts';
 
-await command('npm run -s move -- FROM TO   (each a file or a postgres:// address)', 2, async (from = '', to = '') => {
-  const place = (where: string): string => (isPostgres(where) ? where : resolve(where));
-  if (place(from) === place(to)) throw new NotKept('FROM and TO are the same. Nothing was moved.');
-  const source = await openExisting(from);
-  try {
-    const target = await openStore(to);
+await command(
+  'npm run -s move -- FROM TO   (each a file or a postgres:// address)',
+  2,
+  async ([from = '', to = '']) => {
+    const place = (where: string): string => (isPostgres(where) ? where : resolve(where));
+    if (place(from) === place(to)) throw new NotKept('FROM and TO are the same. Nothing was moved.');
+    const source = await openExisting(from);
     try {
-      await copyShop(source, target);
-      const { jobs, entries, photos, trouble } = await checkShop(target);
-      if (trouble.length > 0) throw new Damaged(trouble.join('\n'));
-      say(`${nameOf(to)}: ${jobs} jobs, ${entries} entries, ${photos} photos, all sound.`);
-      say(`${nameOf(from)} is as it was.`);
+      const target = await openStore(to);
+      try {
+        await copyShop(source, target);
+        const { jobs, entries, photos, trouble } = await checkShop(target);
+        if (trouble.length > 0) throw new Damaged(trouble.join('\n'));
+        say(`${nameOf(to)}: ${jobs} jobs, ${entries} entries, ${photos} photos, all sound.`);
+        say(`${nameOf(from)} is as it was.`);
+      } finally {
+        await target.close();
+      }
     } finally {
-      await target.close();
+      await source.close();
     }
-  } finally {
-    await source.close();
-  }
-});
+  },
+);

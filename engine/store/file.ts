@@ -1,0 +1,105 @@
+/** One file that holds a whole database: drafted, taken from another, looked over, put in its place. */
+import {
+  closeSync,
+  copyFileSync,
+  existsSync,
+  fsyncSync,
+  mkdtempSync,
+  openSync,
+  readSync,
+  renameSync,
+  rmSync,
+} from 'node:fs';
+import { dirname, join } from 'node:path';
+import Database from 'better-sqlite3';
+import { Damaged, NotKept, type Store } from './port.ts';
+import { openSqlite } from './sqlite/open.ts';
+
+/** Where a file is made that gets its name later: in a folder of its own, so that nobody else's file is ever in the way. */
+export async function withDraft<T>(beside: string, work: (draft: string) => Promise<T>): Promise<T> {
+  const folder = mkdtempSync(`${beside}.part-`);
+  try {
+    return await work(join(folder, 'draft.db'));
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+export async function withStore<T>(file: string, work: (store: Store) => Promise<T>): Promise<T> {
+  const store = await openSqlite(file);
+  try {
+    return await work(store);
+  } finally {
+    await store.close();
+  }
+}
+
+export function withFile<T>(file: string, work: (db: Database.Database) => T, readonly = false): T {
+  const db = new Database(file, { readonly, fileMustExist: true });
+  try {
+    return work(db);
+  } finally {
+    db.close();
+  }
+}
+
+/** In one reading transaction: everything that was committed at one moment, while others write on. */
+export const snapshot = (from: string, to: string): void =>
+  withFile(from, (db) => void db.prepare('vacuum into ?').run(to), true);
+
+/** The whole of a file that is only read, with what its log holds and the file itself does not yet. */
+export function take(from: string, to: string): void {
+  if (isWhole(from)) return copyFileSync(from, to);
+  try {
+    snapshot(from, to);
+  } catch (error) {
+    const code = error instanceof Database.SqliteError ? error.code : '';
+    if (!/^SQLITE_(CANTOPEN|READONLY)/.test(code)) throw error;
+    // A log can't be read where nothing may be written beside it: it is read beside the copy.
+    rmSync(to, { force: true });
+    for (const end of ['', '-wal', '-journal']) if (existsSync(from + end)) copyFileSync(from + end, to + end);
+  }
+}
+
+/**
+ * In WAL mode and without a log: nobody has it open. It is taken as it is, since to open it would leave files beside it, and
+ * fails on a medium that can't be written. Bytes 18 and 19, from 0: https://www.sqlite.org/fileformat2.html#file_format_version_numbers
+ */
+function isWhole(file: string): boolean {
+  if (existsSync(`${file}-wal`)) return false;
+  const head = Buffer.alloc(20);
+  const handle = openSync(file, 'r');
+  try {
+    readSync(handle, head, 0, head.length, 0);
+  } finally {
+    closeSync(handle);
+  }
+  return head[18] === 2 && head[19] === 2;
+}
+
+/** Rejects with Damaged where it can't be read, with NotKept where it is no database of ours. `name`: of what it was made. */
+export function lookOver(file: string, name: string): void {
+  const [said, ours] = withFile(file, (db) => [
+    db.pragma('integrity_check(1)', { simple: true }),
+    db
+      .prepare(
+        `select count(*) from sqlite_schema where type = 'table' and name in ('kysely_migration', 'job', 'entry')`,
+      )
+      .pluck()
+      .get(),
+  ]);
+  if (said !== 'ok') throw new Damaged(`The file is damaged: ${said}`);
+  if (ours !== 3) throw new NotKept(`${name} is no database of nocool.`);
+}
+
+/** On the disk first, so that the name never stands for half a file. */
+export function intoPlace(draft: string, file: string): void {
+  flush(draft);
+  renameSync(draft, file);
+  flush(dirname(file));
+}
+function flush(path: string): void {
+  const handle = openSync(path, 'r');
+  fsyncSync(handle);
+  closeSync(handle);
+}
