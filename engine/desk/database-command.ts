@@ -1,8 +1,19 @@
 /** What the commands about a whole database have in common: usage, trouble in one line, exit codes. */
+import type { ShopCheck } from '../store/check.ts';
 import { Damaged, NotKept } from '../store/index.ts';
 
-export const EXIT = { done: 0, usage: 2, notHad: 3, damaged: 4 } as const;
+export const EXIT = { done: 0, usage: 2, notHad: 3, damaged: 4, partly: 5 } as const;
 export const say = (line: string): void => void process.stdout.write(`${line}\n`);
+
+/** How a whole shop was found. What is damaged goes to the errors, a line each, and the exit code says that there is some. */
+export function sayFound(name: string, { jobs, entries, photos, trouble }: ShopCheck): void {
+  say(
+    `${name}: ${jobs} jobs, ${entries} entries, ${photos} photos, ${trouble.length === 0 ? 'all' : 'not all'} sound.`,
+  );
+  if (trouble.length === 0) return;
+  process.stderr.write(trouble.map((line) => `nocool: ${line}\n`).join(''));
+  process.exitCode = EXIT.partly;
+}
 
 /** Runs `work` with exactly so many arguments and those of its `words` that were said; sets the exit code. */
 export async function command(

@@ -36,7 +36,8 @@ export async function everyJob(store: Store): Promise<JobRow[]> {
   }
 }
 
-async function found<T>(reading: Promise<T>, trouble: string[]): Promise<T | null> {
+/** Null where it can't be read: why is added to the list. */
+export async function found<T>(reading: Promise<T>, trouble: string[]): Promise<T | null> {
   try {
     return await reading;
   } catch (error) {

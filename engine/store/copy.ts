@@ -1,17 +1,21 @@
 /** A whole shop from one database to another. Broken off and begun again, it goes on where it was. */
 import type { Entry, Text } from '../schema.ts';
 import { countsIn } from './appends.ts';
-import { everyJob, refsIn } from './check.ts';
+import { everyJob, found, refsIn, type ShopCheck } from './check.ts';
 import { type BoardRow, Damaged, NotKept, type Pages, type Store, type Summary } from './port.ts';
 
 /** Jobs under way at a time, so that their appends share commits. */
 const AT_ONCE = 64;
 
 /**
- * Rejects with NotKept where the other database holds what is not in this one, with Damaged where a job that was copied
- * does not read as it did. Nothing may write to either meanwhile.
+ * Rejects with NotKept where the other database holds what is not in this one, with Damaged where something can't be read or
+ * a job that was copied does not read as it did. Nothing may write to either meanwhile.
+ *
+ * @param allowed.damaged what can't be read is left out and listed, and all else is copied
  */
-export async function copyShop(from: Store, to: Store): Promise<{ jobs: number; entries: number; photos: number }> {
+export async function copyShop(from: Store, to: Store, allowed: { damaged?: boolean } = {}): Promise<ShopCheck> {
+  const trouble: string[] = [];
+  const can = <T>(reading: Promise<T>): Promise<T | null> => (allowed.damaged ? found(reading, trouble) : reading);
   const jobs = await everyJob(from);
   const known = new Set(jobs.map(({ job }) => job));
   const strange = (await to.jobs()).find(({ job }) => !known.has(job));
@@ -23,21 +27,22 @@ export async function copyShop(from: Store, to: Store): Promise<{ jobs: number; 
   await to.saveShop(rows);
   const photos = await from.photos();
   for (const hash of photos) {
-    const bytes = await from.photo(hash);
+    const bytes = await can(from.photo(hash));
     if (bytes) await to.savePhoto(bytes);
   }
-  const cards = new Map((await from.board(Number.MAX_SAFE_INTEGER)).map((row) => [row.job, row]));
+  const list = await can(from.board(Number.MAX_SAFE_INTEGER));
+  const cards = new Map((list ?? []).map((row) => [row.job, row]));
   // The oldest first, so that the list has the same order there.
   const waiting = [...jobs].reverse();
   let entries = 0;
   const work = async (): Promise<void> => {
     for (let next = waiting.shift(); next; next = waiting.shift()) {
-      const copied = await copyJob(next.job, from, to, cards.get(next.job));
-      entries += copied;
+      const copied = await can(copyJob(next.job, from, to, cards.get(next.job)));
+      entries += copied ?? 0;
     }
   };
   await Promise.all(Array.from({ length: AT_ONCE }, work));
-  return { jobs: jobs.length, entries, photos: photos.length };
+  return { jobs: jobs.length, entries, photos: photos.length, trouble };
 }
 
 async function copyJob(job: string, from: Store, to: Store, row: BoardRow | undefined): Promise<number> {

@@ -12,8 +12,9 @@ import {
 } from 'node:fs';
 import { dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
-import { Damaged, NotKept, type Store } from './port.ts';
+import { NotKept, type Store } from './port.ts';
 import { openSqlite } from './sqlite/open.ts';
+import { asTrouble, guarded } from './sqlite/trouble.ts';
 
 /** Where a file is made that gets its name later: in a folder of its own, so that nobody else's file is ever in the way. */
 export async function withDraft<T>(beside: string, work: (draft: string) => Promise<T>): Promise<T> {
@@ -44,22 +45,41 @@ export function withFile<T>(file: string, work: (db: Database.Database) => T, re
 }
 
 /** In one reading transaction: everything that was committed at one moment, while others write on. */
-export const snapshot = (from: string, to: string): void =>
-  withFile(from, (db) => void db.prepare('vacuum into ?').run(to), true);
+export async function snapshot(from: string, to: string): Promise<void> {
+  try {
+    withFile(from, (db) => void db.prepare('vacuum into ?').run(to), true);
+  } catch (error) {
+    if (!isSqlite(error, /^SQLITE_CORRUPT/)) throw asTrouble(error);
+    rmSync(to, { force: true });
+    await pageByPage(from, to);
+  }
+}
+/** Where a page is damaged: none is understood, so that all others are there. */
+async function pageByPage(from: string, to: string): Promise<void> {
+  const db = new Database(from, { readonly: true, fileMustExist: true });
+  try {
+    await db.backup(to);
+  } catch (error) {
+    throw asTrouble(error);
+  } finally {
+    db.close();
+  }
+}
 
 /** The whole of a file that is only read, with what its log holds and the file itself does not yet. */
-export function take(from: string, to: string): void {
+export async function take(from: string, to: string): Promise<void> {
   if (isWhole(from)) return copyFileSync(from, to);
   try {
-    snapshot(from, to);
+    await snapshot(from, to);
   } catch (error) {
-    const code = error instanceof Database.SqliteError ? error.code : '';
-    if (!/^SQLITE_(CANTOPEN|READONLY)/.test(code)) throw error;
+    if (!(error instanceof NotKept && isSqlite(error.cause, /^SQLITE_(CANTOPEN|READONLY)/))) throw error;
     // A log can't be read where nothing may be written beside it: it is read beside the copy.
     rmSync(to, { force: true });
     for (const end of ['', '-wal', '-journal']) if (existsSync(from + end)) copyFileSync(from + end, to + end);
   }
 }
+const isSqlite = (error: unknown, code: RegExp): boolean =>
+  error instanceof Database.SqliteError && code.test(error.code);
 
 /**
  * In WAL mode and without a log: nobody has it open. It is taken as it is, since to open it would leave files beside it, and
@@ -77,20 +97,15 @@ function isWhole(file: string): boolean {
   return head[18] === 2 && head[19] === 2;
 }
 
-/** Rejects with Damaged where it can't be read, with NotKept where it is no database of ours. `name`: of what it was made. */
-export function lookOver(file: string, name: string): void {
-  const [said, ours] = withFile(file, (db) => [
-    db.pragma('integrity_check(1)', { simple: true }),
-    db
-      .prepare(
-        `select count(*) from sqlite_schema where type = 'table' and name in ('kysely_migration', 'job', 'entry')`,
-      )
-      .pluck()
-      .get(),
-  ]);
-  if (said !== 'ok') throw new Damaged(`The file is damaged: ${said}`);
+/** What is wrong with it as a file, one line or none. Rejects with NotKept where it is no database of ours; `name`: its own. */
+export async function lookOver(file: string, name: string): Promise<string[]> {
+  const [said, ours] = await guarded(() =>
+    withFile(file, (db) => [db.pragma('integrity_check(1)', { simple: true }), db.prepare(OURS).pluck().get()]),
+  );
   if (ours !== 3) throw new NotKept(`${name} is no database of nocool.`);
+  return said === 'ok' ? [] : [`The file is damaged: ${said}`];
 }
+const OURS = `select count(*) from sqlite_schema where type = 'table' and name in ('kysely_migration', 'job', 'entry')`;
 
 /** On the disk first, so that the name never stands for half a file. */
 export function intoPlace(draft: string, file: string): void {

@@ -18,6 +18,8 @@ export interface Restored extends ShopCheck {
 export interface Allowed {
   /** A backup without a job takes the place of a shop that has some. */
   readonly empty?: boolean;
+  /** What is damaged in the backup is listed, and all else is taken. */
+  readonly damaged?: boolean;
 }
 
 /**
@@ -31,24 +33,28 @@ export async function restore(from: string, where: string, now: Date, allowed: A
     throw new NotKept('This is the database in use, not a backup of it.');
   // Beside its later place, so that it gets there by its name alone; the backup may lie where nothing can be written.
   return withDraft(isPostgres(where) ? join(tmpdir(), 'nocool-restore') : where, async (draft) => {
-    await guarded(() => {
-      take(from, draft);
-      lookOver(draft, from);
-    });
+    await take(from, draft);
+    const file = await lookOver(draft, from);
+    if (!allowed.damaged) refuse(file);
     const check = await withStore(draft, checkShop);
-    if (check.trouble.length > 0) throw new Damaged(check.trouble.join('\n'));
+    const trouble = [...file, ...check.trouble];
+    if (!allowed.damaged) refuse(trouble);
     const before = isPostgres(where)
-      ? await intoPostgres(draft, where)
+      ? await intoPostgres(draft, where, allowed)
       : await guarded(() => replace(draft, where, now, check.jobs === 0 && allowed.empty !== true));
-    return { ...check, before };
+    return { ...check, trouble, before };
   });
 }
 
-async function intoPostgres(draft: string, where: string): Promise<null> {
+function refuse(trouble: readonly string[]): void {
+  if (trouble.length > 0) throw new Damaged(trouble.join('\n'));
+}
+
+async function intoPostgres(draft: string, where: string, allowed: Allowed): Promise<null> {
   const to = await openStore(where);
   try {
     if ((await to.jobs()).length > 0) throw new NotKept('The database holds jobs. Restore into an empty one.');
-    await withStore(draft, (from) => copyShop(from, to));
+    await withStore(draft, (from) => copyShop(from, to, allowed));
     return null;
   } finally {
     await to.close();
