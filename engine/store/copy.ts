@@ -1,8 +1,8 @@
 /** A whole shop from one database to another. Broken off and begun again, it goes on where it was. */
 import type { Entry, Text } from '../schema.ts';
 import { countsIn } from './appends.ts';
-import { everyJob, found, refsIn, type ShopCheck } from './check.ts';
-import { type BoardRow, Damaged, NotKept, type Pages, type Store, type Summary } from './port.ts';
+import { cutOff, everyJob, found, refsIn, type ShopCheck } from './check.ts';
+import { type BoardRow, Damaged, type JobRow, NotKept, type Pages, type Store, type Summary } from './port.ts';
 
 /** Jobs under way at a time, so that their appends share commits. */
 const AT_ONCE = 64;
@@ -25,11 +25,6 @@ export async function copyShop(from: Store, to: Store, allowed: { damaged?: bool
   if ((await to.people()).some(({ id }) => !people.has(id)))
     throw new NotKept('The other database holds people of its own.');
   await to.saveShop(rows);
-  const photos = await from.photos();
-  for (const hash of photos) {
-    const bytes = await can(from.photo(hash));
-    if (bytes) await to.savePhoto(bytes);
-  }
   const list = await can(from.board(Number.MAX_SAFE_INTEGER));
   const cards = new Map((list ?? []).map((row) => [row.job, row]));
   // The oldest first, so that the list has the same order there.
@@ -37,15 +32,21 @@ export async function copyShop(from: Store, to: Store, allowed: { damaged?: bool
   let entries = 0;
   const work = async (): Promise<void> => {
     for (let next = waiting.shift(); next; next = waiting.shift()) {
-      const copied = await can(copyJob(next.job, from, to, cards.get(next.job)));
+      const copied = await can(copyJob(next, from, to, cards.get(next.job)));
       entries += copied ?? 0;
     }
   };
   await Promise.all(Array.from({ length: AT_ONCE }, work));
+  // After the jobs: what is photographed meanwhile is named by none of them.
+  const photos = await from.photos();
+  for (const hash of photos) {
+    const bytes = await can(from.photo(hash));
+    if (bytes) await to.savePhoto(bytes);
+  }
   return { jobs: jobs.length, entries, photos: photos.length, trouble };
 }
 
-async function copyJob(job: string, from: Store, to: Store, row: BoardRow | undefined): Promise<number> {
+async function copyJob({ job, lastSeq }: JobRow, from: Store, to: Store, row: BoardRow | undefined): Promise<number> {
   const pages = await from.read(job);
   // A card that is older than the record is made anew by the desk.
   const current = row?.lastSeq === pages.entries.length && row.card !== null;
@@ -62,6 +63,9 @@ async function copyJob(job: string, from: Store, to: Store, row: BoardRow | unde
       throw new NotKept(`Somebody writes to job ${job} in the other database.`);
   }
   if (alike(await to.read(job)) !== alike(pages)) throw new Damaged('The copy reads differently.', job);
+  // What is left of it is there all the same.
+  const cut = cutOff(job, lastSeq, pages);
+  if (cut.length > 0) throw new Damaged(cut.join('\n'));
   return pages.entries.length;
 }
 const counted = (text: string | null): Pick<Summary, 'counts'> => {

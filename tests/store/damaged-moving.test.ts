@@ -81,6 +81,21 @@ describe.each(['SQLite', 'PostgreSQL'])('of %s', (which) => {
   });
 });
 
+test.each(['SQLite', 'PostgreSQL'])('the last entries of a job deleted in %s: the backup says so', async (which) => {
+  const [from, to] = grounds();
+  const ground = which === 'SQLite' ? from : postgres;
+  const here = await keep(ground.open());
+  await fill(here, 3);
+  const past = which === 'SQLite' ? 'drop trigger entry_is_not_removed' : 'set session_replication_role = replica';
+  await ground.sql(`${past}; delete from entry where job = (select key from job where id = 'job-1') and seq > 1;
+    delete from entry where job = (select key from job where id = 'job-2')`);
+  const { trouble } = await backup(which === 'SQLite' ? from.file : postgres.url, `${to.folder}/backup.db`);
+  expect([...trouble].sort()).toEqual([
+    'Entries are missing at the end, 2 of 3 (job job-1, entry 2).',
+    'Entries are missing at the end, 3 of 3 (job job-2, entry 1).',
+  ]);
+});
+
 test('a page overwritten: the backup holds every job that can be read, and names the others', async () => {
   const [from, to] = grounds();
   const here = await from.open();

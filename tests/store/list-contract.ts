@@ -21,6 +21,11 @@ export function listContract(name: string, makeGround: () => Promise<Ground>): v
       await store.create(job, whole.entries, whole.texts, summary);
       return whole;
     };
+    /** As somebody who may do anything, past the triggers. */
+    const past = (statement: string): Promise<unknown> =>
+      sql(
+        `${name === 'SQLite' ? 'drop trigger if exists entry_is_not_removed' : 'set session_replication_role = replica'}; ${statement}`,
+      );
     const line = async (): Promise<[string, number, boolean, string | null][]> =>
       (await store.board(2)).map(({ job, lastSeq, closed, card }) => [job, lastSeq, closed, card]);
 
@@ -319,6 +324,31 @@ export function listContract(name: string, makeGround: () => Promise<Ground>): v
       await expect(store.photo(a)).rejects.toThrow(`The photo ${a.slice(0, 12)} is damaged.`);
       expect(await store.photo(b)).toEqual(new Uint8Array(Buffer.from('two')));
       expect((await checkShop(store)).trouble).toEqual([`The photo ${a.slice(0, 12)} is damaged.`]);
+    });
+
+    test('entries cut off at the end, with their photo, are found and said', async () => {
+      const hash = await store.savePhoto(Buffer.from('the plate'));
+      for (const job of ['a', 'b', 'c']) {
+        const { entries } = await begin(job, 1, false);
+        const photo = seal([{ kind: 'answered', body: { place: 'p', parts: { photo: { kind: 'photo', hash } } } }], {
+          ...{ job, seq: 1, prev: entries[0]?.hash ?? '', by: 'ines', at: entries[0]?.at ?? '' },
+          ...{ said: null, client: 'p' },
+        });
+        await store.append(job, 1, photo, []);
+      }
+      await store.forget({ job: 'c' });
+      expect((await checkShop(store)).trouble).toEqual([]);
+      await past(`delete from photo`);
+      await past(`delete from entry where job = (select key from job where id = 'a') and seq = 2`);
+      const gone = `The photo ${hash.slice(0, 12)} is missing`;
+      // What was forgotten is not missed.
+      expect([...(await checkShop(store)).trouble].sort()).toEqual([
+        'Entries are missing at the end, 1 of 2 (job a, entry 2).',
+        `${gone} (job b, entry 2).`,
+      ]);
+      await past(`delete from words`);
+      await past(`delete from entry where job = (select key from job where id = 'a')`);
+      expect((await checkShop(store)).trouble).toEqual(['Entries are missing at the end, 2 of 2 (job a, entry 1).']);
     });
 
     test('words put in the place of others are found and said', async () => {

@@ -59,6 +59,17 @@ describe('SQLite in particular', () => {
     await store.close();
   });
 
+  test.each([
+    `replace into photo select hash, x'00' from photo`,
+    `insert or replace into photo (rowid, hash, bytes) select rowid, 'another', x'00' from photo`,
+  ])('refuses to replace a photo: %s', async (statement) => {
+    const store = await ground.open();
+    const hash = await store.savePhoto(Buffer.from('a photo'));
+    await expect(ground.sql(statement)).rejects.toThrow('a photo is never replaced');
+    expect([await store.savePhoto(Buffer.from('a photo')), await store.photos()]).toEqual([hash, [hash]]);
+    await store.close();
+  });
+
   test('refuses a file that a later version has written', async () => {
     await (await ground.open()).close();
     await ground.sql(`insert into kysely_migration values ('999-later', '2027-01-01T00:00:00.000Z')`);

@@ -130,6 +130,13 @@ const WORDS = [
     begin select raise(abort, 'words are never replaced'); end`,
 ];
 
+const PHOTOS = [
+  // The same of photos.
+  sql`create trigger photo_is_not_replaced before insert on photo
+    when exists (select 1 from photo where hash = new.hash or rowid = new.rowid)
+    begin select raise(abort, 'a photo is never replaced'); end`,
+];
+
 export const MIGRATIONS: Record<string, Migration> = {
   '001-first': run(FIRST),
   '002-sheets': run(SHEETS),
@@ -141,4 +148,5 @@ export const MIGRATIONS: Record<string, Migration> = {
   '008-counts': run(COUNTS),
   '009-devices': run(DEVICES),
   '010-words': run(WORDS),
+  '011-photos': run(PHOTOS),
 };

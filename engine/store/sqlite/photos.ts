@@ -5,14 +5,16 @@ import type { Store } from '../port.ts';
 import { guarded } from './trouble.ts';
 
 export function createPhotos(db: Database): Pick<Store, 'savePhoto' | 'photo' | 'photos'> {
-  const save = db.prepare('insert into photo (hash, bytes) values (?, ?) on conflict do nothing');
+  // Asks first: the trigger against replacing strikes before `on conflict` would.
+  const save = db.prepare<{ hash: string; bytes: Buffer }>(`insert into photo (hash, bytes) select @hash, @bytes
+    where not exists (select 1 from photo where hash = @hash)`);
   const one = db.prepare<[string], Buffer>('select bytes from photo where hash = ?').pluck();
   const all = db.prepare<[], string>('select hash from photo order by hash').pluck();
   return {
     savePhoto: (bytes) =>
       guarded(() => {
         const hash = photoHash(bytes);
-        save.run(hash, Buffer.from(bytes));
+        save.run({ hash, bytes: Buffer.from(bytes) });
         return hash;
       }),
     photo: (hash) =>
