@@ -13,7 +13,7 @@ import {
 import { dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { NotKept, type Store } from './port.ts';
-import { openSqlite } from './sqlite/open.ts';
+import { isBehind, openSqlite } from './sqlite/open.ts';
 import { asTrouble, guarded } from './sqlite/trouble.ts';
 
 /** Where a file is made that gets its name later: in a folder of its own, so that nobody else's file is ever in the way. */
@@ -97,13 +97,19 @@ function isWhole(file: string): boolean {
   return head[18] === 2 && head[19] === 2;
 }
 
-/** What is wrong with it as a file, one line or none. Rejects with NotKept where it is no database of ours; `name`: its own. */
-export async function lookOver(file: string, name: string): Promise<string[]> {
-  const [said, ours] = await guarded(() =>
-    withFile(file, (db) => [db.pragma('integrity_check(1)', { simple: true }), db.prepare(OURS).pluck().get()]),
-  );
-  if (ours !== 3) throw new NotKept(`${name} is no database of nocool.`);
+/** What is wrong with it as a file, one line or none. */
+export async function lookOver(file: string): Promise<string[]> {
+  const said = await guarded(() => withFile(file, (db) => db.pragma('integrity_check(1)', { simple: true })));
   return said === 'ok' ? [] : [`The file is damaged: ${said}`];
+}
+/** Whether it was written by an earlier version. Rejects with NotKept where it is none of ours, or of a later one. */
+export function isOlder(file: string, name: string): Promise<boolean> {
+  return guarded(() =>
+    withFile(file, (db) => {
+      if (db.prepare(OURS).pluck().get() !== 3) throw new NotKept(`${name} is no database of nocool.`);
+      return isBehind(db);
+    }),
+  );
 }
 const OURS = `select count(*) from sqlite_schema where type = 'table' and name in ('kysely_migration', 'job', 'entry')`;
 

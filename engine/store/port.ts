@@ -299,3 +299,9 @@ export class Damaged extends Error {
     this.seq = seq;
   }
 }
+
+/** Throws where the tables took a step that this version does not know. */
+export function refuseLater(taken: readonly string[], known: object): void {
+  const strange = taken.find((name) => !Object.hasOwn(known, name));
+  if (strange !== undefined) throw new NotKept(`A later version of nocool has written this database: ${strange}.`);
+}

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { checkShop, type ShopCheck } from './check.ts';
 import { copyShop } from './copy.ts';
-import { intoPlace, lookOver, take, withDraft, withStore } from './file.ts';
+import { intoPlace, isOlder, lookOver, take, withDraft, withStore } from './file.ts';
 import { isPostgres, openStore } from './open.ts';
 import { Damaged, NotKept } from './port.ts';
 import { guarded } from './sqlite/trouble.ts';
@@ -34,7 +34,8 @@ export async function restore(from: string, where: string, now: Date, allowed: A
   // Beside its later place, so that it gets there by its name alone; the backup may lie where nothing can be written.
   return withDraft(isPostgres(where) ? join(tmpdir(), 'nocool-restore') : where, async (draft) => {
     await take(from, draft);
-    const file = await lookOver(draft, from);
+    await isOlder(draft, from);
+    const file = await lookOver(draft);
     if (!allowed.damaged) refuse(file);
     const check = await withStore(draft, checkShop);
     const trouble = [...file, ...check.trouble];

@@ -217,6 +217,20 @@ describe('impact', () => {
     const { code, out } = await run('impact', file('changed/job.json', bytesOf(changed)));
     expect([code, out]).toEqual([1, expect.stringMatching(/FAN fail.* → .*FAN pass/)]);
   });
+  test('a record that does not fit its pages is named, and the others are gone over: 4', async () => {
+    const strange = rewritten(opened(good), (all) =>
+      all.map((e, i) =>
+        e.kind === 'answered' && all.findIndex((one) => one.kind === 'answered') === i
+          ? { ...e, body: { ...e.body, place: 'nowhere' } }
+          : e,
+      ),
+    );
+    mkdirSync(join(folder, 'mixed'));
+    file('mixed/a.json', bytesOf(strange));
+    file('mixed/b.json', Buffer.from(good));
+    const { code, err } = await run('impact', 'mixed');
+    expect([code, err]).toEqual([4, expect.stringMatching(/a\.json: .*\n1 finished jobs gone over; 0 verdicts/)]);
+  });
   test('over the database', async () => {
     const { code, err } = await run('impact');
     expect([code, err]).toEqual([0, expect.stringContaining('0 verdicts would change')]);

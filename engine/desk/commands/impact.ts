@@ -1,6 +1,7 @@
 /**
  * npm run impact: what the pages as they are now would have said of finished jobs. Exit codes: 0 no verdict would change ·
- * 1 some would (they are listed) · 2 wrong usage · 3 the database or a file can't be read · 4 a record is damaged.
+ * 1 some would (they are listed) · 2 wrong usage · 3 the database or a file can't be read · 4 a record is damaged, or
+ * does not fit its pages (it is named, and the others are gone over).
  */
 import { readFileSync, statSync } from 'node:fs';
 import { parseArgs } from 'node:util';
@@ -10,7 +11,7 @@ import { compile, type Machine } from '../../compile.ts';
 import { fingerprint } from '../../fingerprint.ts';
 import { filesAt } from '../../report/bulk.ts';
 import { flowOf, LARGEST, readJobFile } from '../../report/file.ts';
-import { impact, isFinished } from '../../report/impact.ts';
+import { type Impact, impact, isFinished } from '../../report/impact.ts';
 import { plain } from '../../report/line.ts';
 import type { Entry } from '../../schema.ts';
 import type { Manual } from '../../vocabulary.ts';
@@ -27,7 +28,8 @@ const HELP = `Goes over finished jobs on the pages as they are now, and lists th
   FILE       an exported job, or a folder of them; the database is then left alone
   --json     one JSON object a line for each verdict that would change
 
-Exit codes: 0 none would change, 1 some would, 2 wrong usage, 3 something can't be read, 4 a record is damaged.
+Exit codes: 0 none would change, 1 some would, 2 wrong usage, 3 something can't be read, 4 a record is damaged
+or does not fit its pages.
 `;
 const EXIT = { same: 0, changed: 1, usage: 2, notHad: 3, damaged: 4 } as const;
 const say = (line: string): void => void process.stdout.write(`${line}\n`);
@@ -98,28 +100,42 @@ async function main(argv: readonly string[]): Promise<number> {
       code = Math.max(code, trouble?.code ?? EXIT.damaged);
       continue;
     }
-    const { entries } = job;
-    const flow = flowOf(entries);
-    const newest = SHELF.find((m) => m.id === flow?.manual);
-    const own = SHELF.find((m) => fingerprint(m) === flow?.fingerprint);
-    if (!newest || !isFinished(own ? machineOf(own) : null, entries)) continue;
+    let found: Found | null;
+    try {
+      found = goneOver(job.entries, machineOf);
+    } catch (error) {
+      // A sound chain may hold what no page ever asked, in a file from anywhere: the next job is gone over all the same.
+      complain(`${job.name}: the record does not fit its pages: ${error instanceof Error ? error.message : error}`);
+      code = EXIT.damaged;
+      continue;
+    }
+    if (!found) continue;
     finished += 1;
-    const found = impact(machineOf(newest), entries);
     verdicts += found.changes.length;
     if (found.changes.length > 0) code = Math.max(code, EXIT.changed);
-    const versions = `${flow?.manual} ${flow?.version} → ${newest.version}`;
     for (const change of found.changes) {
       if (values.json) say(JSON.stringify({ job: job.name, ...change, ends: found.ends, dropped: found.dropped }));
       else
         say(
           plain(
-            `${job.name} (${versions}) ${change.place}: ${change.old ?? 'none'} → ${change.now ?? `none, stands at ${found.ends}`}`,
+            `${job.name} (${found.versions}) ${change.place}: ${change.old ?? 'none'} → ${change.now ?? `none, stands at ${found.ends}`}`,
           ),
         );
     }
   }
   complain(`${finished} finished jobs gone over; ${verdicts} verdicts would change.`);
   return code;
+}
+
+type Found = Impact & { readonly versions: string };
+/** Null where the job is not finished, or its manual is none of ours. */
+function goneOver(entries: readonly Entry[], machineOf: (manual: Manual) => Machine): Found | null {
+  const flow = flowOf(entries);
+  const newest = SHELF.find((m) => m.id === flow?.manual);
+  const own = SHELF.find((m) => fingerprint(m) === flow?.fingerprint);
+  if (!newest || !isFinished(own ? machineOf(own) : null, entries)) return null;
+  const versions = `${flow?.manual} ${flow?.version} → ${newest.version}`;
+  return { ...impact(machineOf(newest), entries), versions };
 }
 
 function unsound(entries: readonly Entry[]): { wrong: string; code: number } | null {

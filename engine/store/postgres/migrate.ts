@@ -1,9 +1,10 @@
 /** Brings the tables up to date, where they are not, and takes on the application's role, where there is one. */
 import { Kysely, Migrator, PostgresDialect } from 'kysely';
 import type pg from 'pg';
-import { NotKept } from '../port.ts';
-import { APP_ROLE } from './link.ts';
+import { NotKept, refuseLater } from '../port.ts';
+import { APP_ROLE, createLink } from './link.ts';
 import { MIGRATIONS } from './migrations.ts';
+import { asTrouble } from './trouble.ts';
 
 /** The names of the steps that were taken, or null where there are no tables yet. */
 async function taken(pool: pg.Pool): Promise<string[] | null> {
@@ -16,8 +17,7 @@ async function taken(pool: pg.Pool): Promise<string[] | null> {
 export async function migrate(pool: pg.Pool): Promise<void> {
   const names = Object.keys(MIGRATIONS);
   const before = await taken(pool);
-  const strange = before?.find((name) => !names.includes(name));
-  if (strange !== undefined) throw new Error(`a later version has written this database: ${strange}`);
+  refuseLater(before ?? [], MIGRATIONS);
   if (before?.length === names.length) return;
   // kysely takes a lock in the database, so that of several processes one migrates and the others find it done.
   const db = new Kysely<unknown>({ dialect: new PostgresDialect({ pool: lent(pool) }) });
@@ -26,6 +26,24 @@ export async function migrate(pool: pg.Pool): Promise<void> {
   if (isNoRight(error))
     throw new NotKept('The tables are of another version. Start once as the owner of the database.', { cause: error });
   if (error !== undefined) throw error;
+}
+
+/** For whoever only reads: the tables stay as they are. Rejects with NotKept where they are not of this version. */
+export async function refuseOther(url: string): Promise<void> {
+  const link = createLink(url, { connections: 1, statementMs: 10_000 });
+  try {
+    const before = await taken(link.pool);
+    if (before === null) throw new NotKept('There are no tables of nocool in this database.');
+    refuseLater(before, MIGRATIONS);
+    if (before.length < Object.keys(MIGRATIONS).length)
+      throw new NotKept(
+        'The tables are of an earlier version, and are left so. Start nocool once: it brings them up to date.',
+      );
+  } catch (error) {
+    throw asTrouble(error);
+  } finally {
+    await link.end();
+  }
 }
 
 /** The pool stays ours: kysely may not end it. */

@@ -4,7 +4,7 @@ import { dirname, resolve } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import Database from 'better-sqlite3';
 import { Kysely, Migrator, SqliteDialect } from 'kysely';
-import { NotKept, type Store } from '../port.ts';
+import { NotKept, refuseLater, type Store } from '../port.ts';
 import { createBoard, fillBoard } from './board.ts';
 import { createCommits } from './commits.ts';
 import { createCounts } from './counts.ts';
@@ -85,11 +85,21 @@ async function toWal(db: Database.Database): Promise<void> {
   }
 }
 
+/** Whether its tables are still to be brought up to date. Throws NotKept where a later version has written it. */
+export function isBehind(db: Database.Database): boolean {
+  const known = `select count(*) from sqlite_schema where type = 'table' and name = 'kysely_migration'`;
+  const taken =
+    db.prepare(known).pluck().get() === 1 ? db.prepare('select name from kysely_migration').pluck().all() : [];
+  refuseLater(taken.map(String), MIGRATIONS);
+  return taken.length < Object.keys(MIGRATIONS).length;
+}
+
 /** In one immediate transaction of our own: kysely takes no lock on SQLite, and two processes may start at once. */
 async function migrate(db: Database.Database): Promise<void> {
   const kysely = new Kysely<unknown>({ dialect: new SqliteDialect({ database: db }) });
   const provider = { getMigrations: async () => MIGRATIONS };
   db.exec('begin immediate');
+  isBehind(db);
   const { error } = await new Migrator({ db: kysely, provider, disableTransactions: true }).migrateToLatest();
   if (error !== undefined) throw error;
   fillBoard(db);
