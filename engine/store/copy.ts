@@ -1,4 +1,4 @@
-/** A whole shop from one database to another. Broken off and begun again, it goes on where it was. */
+/** A whole shop from one database to another. Broken off and begun again, it goes on where it was; what was removed since goes there too. */
 import type { Entry, Text } from '../schema.ts';
 import { countsIn } from './appends.ts';
 import { cutOff, everyJob, found, refsIn, type ShopCheck } from './check.ts';
@@ -20,11 +20,9 @@ export async function copyShop(from: Store, to: Store, allowed: { damaged?: bool
   const known = new Set(jobs.map(({ job }) => job));
   const strange = (await to.jobs()).find(({ job }) => !known.has(job));
   if (strange) throw new NotKept(`The other database holds a job of its own: ${strange.job}.`);
-  const rows = await from.shop();
-  const people = new Set(rows.people.map(({ id }) => id));
+  const people = new Set((await from.people()).map(({ id }) => id));
   if ((await to.people()).some(({ id }) => !people.has(id)))
     throw new NotKept('The other database holds people of its own.');
-  await to.saveShop(rows);
   const list = await can(from.board(Number.MAX_SAFE_INTEGER));
   const cards = new Map((list ?? []).map((row) => [row.job, row]));
   // The oldest first, so that the list has the same order there.
@@ -43,6 +41,9 @@ export async function copyShop(from: Store, to: Store, allowed: { damaged?: bool
     const bytes = await can(from.photo(hash));
     if (bytes) await to.savePhoto(bytes);
   }
+  await to.onlyPhotos(photos);
+  // Last: where a job is refused, those who are signed in there stay so.
+  await to.saveShop(await from.shop());
   return { jobs: jobs.length, entries, photos: photos.length, trouble };
 }
 
@@ -62,7 +63,17 @@ async function copyJob({ job, lastSeq }: JobRow, from: Store, to: Store, row: Bo
     else if ((await to.append(job, seq, entries, texts, last ? summary : undefined)) === 'conflict')
       throw new NotKept(`Somebody writes to job ${job} in the other database.`);
   }
-  if (alike(await to.read(job)) !== alike(pages)) throw new Damaged('The copy reads differently.', job);
+  const copy = await to.read(job);
+  const refs = new Set(pages.texts.map(({ ref }) => ref));
+  if (copy.texts.some(({ ref }) => !refs.has(ref))) {
+    await to.onlyWords(job, [...refs]);
+    if (summary) await to.saveSummary(job, pages.entries.length, summary);
+  }
+  const words = copy.texts.filter(({ ref }) => refs.has(ref));
+  if (words.length < refs.size)
+    throw new NotKept(`Words of job ${job} were removed in the other database. They are not brought back.`);
+  if (alike({ entries: copy.entries, texts: words }) !== alike(pages))
+    throw new Damaged('The copy reads differently.', job);
   // What is left of it is there all the same.
   const cut = cutOff(job, lastSeq, pages);
   if (cut.length > 0) throw new Damaged(cut.join('\n'));

@@ -12,7 +12,7 @@ import {
 } from 'node:fs';
 import { dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
-import { NotKept, type Store } from './port.ts';
+import { Damaged, NotKept, type Store } from './port.ts';
 import { isBehind, openSqlite } from './sqlite/open.ts';
 import { asTrouble, guarded } from './sqlite/trouble.ts';
 
@@ -123,4 +123,23 @@ function flush(path: string): void {
   const handle = openSync(path, 'r');
   fsyncSync(handle);
   closeSync(handle);
+}
+
+/** Nobody else has it open, and nobody opens it meanwhile: what they would write there would be lost. Ends with its close. */
+export function hold(file: string): Database.Database {
+  const db = new Database(file, { timeout: 500 });
+  try {
+    // Leaving WAL takes the whole file for oneself; it fails where anybody else has it open, idle or not.
+    if (db.pragma('journal_mode = delete', { simple: true }) !== 'delete') throw new Error('still in use');
+    db.pragma('locking_mode = exclusive');
+    // In this mode what was locked once stays so.
+    db.exec('begin exclusive; commit');
+    return db;
+  } catch (error) {
+    db.close();
+    const trouble = asTrouble(error);
+    throw trouble instanceof Damaged
+      ? trouble
+      : new NotKept('The database is in use. Stop nocool first.', { cause: error });
+  }
 }

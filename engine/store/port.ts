@@ -269,9 +269,17 @@ export interface Store {
   setMeta(key: string, value: string): Promise<void>;
   /** Sets it where it isn't set, and gives what is set then: of many at once, in whatever process, all get the same. */
   claim(key: string, value: string): Promise<string>;
-  /** All of it, for a copy; and all of it added or replaced, as it is. */
+  /** All of it, for a copy. */
   shop(): Promise<ShopRows>;
+  /**
+   * All of it as it is there. People, settings, sheets and small facts are added or replaced: none of them ever goes. Links,
+   * sessions, shares, sayings and how far a chat has heard are these and no others.
+   */
   saveShop(rows: ShopRows): Promise<void>;
+  /** For a copy: of this job's words these stay, and what was made of the others goes with them. How many went. */
+  onlyWords(job: string, refs: readonly string[]): Promise<number>;
+  /** For a copy: of all photos these stay. How many went. */
+  onlyPhotos(hashes: readonly string[]): Promise<number>;
 
   /** Keeps what waits, then lets go of the database. */
   close(): Promise<void>;

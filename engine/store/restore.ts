@@ -2,10 +2,10 @@
 import { copyFileSync, existsSync, linkSync, realpathSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import Database from 'better-sqlite3';
+import type Database from 'better-sqlite3';
 import { checkShop, type ShopCheck } from './check.ts';
 import { copyShop } from './copy.ts';
-import { intoPlace, isOlder, lookOver, take, withDraft, withStore } from './file.ts';
+import { hold, intoPlace, isOlder, lookOver, take, withDraft, withStore } from './file.ts';
 import { isPostgres, openStore } from './open.ts';
 import { Damaged, NotKept } from './port.ts';
 import { guarded } from './sqlite/trouble.ts';
@@ -24,7 +24,8 @@ export interface Allowed {
 
 /**
  * @param from the backup, which is only read
- * @param where the database in use: a file that nobody may have open, or the address of a PostgreSQL database without jobs
+ * @param where the database in use: a file that nobody may have open, or the address of a PostgreSQL database that
+ *   nobody has open either and that holds no job, or those that a restore of this backup left there when it was broken off
  * @param now for the name under which the database that was there is kept
  */
 export async function restore(from: string, where: string, now: Date, allowed: Allowed = {}): Promise<Restored> {
@@ -52,9 +53,11 @@ function refuse(trouble: readonly string[]): void {
 }
 
 async function intoPostgres(draft: string, where: string, allowed: Allowed): Promise<null> {
+  const { refuseInUse } = await import('./postgres/alone.ts');
+  await refuseInUse(where);
   const to = await openStore(where);
   try {
-    if ((await to.jobs()).length > 0) throw new NotKept('The database holds jobs. Restore into an empty one.');
+    // Begun and broken off, it goes on; a database that holds anything else is refused there.
     await withStore(draft, (from) => copyShop(from, to, allowed));
     return null;
   } finally {
@@ -70,7 +73,7 @@ function replace(draft: string, file: string, now: Date, some: boolean): string 
   }
   const before = `${file}.before-${now.toISOString().replace(/\..*$/, '').replaceAll(':', '')}`;
   if (existsSync(before)) throw new NotKept(`There is a file ${before} already.`);
-  const held = hold(file);
+  const held = holdOrDamaged(file);
   try {
     const jobs = some && held ? jobsIn(held) : 0;
     if (jobs > 0)
@@ -107,20 +110,12 @@ function alsoAs(file: string, name: string): void {
   }
 }
 
-/** Nobody else has it open, and nobody opens it meanwhile: what they would write there would be lost. */
-function hold(file: string): Database.Database | null {
-  const db = new Database(file, { timeout: 500 });
+/** A damaged file is why one restores: it is put aside as it is. */
+function holdOrDamaged(file: string): Database.Database | null {
   try {
-    // Leaving WAL takes the whole file for oneself; it fails where anybody else has it open, idle or not.
-    if (db.pragma('journal_mode = delete', { simple: true }) !== 'delete') throw new Error('still in use');
-    db.pragma('locking_mode = exclusive');
-    db.exec('begin exclusive');
-    return db;
+    return hold(file);
   } catch (error) {
-    db.close();
-    const code = error instanceof Database.SqliteError ? error.code : '';
-    // A damaged file is why one restores: it is put aside as it is.
-    if (code.startsWith('SQLITE_CORRUPT') || code.startsWith('SQLITE_NOTADB')) return null;
-    throw new NotKept('The database is in use. Stop nocool first.', { cause: error });
+    if (error instanceof Damaged) return null;
+    throw error;
   }
 }

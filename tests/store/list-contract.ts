@@ -326,6 +326,21 @@ export function listContract(name: string, makeGround: () => Promise<Ground>): v
       expect((await checkShop(store)).trouble).toEqual([`The photo ${a.slice(0, 12)} is damaged.`]);
     });
 
+    test('for a copy: of words and photos only those that are named stay, with what was made of them', async () => {
+      const [a, b] = [await begin('a', 3, true), await begin('b', 1, true)];
+      const photo = await store.savePhoto(Buffer.from('one'));
+      await store.savePhoto(Buffer.from('two'));
+      const refs = a.texts.map(({ ref }) => ref);
+      expect([await store.onlyWords('a', refs), await store.onlyWords('nowhere', [])]).toEqual([0, 0]);
+      expect((await line())[0]).toEqual(['a', 3, true, 'the card of a']);
+      expect(await store.onlyWords('a', refs.slice(0, 1))).toBe(2);
+      expect(await store.read('a')).toEqual({ entries: a.entries, texts: a.texts.slice(0, 1) });
+      expect(await store.read('b')).toEqual(b);
+      expect((await line()).find(([job]) => job === 'a')).toEqual(['a', 3, false, null]);
+      expect([await store.onlyPhotos([photo]), await store.photos()]).toEqual([1, [photo]]);
+      expect(await store.onlyPhotos([])).toBe(1);
+    });
+
     test('entries cut off at the end, with their photo, are found and said', async () => {
       const hash = await store.savePhoto(Buffer.from('the plate'));
       for (const job of ['a', 'b', 'c']) {

@@ -208,8 +208,13 @@ describe('restoring', () => {
     expect((await restore(file, `${shop.folder}/new.db`, NOW)).before).toBeNull();
     expect(await everything(await keep(openSqlite(`${shop.folder}/new.db`)))).toBe(then);
     await restore(file, postgres.url, NOW);
-    expect(await everything(await keep(postgres.open()))).toBe(then);
-    expect(String(await fail(restore(file, postgres.url, NOW)))).toContain('Restore into an empty one');
+    const there = await keep(postgres.open());
+    expect(await everything(there)).toBe(then);
+    expect(String(await fail(restore(file, postgres.url, NOW)))).toContain('Stop nocool first');
+    const own = record('own', 1);
+    await there.create('own', own.entries, own.texts);
+    await closeAll();
+    expect(String(await fail(restore(file, postgres.url, NOW)))).toContain('holds a job of its own: own');
   });
 
   test('replaces nothing where the backup is damaged', async () => {

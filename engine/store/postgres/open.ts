@@ -5,6 +5,7 @@ import { createCounts } from './counts.ts';
 import { createFeed } from './feed.ts';
 import { createForget } from './forget.ts';
 import { createJournal } from './journal.ts';
+import { createKept } from './kept.ts';
 import { APP_ROLE, createLink } from './link.ts';
 import { mayActAsApp, migrate } from './migrate.ts';
 import { createPhotos } from './photos.ts';
@@ -44,6 +45,7 @@ export async function openPostgres(
       ...createShares(link),
       ...createCounts(link),
       ...createForget(link),
+      ...createKept(link),
       ...journal,
       watch: watchers.watch,
       async close() {

@@ -133,6 +133,7 @@ export function createShop(link: Link): Shop {
     async saveShop(rows: ShopRows) {
       const of = (name: keyof typeof PUT, ...values: unknown[]) => ({ text: PUT[name], values });
       await link.together([
+        ...['link', 'session', 'share', 'saying', 'heard'].map((t) => ({ text: `delete from ${t}`, values: [] })),
         ...rows.people.map((p) => of('person', p.id, JSON.stringify(p))),
         ...(rows.settings ? [of('settings', 1, JSON.stringify(rows.settings))] : []),
         ...rows.sheets.map((s) => of('sheet', s.list, s.id, s.version, JSON.stringify(s.body))),

@@ -11,6 +11,7 @@ import { createCounts } from './counts.ts';
 import { createEnds } from './ends.ts';
 import { createForget } from './forget.ts';
 import { createJournal } from './journal.ts';
+import { createKept } from './kept.ts';
 import { MIGRATIONS } from './migrations.ts';
 import { createPhotos } from './photos.ts';
 import { createReading } from './reading.ts';
@@ -32,6 +33,10 @@ export async function openSqlite(file: string, options: { busyMs?: number } = {}
     makeFolder(dirname(resolve(file)));
     return new Database(file, { timeout: options.busyMs ?? 2000 });
   });
+  return openHeld(db);
+}
+/** The same on a connection that is there already, and that is closed where it can't be opened. */
+export async function openHeld(db: Database.Database): Promise<Store> {
   try {
     return await storeOn(db);
   } catch (error) {
@@ -65,6 +70,7 @@ export async function storeOn(db: Database.Database): Promise<Store> {
     ...createShares(db, commits),
     ...createCounts(db),
     ...createForget(db, ends),
+    ...createKept(db, commits),
     ...createJournal(db, commits, ends),
     close: () => guarded(close),
   };

@@ -13,7 +13,10 @@ import { soughtWriter } from './sought.ts';
 import { guarded } from './trouble.ts';
 
 /** The methods of the shop; the rest of the port is about jobs. */
-export type Shop = Omit<Store, JobMethod | keyof Sayings | keyof Shares | 'savePhoto' | 'photo' | 'photos'>;
+export type Shop = Omit<
+  Store,
+  JobMethod | keyof Sayings | keyof Shares | 'savePhoto' | 'photo' | 'photos' | 'onlyWords' | 'onlyPhotos'
+>;
 type JobMethod =
   | ('create' | 'read' | 'readAfter' | 'append' | 'byClient' | 'jobs' | 'watch' | 'close')
   | (
@@ -87,7 +90,9 @@ export function createShop(db: Database, commits: Commits, ends: Ends): Shop {
   );
   const putSheet = db.prepare(`insert into sheet (list, id, version, body) values (?, ?, ?, ?)
     on conflict do update set version = excluded.version, body = excluded.body`);
+  const clear = ['link', 'session', 'share', 'saying', 'heard'].map((table) => db.prepare(`delete from ${table}`));
   const saveShop = (rows: ShopRows): void => {
+    for (const table of clear) table.run();
     for (const p of rows.people) savePerson.run(p.id, JSON.stringify(p));
     if (rows.settings) saveSettings.run(1, JSON.stringify(rows.settings));
     for (const s of rows.sheets) {
