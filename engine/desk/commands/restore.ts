@@ -4,8 +4,8 @@
  *
  * --empty: also a backup without a job in place of a shop that has some. --damaged: also a backup of which something is
  * damaged; each is listed, and what can't be read is not in the shop. Exit codes: 0 restored · 2 wrong usage · 3 the database
- * is in use or can't be written, FILE is no database of nocool, or a PostgreSQL database holds what FILE does not · 4 the backup is damaged
- * (nothing was replaced) · 5 restored with --damaged, and something is damaged.
+ * is in use or can't be written, FILE is no database of nocool, or a PostgreSQL database holds what FILE does not · 4 the
+ * backup is damaged (nothing was replaced) · 5 restored with --damaged, and something is damaged.
  */
 import { nameOf } from '../../store/index.ts';
 import { restore } from '../../store/restore.ts';
