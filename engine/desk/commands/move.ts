@@ -2,7 +2,8 @@
  * npm run move -- FROM TO [--damaged]: the whole shop into another database, each a file or a postgres:// address. Every job
  * is read back and compared. Broken off, it goes on when it is run again; what was removed or revoked in FROM since goes from
  * TO as well. Stop the server first: nobody may have either open. --damaged: what can't be read is left out and listed. Exit
- * codes: 0 moved · 2 wrong usage · 3 a database can't be had or is in use, or TO holds what FROM does not · 4 a job does not verify · 5 moved with --damaged, and something is damaged.
+ * codes: 0 moved · 2 wrong usage · 3 a database can't be had or is in use, or TO holds what FROM does not · 4 a job
+ * does not verify · 5 moved with --damaged, and something is damaged.
  */
 import { nameOf } from '../../store/index.ts';
 import { move } from '../../store/move.ts';
