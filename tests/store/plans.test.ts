@@ -152,7 +152,14 @@ test('PostgreSQL: with thousands of jobs there, no table is gone through in a da
     [SQL.ends, [['filler-1']]],
     [FIND.jobs(2), ['w123', 'w123\uffff', 'w1234', 'w1234\uffff', 30]],
     [FIND.units(1), ['w123', 'w123\uffff', 6]],
-    [SQL.since, ['1000000']],
+    [SQL.since, [['1000000'], [null]]],
+    [
+      SQL.since,
+      [
+        ['700', '701', '999999', '1000000'],
+        ['700', '701', '999999', null],
+      ],
+    ],
   ];
   for (const [sql, values] of asked) expect(await plan(sql, values)).not.toContain('Seq Scan');
   expect(await plan('select * from entry where client = $1', ['c'])).toContain('Seq Scan on entry');

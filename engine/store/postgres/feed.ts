@@ -3,8 +3,7 @@
  * is, is read. So a notification that is lost costs time and nothing else: the next one, the next turn of the clock or
  * the next connection reads on from the same place.
  *
- * The place is a horizon: every transaction below it had ended when it was read. Entries at or above it are read again
- * until it has passed them, and told once.
+ * The place is a snapshot: what it showed was told, what it did not show is read, once.
  */
 import type pg from 'pg';
 import type { Entry } from '../../schema.ts';
@@ -22,29 +21,48 @@ export interface Feed {
 const TICK = 2_000;
 const AGAIN = 250;
 
+/** What a snapshot did not show, as ranges of transactions; the last of a range is null where it has no end. */
+interface Unseen {
+  readonly first: readonly string[];
+  readonly last: readonly (string | null)[];
+}
+function unseenBy(snapshot: string): Unseen {
+  const [, end = '0', under = ''] = snapshot.split(':');
+  const running = under === '' ? [] : under.split(',');
+  return { first: [...running, end], last: [...running, null] };
+}
+
+/** Null for a row of which no entry can be made: whoever reads that job is told so, and all others go on hearing. */
+function legible(job: string, row: unknown[]): Entry | null {
+  try {
+    return toEntries(job, [row], null)[0] ?? null;
+  } catch {
+    return null;
+  }
+}
+
 export async function createFeed(link: Link, watchers: Watchers): Promise<Feed> {
-  let [[horizon] = ['0']] = await link.read<[string]>('horizon', SQL.horizon);
-  /** Up to which entry each job was told, and the transaction of that entry: forgotten once the horizon is past it. */
-  const told = new Map<string, { seq: number; xid: bigint }>();
+  const now = async (): Promise<Unseen> => unseenBy((await link.read<[string]>('now', SQL.now))[0]?.[0] ?? '');
+  let unseen = await now();
   let [running, next]: [Promise<void> | null, Promise<void> | null] = [null, null];
   let stopped = false;
 
   async function look(): Promise<void> {
     if (!watchers.any()) {
-      const [row] = await link.read<[string]>('horizon', SQL.horizon);
-      if (row && !watchers.any()) horizon = row[0];
+      const at = await now();
+      if (!watchers.any()) unseen = at;
       return;
     }
-    const rows = await link.read<[string, string | null, string, ...unknown[]]>('since', SQL.since, [horizon]);
-    for (const [, xid, job, ...entry] of rows) {
-      if (xid === null) continue;
-      const [found] = toEntries(job, [entry], null);
-      if (!found || found.seq <= (told.get(job)?.seq ?? 0)) continue;
-      told.set(job, { seq: found.seq, xid: BigInt(xid) });
-      watchers.tell(job, found as Entry);
+    const rows = await link.read<[now: string, job: string | null, ...unknown[]]>('since', SQL.since, [
+      unseen.first,
+      unseen.last,
+    ]);
+    // First, so that whatever becomes of these, nothing is told twice.
+    if (rows[0]) unseen = unseenBy(rows[0][0]);
+    for (const [, job, ...entry] of rows) {
+      const found = job === null ? null : legible(job, entry);
+      if (job !== null && found) watchers.tell(job, found);
     }
-    horizon = rows[0]?.[0] ?? horizon;
-    for (const [job, { xid }] of told) if (xid < BigInt(horizon)) told.delete(job);
   }
   function poll(): Promise<void> {
     if (!running) {

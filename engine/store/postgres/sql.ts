@@ -56,9 +56,21 @@ export const SQL = {
         as s (token, list, id, seq) group by token, list, id order by token, list, id
       on conflict do nothing)
     select pg_notify($30, '')`,
-  /** How far everything is committed; the entries from the horizon of the last time on, those seen already included. */
-  horizon: 'select pg_snapshot_xmin(pg_current_snapshot())::text',
-  since: `select here.xmin::text, entry.xid::text, job.id, ${OF_ENTRY.join(', ')}
-    from (select pg_snapshot_xmin(pg_current_snapshot()) as xmin) as here
-    left join (entry join job on job.key = entry.job) on entry.xid >= $1::xid8 order by entry.job, entry.seq`,
+  /** What is visible at this moment: `xmin:xmax:running,running`, by numbers of transactions. */
+  now: 'select pg_current_snapshot()::text',
+  /**
+   * What is visible now and was not in a snapshot before: of transactions that were running then, or had not begun. Each
+   * is a range of numbers from $1 to $2, null for the end of all. So nothing is read twice, however long a transaction
+   * stays open anywhere in the cluster. A database restored from a dump brings numbers of another cluster: they may be
+   * higher than any here, and where they are not, the row's own `xmin` says that another transaction has written it.
+   * Ranges by themselves (`offset 0`), because of a range the planner expects few rows: also a plan that it made when the
+   * tables were small, and keeps, goes by the index.
+   */
+  since: `select here.now::text, job.id, ${OF_ENTRY.join(', ')}
+    from (select pg_current_snapshot() as now) as here
+    left join (unnest($1::xid8[], $2::xid8[]) as gap (first, last)
+      cross join lateral (select * from entry where xid >= gap.first
+        and xid <= coalesce(gap.last, pg_snapshot_xmax(pg_current_snapshot())) and xid::xid = xmin offset 0) as entry
+      join job on job.key = entry.job) on true
+    order by entry.job, entry.seq`,
 } as const;
