@@ -1,5 +1,6 @@
 /** What both databases say of an append before they write it. */
 import type { Entry, Text } from '../schema.ts';
+import { photosNamed } from './forgotten.ts';
 import type { Count, Counts, Store, Summary } from './port.ts';
 import { json } from './rows.ts';
 
@@ -42,6 +43,14 @@ export function lineOf({
   if (!end) return null;
   const review = summary ? (summary.review ?? null) : 0;
   return [end.seq, end.at, summary?.closed ? 1 : 0, summary?.card ?? null, review, countsText(summary?.counts)];
+}
+
+export type PhotoRow = [photo: string, job: string, seq: number];
+/** The photos that its entries name, each with the last entry that does. */
+export function photosIn({ job, entries }: Append): PhotoRow[] {
+  const rows = new Map<string, PhotoRow>();
+  for (const { body, seq } of entries) for (const photo of photosNamed(body)) rows.set(photo, [photo, job, seq]);
+  return [...rows.values()];
 }
 
 /** The port's two methods that write entries, on one that takes any append. */

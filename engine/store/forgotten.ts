@@ -5,6 +5,11 @@ import { json } from './rows.ts';
 
 /** Under this name the shop’s notes count the removals. */
 export const FORGETS = 'forgets';
+/**
+ * Under this beginning and a job's id they say up to which entry it was forgotten. A copy takes the notes along, so what
+ * was forgotten here is forgotten there.
+ */
+export const FORGOTTEN = 'forgotten:';
 
 /** The id stays, because entries name it and an entry is never changed. Nobody signs in under it again. */
 export const forgotten = ({ chats: _, ...person }: Person): Person => ({

@@ -189,8 +189,9 @@ export interface Store {
   saveSummary(job: string, seq: number, summary: Summary): Promise<void>;
   /**
    * Removes words for good, with their salt; entries keep the salted hash, and every chain still verifies. Of a job also
-   * its photos and shares, and the name on the sheet of the unit that it was about; of a person
-   * also name, initials, meter, links and sessions; the id stays, since it is in the entries. How many texts went.
+   * its photos, unless a job that is not forgotten names them too, its shares, and the name on the sheet of the unit that
+   * it was about; of a person also name, initials, meter, links and sessions; the id stays, since it is in the entries.
+   * How many texts went.
    */
   forget(whose: Whose): Promise<number>;
   /** How many times words were removed: whoever holds some in memory reads them anew after each. */

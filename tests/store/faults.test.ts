@@ -204,7 +204,14 @@ describe('damage is not trouble and not a bug', () => {
     expect(again).toBeInstanceOf(Damaged);
   });
 
-  test('one page of many: the jobs on it are named, all others are read, the list still comes', async () => {
+  test.each([
+    [''],
+    // Before what later versions have looked up in the entries.
+    [
+      `drop table photo_of_job; delete from kysely_migration where name like '%-photos-of-jobs';
+      delete from meta where key = 'photos'`,
+    ],
+  ])('one page of many: the jobs on it are named, all others are read, the list still comes. %s', async (earlier) => {
     const kept = await ground.open();
     const jobs = Array.from({ length: 60 }, (_, i) => `job-${i}`);
     for (const job of jobs) {
@@ -213,6 +220,7 @@ describe('damage is not trouble and not a bug', () => {
     }
     await kept.close();
     const db = new Database(ground.file);
+    db.exec(earlier);
     const leaf = `select pageno from dbstat where name = 'entry' and pagetype = 'leaf' limit 1 offset 3`;
     const page = Number(db.prepare(leaf).pluck().get());
     db.close();

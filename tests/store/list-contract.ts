@@ -184,6 +184,8 @@ export function listContract(name: string, makeGround: () => Promise<Ground>): v
         }
         await store.forget({ job: 'a' });
         expect(await store.photo(hash)).not.toBeNull();
+        await store.forget({ job: 'b' });
+        expect(await store.photo(hash)).toBeNull();
       });
 
       test('each removal is counted, also for a process that only looks on', async () => {

@@ -15,6 +15,7 @@ import { personOf } from '../desk/shop.ts';
 import { PEOPLE } from '../people.ts';
 import { postgresGround } from './postgres-ground.ts';
 import { sqliteGround } from './sqlite-ground.ts';
+import { pictured, record } from './written.ts';
 
 /** What a server does all day, from signing in to the list of calls. */
 async function aDay(store: Store): Promise<void> {
@@ -60,6 +61,17 @@ async function aDay(store: Store): Promise<void> {
   await store.endSession('session');
   stop();
 }
+/** Two jobs name a photo, and one of them is forgotten. */
+async function forgetting(store: Store): Promise<void> {
+  const hash = await store.savePhoto(Buffer.from('of two'));
+  for (const job of ['p', 'q']) {
+    const [first] = record(job, 1).entries;
+    if (first) await store.create(job, [first], []);
+    if (first) await store.append(job, 1, pictured(job, first, hash), []);
+  }
+  await store.forget({ job: 'p' });
+  expect(await store.photo(hash)).not.toBeNull();
+}
 /** These have one row, or one for each of a crew; everything of theirs is wanted whenever any is. */
 const SMALL = /\b(person|settings|kysely_\w+)\b/;
 
@@ -72,6 +84,11 @@ test('SQLite: of all statements of a day, none scans a table', async () => {
   const store = await storeOn(db);
   ran.clear();
   await aDay(store);
+  // An append that names no photo asks nothing about photos.
+  const ofPhotos = (): string[] => [...ran].filter((sql) => sql.includes('photo_of_job'));
+  expect(ofPhotos()).toEqual([]);
+  await forgetting(store);
+  expect(ofPhotos().length).toBeGreaterThan(2);
   const statements = [...ran].filter((sql) => /^\s*(select|insert|update|delete)/i.test(sql));
   expect(statements.length).toBeGreaterThan(25);
   const scans = statements.flatMap((sql) =>
@@ -101,6 +118,7 @@ test('PostgreSQL: with thousands of jobs there, no table is gone through in a da
     insert into session select n, 'ines', '2099' from generate_series(1, 4000) as n;
     insert into link select n, 'ines', '2099' from generate_series(1, 4000) as n;
     insert into meta select n, '' from generate_series(1, 4000) as n;
+    insert into photo_of_job select n, n, 1 from generate_series(1, 4000) as n;
     insert into photo select n, '' from generate_series(1, 4000) as n;
     insert into sheet select 'truck', n, 1, '{"name":"","items":[],"applied":{}}' from generate_series(1, 4000) as n;
     insert into saying (id, chat, lane, body, at) select 's' || n, 'c', n, '{}', n from generate_series(1, 4000) as n;
@@ -127,6 +145,7 @@ test('PostgreSQL: with thousands of jobs there, no table is gone through in a da
   const opening = await scans();
   const day = await openPostgres(ground.url);
   await aDay(day);
+  await forgetting(day);
   await day.close();
   const after = (await scans()) as { relname: string; seq_scan: string }[];
   const grown = (from: unknown, to: unknown): [string, number][] =>
@@ -152,6 +171,8 @@ test('PostgreSQL: with thousands of jobs there, no table is gone through in a da
     [SQL.ends, [['filler-1']]],
     [FIND.jobs(2), ['w123', 'w123\uffff', 'w1234', 'w1234\uffff', 30]],
     [FIND.units(1), ['w123', 'w123\uffff', 6]],
+    [SQL.forgotten, ['filler-1']],
+    [SQL.forgetPhotos, [['1', '2', '3'], 'filler-1']],
     [SQL.since, [['1000000'], [null]]],
     [
       SQL.since,

@@ -222,7 +222,7 @@ describe('trouble is said in words, and nothing of it is kept', () => {
     await client.connect();
     await client.query(`insert into kysely_migration values ('999-later', '2027-01-01T00:00:00.000Z')`);
     await client.end();
-    await expect(openPostgres(url)).rejects.toThrow('a later version has written this database: 999-later');
+    await expect(openPostgres(url)).rejects.toThrow('A later version of nocool has written this database: 999-later');
   });
 });
 

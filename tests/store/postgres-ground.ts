@@ -28,7 +28,8 @@ async function ask(url: string, statement: string): Promise<unknown[]> {
   }
 }
 
-const TABLES = 'job, entry, words, board, photo, person, settings, sheet, link, session, meta, saying, heard';
+const TABLES =
+  'job, entry, photo_of_job, words, board, photo, person, settings, sheet, link, session, meta, saying, heard';
 /** Past every trigger, as only a superuser can. */
 const EMPTY = `set session_replication_role = replica; truncate ${TABLES} restart identity`;
 const idle: string[] = [];

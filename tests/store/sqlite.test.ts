@@ -4,11 +4,13 @@ import { openSqlite } from '../../engine/store/index.ts';
 import { storeOn } from '../../engine/store/sqlite/open.ts';
 import { storeContract } from './contract.ts';
 import { listContract } from './list-contract.ts';
+import { photoContract } from './photo-contract.ts';
 import { type SqliteGround, sqliteGround } from './sqlite-ground.ts';
 import { record, written } from './written.ts';
 
 storeContract('SQLite', sqliteGround);
 listContract('SQLite', sqliteGround);
+photoContract('SQLite', sqliteGround);
 
 describe('SQLite in particular', () => {
   let ground: SqliteGround;

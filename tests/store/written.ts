@@ -27,6 +27,13 @@ export function written(
   return { entries: seal([draft], head), texts: [row] };
 }
 
+/** An answer that names a photo. */
+export function pictured(job: string, last: Entry, ...hashes: string[]): Entry[] {
+  const parts = Object.fromEntries(hashes.map((hash, i) => [`photo${i}`, { kind: 'photo' as const, hash }]));
+  const head = { job, seq: last.seq, prev: last.hash, by: 'ines', at: last.at, said: null, client: `p${++count}` };
+  return seal([{ kind: 'answered', body: { place: 'p', parts } }], head);
+}
+
 /** A whole record of so many entries. */
 export function record(job: string, entries: number): Written {
   const whole: Written = { entries: [], texts: [] };

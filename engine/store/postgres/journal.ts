@@ -3,7 +3,7 @@
  * the flush and the way to the database cost more than everything else. Each is answered only after its commit.
  */
 import { setTimeout } from 'node:timers/promises';
-import { type Append, endOf, follows, lineOf, writing } from '../appends.ts';
+import { type Append, endOf, follows, lineOf, photosIn, writing } from '../appends.ts';
 import type { Store } from '../port.ts';
 import { fromText, toRow } from '../rows.ts';
 import { soughtIn } from '../sought.ts';
@@ -85,7 +85,10 @@ export function createJournal(link: Link, feed: Feed, watchers: Watchers): Journ
     const known = new Set(ends.keys());
     const outcomes = batch.map((one) => foresee(one, ends));
     const kept = batch.filter((_, i) => outcomes[i] === 'kept');
-    if (kept.length > 0) await link.once('append', SQL.append, parameters(kept, known));
+    const photos = kept.flatMap(photosIn);
+    if (photos.length > 0)
+      await link.once('append-photos', SQL.appendPhotos, [...parameters(kept, known), ...columns(photos, 3)]);
+    else if (kept.length > 0) await link.once('append', SQL.append, parameters(kept, known));
     return outcomes;
   }
 

@@ -17,6 +17,11 @@ export interface Link {
   once<T extends unknown[]>(name: string, text: string, values?: readonly unknown[]): Promise<T[]>;
   /** Several statements that all happen or none. */
   together(statements: readonly { text: string; values: readonly unknown[] }[]): Promise<number[]>;
+  /**
+   * Whatever the work asks happens, or nothing of it. On a connection of its own, without a limit of time: for what is rare
+   * and may take long.
+   */
+  long<T>(work: (ask: Ask) => Promise<T>): Promise<T>;
   /** A connection of its own, for listening. */
   alone(): pg.Client;
   readonly pool: pg.Pool;
@@ -24,6 +29,12 @@ export interface Link {
   actAs(role: string): void;
   end(): Promise<void>;
 }
+
+/** The rows that a statement gives, and how many it touched. */
+export type Ask = <T extends unknown[]>(
+  text: string,
+  values: readonly unknown[],
+) => Promise<{ rows: T[]; count: number }>;
 
 export interface Limits {
   /** Connections of this process, one more listens. */
@@ -50,12 +61,13 @@ export function createLink(url: string, limits: Limits): Link {
 
   let role: string | null = null;
   const ready = new WeakMap<pg.PoolClient, string | null>();
+  // On, whatever the server is set to: an acknowledged reply survives a power cut.
+  const asWho = (): string => `set synchronous_commit = on${role === null ? '' : `; set role ${role}`}`;
   const connect = async (): Promise<pg.PoolClient> => {
     const client = await pool.connect();
     if (ready.get(client) === role) return client;
     try {
-      // On, whatever the server is set to: an acknowledged reply survives a power cut.
-      await client.query(`set synchronous_commit = on${role === null ? '' : `; set role ${role}`}`);
+      await client.query(asWho());
     } catch (error) {
       client.release(true);
       throw error;
@@ -109,6 +121,25 @@ export function createLink(url: string, limits: Limits): Link {
         // Let go of the connection with whatever is open on it: the database undoes that by itself.
         client.release(true);
         throw asTrouble(error);
+      }
+    },
+    async long(work) {
+      const client = new pg.Client({ ...config, statement_timeout: 0, query_timeout: undefined });
+      client.on('error', () => undefined);
+      try {
+        await client.connect();
+        await client.query(`${asWho()}; set statement_timeout = 0; begin`);
+        const done = await work(async <T extends unknown[]>(text: string, values: readonly unknown[]) => {
+          const { rows, rowCount } = await client.query<T>({ text, values: [...values], rowMode: 'array' });
+          return { rows, count: rowCount ?? 0 };
+        });
+        await client.query('commit');
+        return done;
+      } catch (error) {
+        throw asTrouble(error);
+      } finally {
+        // With whatever is open on it: the database undoes that by itself.
+        await client.end().catch(() => undefined);
       }
     },
     alone: () => new pg.Client({ ...config, query_timeout: undefined }),

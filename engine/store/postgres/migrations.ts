@@ -160,6 +160,17 @@ const DEVICES = [
   sql`create index session_of_person on session (person, expires)`,
 ];
 
+const PHOTOS_OF_JOBS = [
+  // By which jobs a photo is named, and the last entry that does. Written with the entries, so that forgetting reads few.
+  sql`create table photo_of_job (
+    photo text collate "C" not null, job integer not null, seq integer not null,
+    primary key (photo, job))`,
+  sql.raw(`do $$ begin
+    if exists (select from pg_roles where rolname = '${APP_ROLE}') then
+      grant select, insert, update, delete on photo_of_job to ${APP_ROLE};
+    end if; end $$`),
+];
+
 export const MIGRATIONS: Record<string, Migration> = {
   '001-first': run(FIRST),
   '002-rights': run(RIGHTS),
@@ -169,4 +180,5 @@ export const MIGRATIONS: Record<string, Migration> = {
   '006-shares': run(SHARES),
   '007-counts': run(COUNTS),
   '008-devices': run(DEVICES),
+  '010-photos-of-jobs': run(PHOTOS_OF_JOBS),
 };

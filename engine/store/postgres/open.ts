@@ -8,7 +8,7 @@ import { createJournal } from './journal.ts';
 import { createKept } from './kept.ts';
 import { APP_ROLE, createLink } from './link.ts';
 import { mayActAsApp, migrate } from './migrate.ts';
-import { createPhotos } from './photos.ts';
+import { createPhotos, fillPhotos } from './photos.ts';
 import { createReading, fillBoard } from './reading.ts';
 import { createSayings } from './sayings.ts';
 import { createShares } from './shares.ts';
@@ -33,6 +33,7 @@ export async function openPostgres(
     if (await mayActAsApp(link.pool)) link.actAs(APP_ROLE);
     await fillBoard(link);
     await fillSought(link);
+    await fillPhotos(link);
     const watchers = createWatchers();
     const feed = await createFeed(link, watchers);
     const { drained, ...journal } = createJournal(link, feed, watchers);

@@ -2,7 +2,7 @@
 import { type Database, SqliteError } from 'better-sqlite3';
 import type { Person } from '../../desk/types.ts';
 import type { Entry } from '../../schema.ts';
-import { FORGETS, forgotten, photosNamed, unitsNamed, unnamed } from '../forgotten.ts';
+import { FORGETS, FORGOTTEN, forgotten, photosNamed, unitsNamed, unnamed } from '../forgotten.ts';
 import type { Store } from '../port.ts';
 import { json } from '../rows.ts';
 import type { Ends } from './ends.ts';
@@ -23,9 +23,14 @@ export function createForget(db: Database, ends: Ends): Pick<Store, 'forget' | '
     (select job.id, entry.seq from entry join job on job.key = entry.job where entry."by" = ?)`);
   const unit = db.prepare<[string], string>(`select body from sheet where list = 'equipment' and id = ?`).pluck();
   const saveUnit = db.prepare(`update sheet set body = ?, version = version + 1 where list = 'equipment' and id = ?`);
-  // Another job may name the same picture: it is that job's evidence too.
+  /** Up to its last entry it is forgotten. */
+  const noteOf = db.prepare(`insert into meta (key, value)
+    select '${FORGOTTEN}' || job.id, coalesce((select max(seq) from entry where job = job.key), 0) from job where key = ?
+    on conflict (key) do update set value = excluded.value`);
+  // Another job may name the same picture: it is that job's evidence too, until that one is forgotten.
   const noPhoto = db.prepare(`delete from photo where hash = ? and not exists (
-    select 1 from entry where job <> ? and kind in ('answered', 'amended') and instr(body, photo.hash) > 0)`);
+    select 1 from photo_of_job as named join job on job.key = named.job where named.photo = photo.hash and named.job <> ?
+      and named.seq > coalesce((select cast(value as integer) from meta where key = '${FORGOTTEN}' || job.id), 0))`);
   const noShare = db.prepare('delete from share where job = ?');
   const noCard = db.prepare('update board set closed = 0, card = null, review = 0, counts = null where job = ?');
   const person = db.prepare<[string], string>('select body from person where id = ?').pluck();
@@ -52,6 +57,7 @@ export function createForget(db: Database, ends: Ends): Pick<Store, 'forget' | '
         notSought.run('equipment', id);
       }
     }
+    noteOf.run(key);
     noCard.run(key);
     notSought.run('job', job);
     noShare.run(job);

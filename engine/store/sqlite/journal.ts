@@ -1,6 +1,6 @@
 /** The writing of entries. */
 import type { Database } from 'better-sqlite3';
-import { type Append, endOf, follows, lineOf, writing } from '../appends.ts';
+import { type Append, endOf, follows, lineOf, photosIn, writing } from '../appends.ts';
 import type { Store } from '../port.ts';
 import { ENTRY_COLUMNS, fromText, toRow, WORDS_COLUMNS } from '../rows.ts';
 import { soughtIn } from '../sought.ts';
@@ -15,6 +15,8 @@ export function createJournal(db: Database, commits: Commits, ends: Ends): Pick<
   const lastOf = db.prepare<[number], number>('select coalesce(max(seq), 0) from entry where job = ?').pluck();
   const addEntry = db.prepare(`insert into entry (job, ${ENTRY_COLUMNS}) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`);
   const addWords = db.prepare(`insert into words (job, seq, ${WORDS_COLUMNS}) values (?, ?, ?, ?, ?)`);
+  const addPhoto = db.prepare(`insert into photo_of_job (photo, job, seq) values (?, ?, ?)
+    on conflict do update set seq = excluded.seq`);
   const onBoard = db.prepare(`insert into board (job, last_seq, updated, closed, card, review, counts)
     values (?, ?, ?, ?, ?, ?, ?)
     on conflict do update set last_seq = excluded.last_seq, updated = excluded.updated, closed = excluded.closed,
@@ -28,6 +30,7 @@ export function createJournal(db: Database, commits: Commits, ends: Ends): Pick<
     const key = known ?? Number(addJob.run(one.job).lastInsertRowid);
     for (const entry of one.entries) addEntry.run(key, ...toRow(entry));
     for (const text of one.texts) addWords.run(key, endOf(one), ...fromText(text));
+    for (const [photo, , seq] of photosIn(one)) addPhoto.run(photo, key, seq);
     sought.add(soughtIn(one));
     const line = lineOf(one);
     if (line) onBoard.run(key, ...line);

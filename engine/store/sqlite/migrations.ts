@@ -137,6 +137,12 @@ const PHOTOS = [
     begin select raise(abort, 'a photo is never replaced'); end`,
 ];
 
+const PHOTOS_OF_JOBS = [
+  // By which jobs a photo is named, and the last entry that does. Written with the entries, so that forgetting reads few.
+  sql`create table photo_of_job (
+    photo text not null, job integer not null, seq integer not null, primary key (photo, job)) strict, without rowid`,
+];
+
 export const MIGRATIONS: Record<string, Migration> = {
   '001-first': run(FIRST),
   '002-sheets': run(SHEETS),
@@ -149,4 +155,5 @@ export const MIGRATIONS: Record<string, Migration> = {
   '009-devices': run(DEVICES),
   '010-words': run(WORDS),
   '011-photos': run(PHOTOS),
+  '012-photos-of-jobs': run(PHOTOS_OF_JOBS),
 };

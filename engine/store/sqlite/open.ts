@@ -13,7 +13,7 @@ import { createForget } from './forget.ts';
 import { createJournal } from './journal.ts';
 import { createKept } from './kept.ts';
 import { MIGRATIONS } from './migrations.ts';
-import { createPhotos } from './photos.ts';
+import { createPhotos, fillPhotos } from './photos.ts';
 import { createReading } from './reading.ts';
 import { createSayings } from './sayings.ts';
 import { createShares } from './shares.ts';
@@ -112,6 +112,7 @@ async function migrate(db: Database.Database): Promise<void> {
   fillSought(db);
   // Asks for the right to write: on a read-only file an immediate transaction is silently one that reads.
   db.exec('delete from meta where key is null; commit');
+  fillPhotos(db);
 }
 
 /** One folder at a time: Node's own recursive mkdir never returns where a system folder takes no new one. */
