@@ -42,8 +42,6 @@ interface PartBase<R extends string> {
   readonly when?: When<R>;
   /** Kept as a fact of the whole job under this name; a question whose parts are all known so is passed over. */
   readonly as?: string;
-  /** Kept under its name as it was read last, and asked anew all the same: nothing fills it in. */
-  readonly anew?: true;
   readonly words?: readonly string[];
 }
 export interface FieldPart<R extends string = string> extends PartBase<R> {
@@ -103,10 +101,7 @@ export interface AskStep<T extends string = string, R extends string = string> e
   /** Where an answer decides the way: option id → target, by the part named. */
   readonly by?: string;
   readonly to?: Readonly<Record<string, T>>;
-  /**
-   * Where "can't", "not sure" and "skip" lead. Without it they lead to `next`; of a yes or no, where no leads. A choice has
-   * no such way unless one of its options takes "not sure".
-   */
+  /** Where "can't" and "skip" lead. Without it they lead to `next`. */
   readonly cant?: T;
   readonly restsOn?: readonly R[];
   readonly shows?: readonly Shown<R>[];
@@ -129,10 +124,7 @@ export interface JudgeStep<T extends string = string, R extends string = string>
 /** Goes by the verdicts passed so far in this round: the first group that has one of its ids decides. */
 export interface FoundStep<T extends string = string> {
   readonly verb: 'found';
-  /**
-   * Group → ids of verdicts, in the order in which they take precedence. `block/run/section-open` is that verdict where it
-   * stands within these includes: of two parts of one kind, which one it was.
-   */
+  /** Group → ids of verdicts, in the order in which they take precedence. */
   readonly among: Readonly<Record<string, readonly string[]>>;
   readonly to: Readonly<Record<string, T>>;
 }
@@ -218,8 +210,6 @@ export function flow<const S extends string, const X extends string, const N ext
 export const choose = <const T extends string, const R extends string = never>(
   spec: Said & {
     readonly options: Readonly<Record<string, OptionSpec & { readonly to: T }>>;
-    /** Where "can't" and "not sure" lead, where no option takes them: never the way of a good finding. */
-    readonly cant?: T;
     readonly as?: string;
     readonly restsOn?: readonly R[];
     readonly shows?: readonly Shown<R>[];
@@ -244,8 +234,6 @@ interface YesNo<T extends string, R extends string> extends Said {
   readonly words?: readonly string[];
   readonly no?: { readonly label: string; readonly words?: readonly string[]; readonly to: T };
   readonly cant?: { readonly label: string; readonly words?: readonly string[]; readonly to: T };
-  /** Where "can't" and "not sure" lead, where that is neither `cant` nor what no says. */
-  readonly unsure?: T;
   readonly next: T;
   readonly restsOn?: readonly R[];
   readonly recalls?: Readonly<Record<string, R>>;
@@ -256,8 +244,7 @@ const yesNo = <T extends string, R extends string>(
   spec: YesNo<T, R>,
   yesId: 'yes' | 'done',
   part: 'confirm' | 'act',
-): Pick<AskStep<T, R>, 'parts' | 'by' | 'to' | 'cant'> => ({
-  ...(spec.unsure ? { cant: spec.unsure } : {}),
+): Pick<AskStep<T, R>, 'parts' | 'by' | 'to'> => ({
   parts: {
     ok: {
       part,
@@ -280,7 +267,7 @@ const yesNo = <T extends string, R extends string>(
 
 /** Yes, and where it matters no or can't. */
 export const confirm = <const T extends string, const R extends string = never>(spec: YesNo<T, R>): AskStep<T, R> => {
-  const { yes: _y, words: _w, no: _n, cant: _c, unsure: _u, next: _x, as: _a, ...said } = spec;
+  const { yes: _y, words: _w, no: _n, cant: _c, next: _x, as: _a, ...said } = spec;
   return { verb: 'confirm', circuit: 'none', ...said, ...yesNo(spec, 'yes', 'confirm') };
 };
 
@@ -289,7 +276,7 @@ export const act = <const T extends string, const R extends string = never>(
   name: ActName,
   spec: YesNo<T, R> & { readonly also?: Readonly<Record<string, PartSpec<R>>> },
 ): AskStep<T, R> => {
-  const { yes: _y, words: _w, no: _n, cant: _c, unsure: _u, next: _x, as: _a, also, ...said } = spec;
+  const { yes: _y, words: _w, no: _n, cant: _c, next: _x, as: _a, also, ...said } = spec;
   const core = yesNo(spec, 'done', 'act');
   return { verb: 'act', circuit: 'part', act: name, ...said, ...core, parts: { ...(also ?? {}), ...core.parts } };
 };
@@ -409,7 +396,6 @@ type FieldOptions<R extends string> = {
   readonly unless?: R;
   readonly when?: When<R>;
   readonly as?: string;
-  readonly anew?: true;
   /** False: only a number will do. */
   readonly over?: boolean;
   readonly unitNeeded?: boolean;
@@ -430,7 +416,6 @@ const field =
     ...(o.unless ? { unless: o.unless } : {}),
     ...(o.when ? { when: o.when } : {}),
     ...(o.as ? { as: o.as } : {}),
-    ...(o.anew ? { anew: true } : {}),
     ...(o.most ? { most: o.most } : {}),
   });
 export const microfarads = field('capacitance');

@@ -5,7 +5,6 @@ import {
   flow,
   form,
   found,
-  include,
   judge,
   measure,
   one,
@@ -16,8 +15,6 @@ import { BLOWER_MOTOR } from './blower-tests.ts';
 import { REPLACED } from './capacitor-verdicts.ts';
 import { BLOWER_RESTART } from './examples/blower.ts';
 import { LIMITS } from './limits.ts';
-import { ROUNDS } from './motors/starts.ts';
-import { located } from './supply/located.ts';
 
 const sound = {
   fine: {
@@ -182,9 +179,8 @@ export const blowerRestart = flow({
     still: found({ among: { repaired: { verdicts: REPAIRED, to: 'off' } }, none: '!live' }),
     off: confirm({
       say: 'Turn both units off. The next round begins from the observation.',
-      body: [`At most ${ROUNDS} rounds, then a senior.`],
+      body: ['At most three rounds, then a senior.'],
       yes: 'Off',
-      unsure: '!again',
       next: '!again',
     }),
     proven: verdict({
@@ -214,7 +210,17 @@ export const blowerRestart = flow({
       evidence: ['figures', 'plate', 'later'],
       then: '!done',
     }),
-    supply: include(located, { exits: { raised: '!raised' }, needs: { plate: 'plate', unit: 'plate' } }),
+    supply: verdict({
+      verdict: 'blower-supply-out',
+      title: 'The supply is out of limits: turn it off',
+      says: ['Volts outside the limits cook motors and capacitors.'],
+      next: ['A senior confirms. Lug, utility or electrician.'],
+      who: 'senior',
+      judged: ['judged'],
+      evidence: ['figures', 'plate'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
     'no-figures': verdict({
       verdict: 'blower-not-proven',
       title: 'The blower was restarted, not proven',

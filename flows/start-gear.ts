@@ -1,7 +1,6 @@
-import { confirm, flow, judge, measure, microfarads, ohms, one, verdict } from '../engine/vocabulary.ts';
+import { confirm, flow, judge, measure, microfarads, ohms, verdict } from '../engine/vocabulary.ts';
 import { CURRENT, POTENTIAL, PTC } from './examples/second.ts';
 import { LIMITS } from './limits.ts';
-import { REST } from './motors/starts.ts';
 
 /** Verdicts that end in another start capacitor, its resistor or its relay. */
 export const START_GEAR = [
@@ -121,10 +120,7 @@ export const potentialRelay = flow({
   steps: {
     readings: measure({
       say: 'Start capacitor, its resistor, and the relay at rest, wires off.',
-      body: [
-        ...body,
-        'Relay at rest: 1 to 2 closed, 5 to 2 the coil. Welded contacts read closed too: beside a burst start capacitor both go.',
-      ],
+      body: [...body, 'Relay at rest: 1 to 2 closed, 5 to 2 the coil.'],
       why: 'A start capacitor that is low, or a relay that does not let go, bursts or stalls the compressor.',
       source: [PRACTICE],
       circuit: 'part',
@@ -174,11 +170,6 @@ export const currentRelay = flow({
         bleed,
         contacts: ohms('Relay contacts at rest', { words: ['contact'] }),
         coil: ohms('Relay coil'),
-        // Lying, its contacts may fall shut: then they condemn nothing.
-        upright: one('Relay held', {
-          yes: { label: 'Upright', words: ['upright', 'held upright'] },
-          no: { label: 'Lying, or not sure', words: ['lying', 'on its side', 'not upright', 'not sure'] },
-        }),
       },
       picture: { kind: 'leads', part: 'start', on: ['across'], between: 'capacitance', bleed: 'one end off' },
       cant: 'value',
@@ -186,7 +177,7 @@ export const currentRelay = flow({
     }),
     ...shared,
     relay: judge('current-relay', {
-      of: { readings: 'readings', upright: 'readings' },
+      of: { readings: 'readings', upright: null },
       limits: LIMITS.currentRelay,
       then: {
         good: '!done',
@@ -211,30 +202,18 @@ export const ptc = flow({
   steps: {
     readings: measure({
       say: 'Start capacitor, its resistor, and the PTC, cold.',
-      body: [...body, `A PTC is hot by design: ${REST} after a start before it is read. Shake it: does it rattle?`],
+      body: [...body, 'A PTC is hot by design: wait five minutes after a start before it is read.'],
       why: 'A start capacitor that is low, or a relay that does not let go, bursts or stalls the compressor.',
       source: [PRACTICE],
       circuit: 'part',
-      fields: {
-        start,
-        bleed,
-        ptc: ohms('PTC, cold'),
-        shaken: one(
-          'Shaken by hand',
-          {
-            quiet: { label: 'Quiet', words: ['quiet', 'no rattle', 'silent'] },
-            rattles: { label: 'It rattles', words: ['rattles', 'rattle', 'broken pill'] },
-          },
-          { optional: true },
-        ),
-      },
+      fields: { start, bleed, ptc: ohms('PTC, cold') },
       picture: { kind: 'leads', part: 'start', on: ['across'], between: 'capacitance', bleed: 'one end off' },
       cant: 'value',
       next: 'value',
     }),
     ...shared,
     relay: judge('ptc', {
-      of: { readings: 'readings', rattles: 'readings' },
+      of: { readings: 'readings', rattles: null },
       limits: LIMITS.ptc,
       then: { good: '!done', failed: 'relay-fails', between: '!done', undecided: '!done' },
     }),

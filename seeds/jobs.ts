@@ -10,10 +10,9 @@ export interface DemoJob {
 }
 const ines = (...lines: string[]): Line[] => lines.map((text) => ['ines', text]);
 
-const toReadings = (label: string, ...first: string[]): Line[] =>
+const toReadings = (label: string): Line[] =>
   ines(
     'psc',
-    ...first,
     'yes',
     'pull-out, breaker, no other feed, two legs, outlet',
     'yes',
@@ -21,7 +20,6 @@ const toReadings = (label: string, ...first: string[]): Line[] =>
     '120.6 / 0.1 0 0.1 / 0 0 / 120.5',
     '9.2 / 0.4 0.1 0.3 / 9.2',
     'fuses 0.1 0.1 contacts .1 .2 coil 12.4 t1g ol t2g ol',
-    label,
     'wires off',
   );
 
@@ -52,7 +50,7 @@ export const DEMO_JOBS: readonly DemoJob[] = [
     client: 'demo-2',
     minutesAgo: 14,
     equipment: 'unit-2',
-    lines: [...ines('c'), ...toReadings('35+5 µF ±6 % 370 VAC', 'neither')],
+    lines: [...ines('c'), ...toReadings('35+5 µF ±6 % 370 VAC')],
   },
   {
     title: 'Harrow Yard 9, roof: trips after seconds',
