@@ -11,7 +11,8 @@ const rights = may as Subject['may'];
 const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
 
 describe.each(OPENED.map((m) => [m.id, m] as const))('the proof of %s', (_, manual) => {
-  it('finds no breach in any reachable state, and every step is reached', { timeout: 600_000 }, async () => {
+  // Four minutes on a machine of its own; a slow one is no breach.
+  it('finds no breach in any reachable state, and every step is reached', { timeout: 1_500_000 }, async () => {
     const proof = prove(manual, rights);
     expect(proof.breaches).toEqual([]);
     expect(proof.unreached).toEqual([]);
