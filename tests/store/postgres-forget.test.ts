@@ -75,5 +75,6 @@ test('forgetting takes as long as it takes: no limit of a statement breaks it of
   const done = Promise.all([store.forget({ job: 'a' }), store.forget({ person: 'ines' })]);
   await setTimeout(4_000);
   await other.query('commit');
-  expect(await done).toEqual([2, 0]);
+  // Whichever of the two came first has taken both.
+  expect((await done).toSorted()).toEqual([0, 2]);
 });
