@@ -1,34 +1,16 @@
 /** A shop of which something is damaged: its backup is made, and goes where it is wanted on an explicit word alone. */
 import { open } from 'node:fs/promises';
 import Database from 'better-sqlite3';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { backup } from '../../engine/store/backup.ts';
 import { copyShop } from '../../engine/store/copy.ts';
 import { Damaged, openSqlite, type Store } from '../../engine/store/index.ts';
 import { restore } from '../../engine/store/restore.ts';
-import { type PostgresGround, postgresGround } from './postgres-ground.ts';
-import { type SqliteGround, sqliteGround } from './sqlite-ground.ts';
+import { twoGrounds } from './two-grounds.ts';
 import { record } from './written.ts';
 
 const NOW = new Date('2026-11-25T10:20:30.456Z');
-let [shop, place]: SqliteGround[] = [];
-let postgres: PostgresGround;
-const opened: Store[] = [];
-const keep = async (store: Promise<Store>): Promise<Store> => {
-  opened.push(await store);
-  return store;
-};
-const grounds = (): [SqliteGround, SqliteGround] => {
-  if (!shop || !place) throw new Error('no ground');
-  return [shop, place];
-};
-beforeEach(async () => {
-  [shop, place, postgres] = [await sqliteGround(), await sqliteGround(), await postgresGround()];
-});
-afterEach(async () => {
-  for (const store of opened.splice(0)) await store.close();
-  for (const ground of [...grounds(), postgres]) await ground.remove();
-});
+const { grounds, postgres, keep } = twoGrounds();
 const fail = (work: Promise<unknown>): Promise<unknown> =>
   work.then(
     () => 'no error',
@@ -44,7 +26,7 @@ async function fill(store: Store, jobs: number): Promise<void> {
 describe.each(['SQLite', 'PostgreSQL'])('of %s', (which) => {
   test('one damaged photo: the backup holds all else and says so; restored where that is allowed', async () => {
     const [from, to] = grounds();
-    const ground = which === 'SQLite' ? from : postgres;
+    const ground = which === 'SQLite' ? from : postgres();
     const here = await keep(ground.open());
     await fill(here, 3);
     const [a, b] = [await here.savePhoto(Buffer.from('one')), await here.savePhoto(Buffer.from('two'))];
@@ -53,7 +35,7 @@ describe.each(['SQLite', 'PostgreSQL'])('of %s', (which) => {
 
     const file = `${to.folder}/backup.db`;
     const said = [`The photo ${a.slice(0, 12)} is damaged.`];
-    expect(await backup(which === 'SQLite' ? from.file : postgres.url, file)).toMatchObject({
+    expect(await backup(which === 'SQLite' ? from.file : postgres().url, file)).toMatchObject({
       ...{ jobs: 3, entries: 9, trouble: said },
     });
     const kept = await keep(openSqlite(file));
@@ -67,7 +49,7 @@ describe.each(['SQLite', 'PostgreSQL'])('of %s', (which) => {
 
   test('a shop with a damaged photo moves where that is allowed', async () => {
     const [from, to] = grounds();
-    const ground = which === 'SQLite' ? from : postgres;
+    const ground = which === 'SQLite' ? from : postgres();
     const [here, there] = [await keep(ground.open()), await keep(to.open())];
     await fill(here, 3);
     const [a, b] = [await here.savePhoto(Buffer.from('one')), await here.savePhoto(Buffer.from('two'))];
@@ -83,13 +65,13 @@ describe.each(['SQLite', 'PostgreSQL'])('of %s', (which) => {
 
 test.each(['SQLite', 'PostgreSQL'])('the last entries of a job deleted in %s: the backup says so', async (which) => {
   const [from, to] = grounds();
-  const ground = which === 'SQLite' ? from : postgres;
+  const ground = which === 'SQLite' ? from : postgres();
   const here = await keep(ground.open());
   await fill(here, 3);
   const past = which === 'SQLite' ? 'drop trigger entry_is_not_removed' : 'set session_replication_role = replica';
   await ground.sql(`${past}; delete from entry where job = (select key from job where id = 'job-1') and seq > 1;
     delete from entry where job = (select key from job where id = 'job-2')`);
-  const { trouble } = await backup(which === 'SQLite' ? from.file : postgres.url, `${to.folder}/backup.db`);
+  const { trouble } = await backup(which === 'SQLite' ? from.file : postgres().url, `${to.folder}/backup.db`);
   expect([...trouble].sort()).toEqual([
     'Entries are missing at the end, 2 of 3 (job job-1, entry 2).',
     'Entries are missing at the end, 3 of 3 (job job-2, entry 1).',
@@ -120,6 +102,6 @@ test('a page overwritten: the backup holds every job that can be read, and names
   for (let i = 0; i < 60; i++) if (!lost.has(`job-${i}`)) expect((await back.read(`job-${i}`)).entries).toHaveLength(3);
 
   // Into PostgreSQL go the jobs that can be read.
-  expect((await restore(file, postgres.url, NOW, { damaged: true })).jobs).toBe(60);
-  expect((await (await keep(postgres.open())).jobs()).length).toBe(60 - lost.size);
+  expect((await restore(file, postgres().url, NOW, { damaged: true })).jobs).toBe(60);
+  expect((await (await keep(postgres().open())).jobs()).length).toBe(60 - lost.size);
 });

@@ -3,7 +3,7 @@ import { spawn } from 'node:child_process';
 import { readdir } from 'node:fs/promises';
 import { setTimeout } from 'node:timers/promises';
 import pg from 'pg';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { seal } from '../../engine/chain.ts';
 import { backup } from '../../engine/store/backup.ts';
 import { copyShop } from '../../engine/store/copy.ts';
@@ -12,31 +12,10 @@ import { move } from '../../engine/store/move.ts';
 import { restore } from '../../engine/store/restore.ts';
 import { beginningsOf } from '../../engine/store/sought.ts';
 import { bundle } from '../process.ts';
-import { type PostgresGround, postgresGround } from './postgres-ground.ts';
-import { type SqliteGround, sqliteGround } from './sqlite-ground.ts';
+import { twoGrounds } from './two-grounds.ts';
 import { record, written } from './written.ts';
 
-let [a, b]: SqliteGround[] = [];
-let postgres: PostgresGround;
-const opened: Store[] = [];
-const keep = async (store: Promise<Store>): Promise<Store> => {
-  opened.push(await store);
-  return store;
-};
-const closeAll = async (): Promise<void> => {
-  for (const store of opened.splice(0)) await store.close();
-};
-const grounds = (): [SqliteGround, SqliteGround] => {
-  if (!a || !b) throw new Error('no ground');
-  return [a, b];
-};
-beforeEach(async () => {
-  [a, b, postgres] = [await sqliteGround(), await sqliteGround(), await postgresGround()];
-});
-afterEach(async () => {
-  await closeAll();
-  for (const ground of [...grounds(), postgres]) await ground.remove();
-});
+const { grounds, postgres, keep, closeAll } = twoGrounds();
 const fail = (work: Promise<unknown>): Promise<unknown> =>
   work.then(
     () => 'no error',
@@ -92,7 +71,7 @@ describe.each([
 ])('from %s to %s', (one, other) => {
   const stores = async (): Promise<[Store, Store]> => {
     const [first] = grounds();
-    const open = (which: string) => keep(which === 'SQLite' ? first.open() : postgres.open());
+    const open = (which: string) => keep(which === 'SQLite' ? first.open() : postgres().open());
     return [await open(one), await open(other)];
   };
 
@@ -139,18 +118,18 @@ test('nobody may have either open: that is said, and nothing is moved', async ()
   await keep(to.open());
   expect(String(await fail(move(from.file, to.file)))).toBe(told);
   await closeAll();
-  const there = await keep(postgres.open());
-  expect(String(await fail(move(from.file, postgres.url)))).toBe(told);
+  const there = await keep(postgres().open());
+  expect(String(await fail(move(from.file, postgres().url)))).toBe(told);
   expect(await there.jobs()).toEqual([]);
   await closeAll();
 
-  expect(await move(from.file, postgres.url)).toMatchObject({ jobs: 3, photos: 3, trouble: [] });
-  const reader = await keep(postgres.open());
-  expect(String(await fail(move(postgres.url, to.file)))).toBe(told);
+  expect(await move(from.file, postgres().url)).toMatchObject({ jobs: 3, photos: 3, trouble: [] });
+  const reader = await keep(postgres().open());
+  expect(String(await fail(move(postgres().url, to.file)))).toBe(told);
   expect(await readdir(to.folder)).not.toContain('shop.db-wal');
   const all = await everything(reader);
   await closeAll();
-  expect(await move(postgres.url, to.file)).toMatchObject({ jobs: 3, trouble: [] });
+  expect(await move(postgres().url, to.file)).toMatchObject({ jobs: 3, trouble: [] });
   expect(await everything(await keep(to.open()))).toEqual(all);
 });
 
@@ -186,9 +165,9 @@ test('a restore into PostgreSQL that was killed goes on when it is run again', a
   const file = `${to.folder}/backup.db`;
   await backup(from.file, file);
   const program = await bundle(new URL('../../engine/desk/commands/restore.ts', import.meta.url));
-  const child = spawn(process.execPath, [program, file], { env: { ...process.env, DATABASE_URL: postgres.url } });
+  const child = spawn(process.execPath, [program, file], { env: { ...process.env, DATABASE_URL: postgres().url } });
   const ended = new Promise((done) => child.on('close', (_, signal) => done(signal)));
-  const client = new pg.Client({ connectionString: postgres.url });
+  const client = new pg.Client({ connectionString: postgres().url });
   await client.connect();
   const count = async (): Promise<number> =>
     Number((await client.query('select count(*) from job').catch(() => ({ rows: [{ count: 0 }] }))).rows[0].count);
@@ -199,8 +178,8 @@ test('a restore into PostgreSQL that was killed goes on when it is run again', a
   await client.end();
   expect(left).toBeGreaterThan(0);
   expect(left).toBeLessThan(2_003);
-  expect(await restore(file, postgres.url, new Date())).toMatchObject({ jobs: 2_003, trouble: [] });
-  const [jobs, pages] = (await everything(await keep(postgres.open()))) as [unknown[], unknown[]];
+  expect(await restore(file, postgres().url, new Date())).toMatchObject({ jobs: 2_003, trouble: [] });
+  const [jobs, pages] = (await everything(await keep(postgres().open()))) as [unknown[], unknown[]];
   expect(new Set(pages.map((p) => JSON.stringify(p)))).toEqual(
     new Set((all as unknown[][])[1]?.map((p) => JSON.stringify(p))),
   );

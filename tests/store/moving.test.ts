@@ -4,38 +4,18 @@ import { existsSync } from 'node:fs';
 import { open, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { text } from 'node:stream/consumers';
-import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { DEFAULT_SETTINGS } from '../../engine/memory.ts';
 import { backup } from '../../engine/store/backup.ts';
 import { copyShop } from '../../engine/store/copy.ts';
 import { Damaged, NotKept, openSqlite, type Store } from '../../engine/store/index.ts';
 import { restore } from '../../engine/store/restore.ts';
 import { bundle } from '../process.ts';
-import { type PostgresGround, postgresGround } from './postgres-ground.ts';
-import { type SqliteGround, sqliteGround } from './sqlite-ground.ts';
+import type { SqliteGround } from './sqlite-ground.ts';
+import { twoGrounds } from './two-grounds.ts';
 import { record, written } from './written.ts';
 
-let [a, b]: SqliteGround[] = [];
-let postgres: PostgresGround;
-const opened: Store[] = [];
-const keep = async (store: Promise<Store>): Promise<Store> => {
-  opened.push(await store);
-  return store;
-};
-const closeAll = async (): Promise<void> => {
-  for (const store of opened.splice(0)) await store.close();
-};
-const grounds = (): [SqliteGround, SqliteGround] => {
-  if (!a || !b) throw new Error('no ground');
-  return [a, b];
-};
-beforeEach(async () => {
-  [a, b, postgres] = [await sqliteGround(), await sqliteGround(), await postgresGround()];
-});
-afterEach(async () => {
-  await closeAll();
-  for (const ground of [...grounds(), postgres]) await ground.remove();
-});
+const { grounds, postgres, keep, closeAll } = twoGrounds();
 
 /** Jobs of one to six entries, words of two people, some of them removed, a photo, somebody signed in, a sheet. */
 async function fill(store: Store): Promise<void> {
@@ -86,7 +66,7 @@ const fail = (work: Promise<unknown>): Promise<unknown> =>
 describe('a shop that moves', () => {
   test('is the same to the byte in PostgreSQL and back in SQLite', async () => {
     const [from, back] = grounds();
-    const [here, there, again] = [await keep(from.open()), await keep(postgres.open()), await keep(back.open())];
+    const [here, there, again] = [await keep(from.open()), await keep(postgres().open()), await keep(back.open())];
     await fill(here);
     expect(await copyShop(here, there)).toEqual({ jobs: 6, entries: 27, photos: 1, trouble: [] });
     expect(await everything(there)).toBe(await everything(here));
@@ -156,10 +136,10 @@ describe('a backup', () => {
 
   test.each(['SQLite', 'PostgreSQL'])('of %s holds the whole shop', async (which) => {
     const [shop, place] = grounds();
-    const here = await keep(which === 'SQLite' ? shop.open() : postgres.open());
+    const here = await keep(which === 'SQLite' ? shop.open() : postgres().open());
     await fill(here);
     const file = `${place.folder}/backup.db`;
-    const check = await backup(which === 'SQLite' ? shop.file : postgres.url, file);
+    const check = await backup(which === 'SQLite' ? shop.file : postgres().url, file);
     expect(check).toEqual({ jobs: 6, entries: 27, photos: 1, trouble: [] });
     expect(await everything(await keep(openSqlite(file)))).toBe(await everything(here));
     expect(await fail(backup(shop.file, file))).toBeInstanceOf(NotKept);
@@ -207,14 +187,14 @@ describe('restoring', () => {
     const { shop, file, then } = await shopWithBackup();
     expect((await restore(file, `${shop.folder}/new.db`, NOW)).before).toBeNull();
     expect(await everything(await keep(openSqlite(`${shop.folder}/new.db`)))).toBe(then);
-    await restore(file, postgres.url, NOW);
-    const there = await keep(postgres.open());
+    await restore(file, postgres().url, NOW);
+    const there = await keep(postgres().open());
     expect(await everything(there)).toBe(then);
-    expect(String(await fail(restore(file, postgres.url, NOW)))).toContain('Stop nocool first');
+    expect(String(await fail(restore(file, postgres().url, NOW)))).toContain('Stop nocool first');
     const own = record('own', 1);
     await there.create('own', own.entries, own.texts);
     await closeAll();
-    expect(String(await fail(restore(file, postgres.url, NOW)))).toContain('holds a job of its own: own');
+    expect(String(await fail(restore(file, postgres().url, NOW)))).toContain('holds a job of its own: own');
   });
 
   test('replaces nothing where the backup is damaged', async () => {
@@ -322,8 +302,8 @@ describe('as commands', () => {
     const sound = '6 jobs, 27 entries, 1 photos, all sound.\n';
     expect(await run('backup', [file], env)).toEqual([0, `${file}: ${sound}`]);
     expect(await run('backup', [file], env)).toEqual([3, `nocool: There is a file ${file} already.\n`]);
-    const url = postgres.url.replace('nocool@', 'nocool:secret@');
-    const shown = postgres.url.replace('nocool@', 'nocool:…@');
+    const url = postgres().url.replace('nocool@', 'nocool:secret@');
+    const shown = postgres().url.replace('nocool@', 'nocool:…@');
     expect(await run('move', [shop.file, url], {})).toEqual([0, `${shown}: ${sound}${shop.file} is as it was.\n`]);
     expect(await run('move', [shop.file, `${shop.folder}/./${basename(shop.file)}`], {})).toEqual([
       3,
