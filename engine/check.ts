@@ -6,6 +6,7 @@ import { flatten, type Place, type Plan } from './flatten.ts';
 import { allEdges } from './graph.ts';
 import { judgements } from './judgements/index.ts';
 import type { Judgement, Limit } from './judgements/judgement.ts';
+import { isSought } from './known.ts';
 import type { AskStep, Manual, PartSpec } from './vocabulary.ts';
 
 export interface Fault {
@@ -165,14 +166,12 @@ function concluding(p: Place): Fault[] {
 /** What a sorting step looks for is a verdict that stands further up the page. */
 function sorting(plan: Plan, p: Place): Fault[] {
   if (p.step.verb !== 'found') return [];
-  const above = new Set(
-    [...plan.places.values()].flatMap((x) =>
-      x.step.verb === 'verdict' && x.order < p.order && x.round === p.round ? x.step.verdict : [],
-    ),
+  const above = [...plan.places.values()].filter(
+    (x) => x.step.verb === 'verdict' && x.order < p.order && x.round === p.round,
   );
   return Object.entries(p.step.among as Record<string, readonly string[]>).flatMap(([group, ids]) => [
     ...(ids.length === 0 ? [fault(p, `group ${group} is empty`)] : []),
-    ...ids.filter((id) => !above.has(id)).map((id) => fault(p, `${id} is no verdict above`)),
+    ...ids.filter((id) => !above.some((x) => isSought(id, x))).map((id) => fault(p, `${id} is no verdict above`)),
   ]);
 }
 

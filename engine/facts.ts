@@ -13,6 +13,8 @@ export function givenAt(fact: Fact): string {
   const { at, said } = fact as Answered;
   return older(at, said);
 }
+/** When the server heard of it: never earlier than it was given, whatever the device's clock claims. */
+export const heardAt = (fact: Fact): string => (fact as Answered).at;
 export const isSkipped = (fact: Fact | undefined): boolean => fact?.body.skipped !== undefined;
 
 /** The same observation with other figures. */

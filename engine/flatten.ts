@@ -114,8 +114,15 @@ function laid(manual: Manual): Plan {
   return { manual, start, places, regions, endings: manual.root.exits.map((x: string) => `!${x}`) };
 }
 
-/** Where "can't" and "skip" lead; null where a question can't be left out. */
-export const skipTarget = (place: Place): string | null => place.cant ?? place.to.cant ?? place.next;
+/**
+ * Where "can't", "not sure" and "skip" lead; null where a question can't be left out. Of a yes or no that is where no
+ * leads, unless the page says otherwise: unsure never counts as yes.
+ */
+export const skipTarget = (place: Place): string | null =>
+  place.cant ??
+  place.to.cant ??
+  place.next ??
+  ('by' in place.step && place.step.by === 'ok' ? (place.to.no ?? null) : null);
 
 /**
  * `round:` names are facts of one round: the next one begins without them. `cabinet:` names are facts of one cabinet:
@@ -127,7 +134,8 @@ export function jobName(name: string, at: { readonly round: number; readonly cab
 }
 
 const isOfJob = (step: Step): boolean =>
-  'parts' in step && Object.values(step.parts).every((p: { as?: string }) => p.as !== undefined);
+  'parts' in step &&
+  Object.values(step.parts).every((p: { as?: string; anew?: true }) => p.as !== undefined && !p.anew);
 
 /** `@+part:name+part:name`: the parts of a question, each from the fact of the job that is kept under its name. */
 const together = (step: Step, around: Surroundings): string =>

@@ -156,9 +156,11 @@ function jobFacts(place: Place, job: Memory['job'], entry: Entry & { kind: 'answ
   if (!('parts' in place.step)) return job;
   const { parts } = entry.body;
   let out: Record<string, JobFact> | null = null;
-  for (const [key, { as }] of Object.entries(place.step.parts)) {
+  for (const [key, { as, anew }] of Object.entries(place.step.parts)) {
     const value = parts[key];
     if (as === undefined || !isTaken(value)) continue;
+    // What was read last stays that: an older reading with another figure is no later one.
+    if (anew && entry.kind === 'amended' && (job[jobName(as, place)]?.of ?? 0) > entry.body.of) continue;
     out ??= { ...job };
     out[jobName(as, place)] = jobFactOf(entry, key);
   }

@@ -1,6 +1,6 @@
 /** What a place is given, whether its fact is known, and what its judgement says. Pure reads of Memory. */
 import { Decimal } from 'decimal.js';
-import { givenAt } from './facts.ts';
+import { givenAt, heardAt } from './facts.ts';
 import { jobName, type Place, type Plan } from './flatten.ts';
 import { judgements } from './judgements/index.ts';
 import type { Judged, Judgement } from './judgements/judgement.ts';
@@ -27,6 +27,8 @@ interface Found {
   readonly source: object;
   /** When it was answered; null for what is put together from facts of the job. */
   readonly at: string | null;
+  /** When the server heard of it. */
+  readonly heard?: string;
 }
 function factAt(place: Place, memory: Memory, of: string): Found | undefined {
   for (const ref of place.refs[of] ?? []) {
@@ -46,6 +48,7 @@ function factAt(place: Place, memory: Memory, of: string): Found | undefined {
           parts: fact.body.parts,
           source: fact.body.parts,
           at: givenAt(fact),
+          heard: heardAt(fact),
         };
     }
   }
@@ -123,7 +126,9 @@ export function isConcluded(place: Place, memory: Memory): boolean {
 const sameSeqs = (a: readonly number[], b: readonly number[]): boolean =>
   a.length === b.length && a.every((x, i) => x === b[i]);
 const knownByJob = (place: Place, step: AskStep, memory: Memory): boolean =>
-  Object.values(step.parts).every((p) => p.as !== undefined && isTaken(memory.job[jobName(p.as, place)]?.value));
+  Object.values(step.parts).every(
+    (p) => p.as !== undefined && !p.anew && isTaken(memory.job[jobName(p.as, place)]?.value),
+  );
 
 /** seqs of the answers a verdict rests on, ascending, without those that were not given. */
 export function evidenceOf(place: Place, memory: Memory): number[] {
@@ -159,6 +164,8 @@ interface Run {
  * Runs by the flow's step, and within it by the first answer it read: going over the page again asks the same of the same
  * answers, and answers never change once they are kept.
  */
+/** From when a wait is counted. */
+const BEGINS: readonly string[] = ['since'];
 /** Whose meter counts: that of whoever took what is judged. */
 const METERED: readonly string[] = ['readings', 'part'];
 const runs = new WeakMap<Asked, WeakMap<object, Run[]>>();
@@ -174,7 +181,9 @@ function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
   for (const [name, ref] of Object.entries(what.of)) {
     const found = ref === null ? undefined : factAt(place, memory, ref);
     given[name] = found?.parts;
-    if (found?.at) at[name] = found.at;
+    // A wait is no longer than either clock shows: a device that is behind makes its beginning no older.
+    const when = BEGINS.includes(name) ? found?.heard : found?.at;
+    if (when) at[name] = when;
     sources.push(found?.source ?? null);
     if (name === 'part' && found) truck = memory.trucks.findLast((t) => t.seq < found.seq)?.truck ?? null;
     if (METERED.includes(name) && found) meter = memory.meters[found.by] ?? ASSUMED_METER;
@@ -202,11 +211,17 @@ function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
  */
 export function foundAt(place: Place, passed: readonly Place[]): string {
   if (place.step.verb !== 'found') throw new Error(`${place.id} sorts nothing`);
-  const verdicts = new Set(
-    passed.flatMap((p) => (p.step.verb === 'verdict' && p.round === place.round ? p.step.verdict : [])),
-  );
+  const own = passed.filter((p) => p.round === place.round);
   const groups = Object.entries((place.step as FoundStep).among);
-  return groups.find(([, ids]) => ids.some((id) => verdicts.has(id)))?.[0] ?? 'none';
+  return groups.find(([, ids]) => ids.some((id) => own.some((p) => isSought(id, p))))?.[0] ?? 'none';
+}
+
+/** Whether a verdict's place is what a sorting step looks for: by its id, or by the includes it stands in and its id. */
+export function isSought(sought: string, { id, step }: Place): boolean {
+  if (step.verb !== 'verdict') return false;
+  const at = sought.lastIndexOf('/') + 1;
+  if (step.verdict !== sought.slice(at)) return false;
+  return at === 0 || `/${id.replace(/~\d+/g, '')}`.includes(`/${sought.slice(0, at)}`);
 }
 
 /** The verdict of a verdict place, computed from the facts as they stand. Judges off the way passed have no say in it. */

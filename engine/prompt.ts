@@ -180,7 +180,7 @@ function mayBeAsked(place: Place, spec: PartSpec, memory: Memory, answer: Parts)
   return isAsked(place, spec, memory, answer);
 }
 const rememberedByJob = (place: Place, spec: PartSpec, memory: Memory): Value | undefined =>
-  spec.as === undefined
+  spec.as === undefined || spec.anew
     ? undefined
     : (memory.job[jobName(spec.as, place)]?.value ?? memory.equipment?.facts[jobName(spec.as, place)]);
 

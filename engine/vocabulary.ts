@@ -42,6 +42,8 @@ interface PartBase<R extends string> {
   readonly when?: When<R>;
   /** Kept as a fact of the whole job under this name; a question whose parts are all known so is passed over. */
   readonly as?: string;
+  /** Kept under its name as it was read last, and asked anew all the same: nothing fills it in. */
+  readonly anew?: true;
   readonly words?: readonly string[];
 }
 export interface FieldPart<R extends string = string> extends PartBase<R> {
@@ -101,8 +103,13 @@ export interface AskStep<T extends string = string, R extends string = string> e
   /** Where an answer decides the way: option id → target, by the part named. */
   readonly by?: string;
   readonly to?: Readonly<Record<string, T>>;
-  /** Where "can't" and "skip" lead. Without it they lead to `next`. */
+  /**
+   * Where "can't", "not sure" and "skip" lead. Without it they lead to `next`; of a yes or no, where no leads. A choice has
+   * no such way unless one of its options takes "not sure".
+   */
   readonly cant?: T;
+  /** That it can’t be answered is an answer like another: no senior is asked to look at that. */
+  readonly mayLack?: true;
   readonly restsOn?: readonly R[];
   readonly shows?: readonly Shown<R>[];
   /** What was noted or photographed earlier, shown again with this question, by what it is called. It decides nothing. */
@@ -124,7 +131,10 @@ export interface JudgeStep<T extends string = string, R extends string = string>
 /** Goes by the verdicts passed so far in this round: the first group that has one of its ids decides. */
 export interface FoundStep<T extends string = string> {
   readonly verb: 'found';
-  /** Group → ids of verdicts, in the order in which they take precedence. */
+  /**
+   * Group → ids of verdicts, in the order in which they take precedence. `block/run/section-open` is that verdict where it
+   * stands within these includes: of two parts of one kind, which one it was.
+   */
   readonly among: Readonly<Record<string, readonly string[]>>;
   readonly to: Readonly<Record<string, T>>;
 }
@@ -210,6 +220,8 @@ export function flow<const S extends string, const X extends string, const N ext
 export const choose = <const T extends string, const R extends string = never>(
   spec: Said & {
     readonly options: Readonly<Record<string, OptionSpec & { readonly to: T }>>;
+    /** Where "can't" and "not sure" lead, where no option takes them: never the way of a good finding. */
+    readonly cant?: T;
     readonly as?: string;
     readonly restsOn?: readonly R[];
     readonly shows?: readonly Shown<R>[];
@@ -234,6 +246,8 @@ interface YesNo<T extends string, R extends string> extends Said {
   readonly words?: readonly string[];
   readonly no?: { readonly label: string; readonly words?: readonly string[]; readonly to: T };
   readonly cant?: { readonly label: string; readonly words?: readonly string[]; readonly to: T };
+  /** Where "can't" and "not sure" lead, where that is neither `cant` nor what no says. */
+  readonly unsure?: T;
   readonly next: T;
   readonly restsOn?: readonly R[];
   readonly recalls?: Readonly<Record<string, R>>;
@@ -244,7 +258,8 @@ const yesNo = <T extends string, R extends string>(
   spec: YesNo<T, R>,
   yesId: 'yes' | 'done',
   part: 'confirm' | 'act',
-): Pick<AskStep<T, R>, 'parts' | 'by' | 'to'> => ({
+): Pick<AskStep<T, R>, 'parts' | 'by' | 'to' | 'cant'> => ({
+  ...(spec.unsure ? { cant: spec.unsure } : {}),
   parts: {
     ok: {
       part,
@@ -267,7 +282,7 @@ const yesNo = <T extends string, R extends string>(
 
 /** Yes, and where it matters no or can't. */
 export const confirm = <const T extends string, const R extends string = never>(spec: YesNo<T, R>): AskStep<T, R> => {
-  const { yes: _y, words: _w, no: _n, cant: _c, next: _x, as: _a, ...said } = spec;
+  const { yes: _y, words: _w, no: _n, cant: _c, unsure: _u, next: _x, as: _a, ...said } = spec;
   return { verb: 'confirm', circuit: 'none', ...said, ...yesNo(spec, 'yes', 'confirm') };
 };
 
@@ -276,7 +291,7 @@ export const act = <const T extends string, const R extends string = never>(
   name: ActName,
   spec: YesNo<T, R> & { readonly also?: Readonly<Record<string, PartSpec<R>>> },
 ): AskStep<T, R> => {
-  const { yes: _y, words: _w, no: _n, cant: _c, next: _x, as: _a, also, ...said } = spec;
+  const { yes: _y, words: _w, no: _n, cant: _c, unsure: _u, next: _x, as: _a, also, ...said } = spec;
   const core = yesNo(spec, 'done', 'act');
   return { verb: 'act', circuit: 'part', act: name, ...said, ...core, parts: { ...(also ?? {}), ...core.parts } };
 };
@@ -284,6 +299,7 @@ export const act = <const T extends string, const R extends string = never>(
 interface Asked<T extends string, R extends string> extends Said {
   readonly next: T;
   readonly cant?: T;
+  readonly mayLack?: true;
   readonly restsOn?: readonly R[];
   readonly shows?: readonly Shown<R>[];
   readonly gate?: boolean;
@@ -396,6 +412,7 @@ type FieldOptions<R extends string> = {
   readonly unless?: R;
   readonly when?: When<R>;
   readonly as?: string;
+  readonly anew?: true;
   /** False: only a number will do. */
   readonly over?: boolean;
   readonly unitNeeded?: boolean;
@@ -416,6 +433,7 @@ const field =
     ...(o.unless ? { unless: o.unless } : {}),
     ...(o.when ? { when: o.when } : {}),
     ...(o.as ? { as: o.as } : {}),
+    ...(o.anew ? { anew: true } : {}),
     ...(o.most ? { most: o.most } : {}),
   });
 export const microfarads = field('capacitance');

@@ -103,6 +103,7 @@ export const anotherCapacitor = flow({
         },
         none: { label: 'No second capacitor after all', words: ['not one', 'no second'], to: '!done' },
       },
+      cant: 'not-tested',
     }),
     resistor: act('wires off', {
       say: 'Wires off the start capacitor and the relay, its bleed resistor off at one end.',

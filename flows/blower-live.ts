@@ -69,6 +69,7 @@ export const blowerLive = flow({
           to: 'coded',
         },
       },
+      cant: 'open',
     }),
     feed: measure({
       say: 'Volts at the blower’s leads: common to the speed in use.',
@@ -139,6 +140,7 @@ export const blowerLive = flow({
         yes: { label: 'Dry, whole, free', words: ['dry', 'yes', 'free', 'dry and free'], to: 'suspect' },
         no: { label: 'Wet, loose or blocked', words: ['wet', 'loose', 'blocked', 'no'], to: 'open' },
       },
+      cant: 'open',
     }),
     relay: verdict({
       verdict: 'board-blower-relay',

@@ -21,9 +21,9 @@ export const blowerOff = flow({
     }),
     'stays-on': verdict({
       verdict: 'outdoor-stays-on',
-      title: 'The outdoor unit doesn’t go off: that comes first',
+      title: 'The outdoor unit doesn’t go off, or nobody saw it off: that comes first',
       says: [
-        'Without air it ices its coil, and no call asks for it: a contact that holds, or a call that nobody gave.',
+        'Without air it ices its coil. Where no call asks for it: a contact that holds, or a call that nobody gave.',
       ],
       next: ['Off at its means. Why it runs on is looked for now, the blower after it.'],
       who: 'junior',

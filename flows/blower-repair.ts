@@ -62,7 +62,7 @@ export const blowerRepair = flow({
         }),
         print: printed('Rating on the diagram or the motor, where it differs', {
           optional: true,
-          as: 'round:diagram',
+          as: 'cabinet:diagram',
         }),
       },
       next: 'history',
@@ -85,7 +85,7 @@ export const blowerRepair = flow({
       then: 'diagram',
     }),
     diagram: judge('diagram', {
-      of: { label: '@cabinet:label', diagram: '@round:diagram' },
+      of: { label: '@cabinet:label', diagram: '@cabinet:diagram' },
       limits: {},
       quiet: ['same', 'undecided'],
       then: { same: 'parts', differs: 'wrong', undecided: 'parts' },

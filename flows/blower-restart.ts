@@ -5,6 +5,7 @@ import {
   flow,
   form,
   found,
+  include,
   judge,
   measure,
   one,
@@ -15,6 +16,8 @@ import { BLOWER_MOTOR } from './blower-tests.ts';
 import { REPLACED } from './capacitor-verdicts.ts';
 import { BLOWER_RESTART } from './examples/blower.ts';
 import { LIMITS } from './limits.ts';
+import { ROUNDS } from './motors/starts.ts';
+import { located } from './supply/located.ts';
 
 const sound = {
   fine: {
@@ -179,8 +182,9 @@ export const blowerRestart = flow({
     still: found({ among: { repaired: { verdicts: REPAIRED, to: 'off' } }, none: '!live' }),
     off: confirm({
       say: 'Turn both units off. The next round begins from the observation.',
-      body: ['At most three rounds, then a senior.'],
+      body: [`At most ${ROUNDS} rounds, then a senior.`],
       yes: 'Off',
+      unsure: '!again',
       next: '!again',
     }),
     proven: verdict({
@@ -210,17 +214,7 @@ export const blowerRestart = flow({
       evidence: ['figures', 'plate', 'later'],
       then: '!done',
     }),
-    supply: verdict({
-      verdict: 'blower-supply-out',
-      title: 'The supply is out of limits: turn it off',
-      says: ['Volts outside the limits cook motors and capacitors.'],
-      next: ['A senior confirms. Lug, utility or electrician.'],
-      who: 'senior',
-      judged: ['judged'],
-      evidence: ['figures', 'plate'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
+    supply: include(located, { exits: { raised: '!raised' }, needs: { plate: 'plate', unit: 'plate' } }),
     'no-figures': verdict({
       verdict: 'blower-not-proven',
       title: 'The blower was restarted, not proven',

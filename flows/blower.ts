@@ -30,6 +30,8 @@ export const blower = flow({
         ice: { label: 'Ice on coil or lines', words: ['ice', 'frozen', 'iced'], to: 'ice' },
         hot: { label: 'Ran, got hot and quit', words: ['hot', 'quit hot'], to: 'drive' },
       },
+      // The gates ask for a dry place, and for what is seen with the cover off.
+      cant: 'drive',
     }),
     // A coil of ice blocks the air by itself. Thawed, the unit is looked at anew; without air, the blower is what is left.
     ice: include(ice, { exits: { thawed: '!again', blower: 'drive', raised: '!raised', left: '!left' }, needs: {} }),

@@ -109,8 +109,27 @@ export const capacitorVerdicts = <const R extends string>(now: readonly R[], bef
   }),
 });
 
-/** Verdicts that end in another run capacitor. */
-export const REPLACED = [
+/** Right by its own print, and not what the unit's diagram asks for; with the readings that show it. */
+export const wrongPart = <const R extends string>(now: readonly R[]) => ({
+  wrong: verdict<'!done', R | 'compare' | 'meant' | 'meant-near' | 'case' | '@cabinet:diagram'>({
+    verdict: 'wrong-part-fitted',
+    title: 'The wrong run capacitor is in: the diagram decides',
+    says: ['It reads right by its own print, and that is not what the unit’s wiring diagram asks for.'],
+    next: [
+      'Fit what the diagram asks for.',
+      'A senior sees it: the compressor may have run on the wrong part.',
+      ...[FIT, GO_ON, NOT_PROVEN],
+    ],
+    who: 'senior',
+    judged: ['compare', 'meant', 'meant-near'],
+    evidence: [...now, 'case', '@cabinet:diagram'],
+    raises: 'verdict',
+    then: '!done',
+  }),
+});
+
+/** Verdicts of its own readings or looks that end in another run capacitor. */
+export const FAILED = [
   'condemned-by-sight',
   'section-fails-value',
   'section-too-high',
@@ -118,6 +137,8 @@ export const REPLACED = [
   'section-shorted',
   'leak-to-case',
 ] as const;
+/** Verdicts that end in another run capacitor. */
+export const REPLACED = [...FAILED, 'wrong-part-fitted'] as const;
 /** Verdicts that leave the run capacitor an open question for a senior. */
 export const OPEN_QUESTIONS = [
   'wires-stuck',

@@ -17,6 +17,8 @@ export const CONTACTOR = [
   'contactor-jammed',
   'contactor-welded',
 ] as const;
+/** What a second part, or a part of no known kind, was left as: nothing is started on it. */
+const NOT_TOLD = ['second-capacitor-undecided', 'capacitors-not-told'] as const;
 /** A protector outside the shell. */
 export const OUTSIDE = ['external-overload-open'] as const;
 
@@ -244,6 +246,21 @@ export const deadBlock = flow({
         start: { label: 'Start capacitor alone', words: ['start only', 'start alone', 'csir'], to: 'another' },
         run: { label: 'Run capacitor alone', words: ['run only', 'run alone', 'psc'], to: 'run' },
       },
+      cant: 'not-told',
+    }),
+    'not-told': verdict({
+      verdict: 'capacitors-not-told',
+      title: 'Which capacitors this unit has is not known: none is judged',
+      says: ['A start part and a run part are tested and judged differently. By guess a good one would be condemned.'],
+      next: [
+        'The prints, the wiring diagram, or a relay beside one of them would tell. A senior sees this call.',
+        'Finish the dead tests.',
+      ],
+      who: 'senior',
+      judged: [],
+      evidence: ['gear', '@cabinet:count'],
+      raises: 'verdict',
+      then: 'motors',
     }),
     'no-capacitor': verdict({
       verdict: 'no-capacitor',
@@ -278,7 +295,7 @@ export const deadBlock = flow({
         open: { verdicts: ['winding-open-at-harness', 'all-windings-open', 'common-lead-open'], to: '!terminals' },
         frame: { verdicts: ['fan-to-frame'], to: '!repair' },
         ground: { verdicts: ['low-to-ground'], to: '!ground' },
-        question: { verdicts: [...OPEN_QUESTIONS, 'fan-section-undecided'], to: '!raised' },
+        question: { verdicts: [...OPEN_QUESTIONS, 'fan-section-undecided', ...NOT_TOLD], to: '!raised' },
         part: { verdicts: [...REPLACED, ...MOTOR, ...CONTACTOR, ...START_GEAR, ...OUTSIDE], to: '!repair' },
         value: { verdicts: ['value-undecided'], to: '!under-load' },
         fuse: { verdicts: ['fuse-blown'], to: '!cause' },

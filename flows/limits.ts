@@ -284,6 +284,8 @@ export const LIMITS = {
     singlePhase: limit('65', '%', `${OURS}: two lines at most this share of the third`),
     highLeg: limit('10', '%', `${OURS}: a leg this close to √3 times the others is a high leg`),
   },
+  /** Read again where one reading was out, and where the volts are lost. */
+  supplyLocated: { ...plateVolts, sag: limit('10', '%', `fall at the start, ${PRACTICE}`) },
   /** Both run by ear: below two amps the compressor doesn’t. */
   runningAmps: {
     ...compressor,
@@ -327,6 +329,11 @@ export const LIMITS = {
   closedOhms: { closed: limit('1', 'Ω', `an external overload, cold, near zero: ${PRACTICE}`) },
   groundBranches: { ...toGround },
   delay: { least: limit('5', 'min', `anti-short-cycle delay after a change of call: ${PRACTICE}`) },
+  /** Between two starts of one compressor, and how often it is tried before a senior. */
+  starts: {
+    least: limit('5', 'min', `pressures even out between starts: ${PRACTICE}`),
+    tries: limit('3', 'count', `starts, or rounds of tests and a start, before a senior: ${PRACTICE}`),
+  },
   hop: {
     closed: limit('0.5', 'V', `across a closed switch less than this: ${PRACTICE}`),
     open: limit('20', 'V', `across an open switch at least this: ${PRACTICE}`),

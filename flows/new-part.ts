@@ -14,11 +14,17 @@ import {
 } from '../engine/vocabulary.ts';
 import { BLOWER_PART } from './examples/blower.ts';
 import { PART } from './examples/repair.ts';
+import { OTHER_PART } from './examples/second.ts';
 import { LIMITS } from './limits.ts';
 
-const OLD = { old: '@cabinet:label', diagram: '@round:diagram' } as const;
+/** Whose print governs: the diagram's where it names the part, else that of the part that comes out. */
+const OLD = { old: '@cabinet:label', diagram: '@cabinet:diagram' } as const;
+/** A second capacitor has a print of its own, and the diagram's rating that was asked for is the first one's. */
+const OTHER = { old: '@round:other-label', diagram: null } as const;
 
 interface Words {
+  readonly rating: string;
+  readonly of: typeof OLD | typeof OTHER;
   readonly example: string;
   readonly how: string;
   readonly fields: Readonly<Record<string, PartSpec<'~part'>>>;
@@ -26,13 +32,13 @@ interface Words {
 }
 
 /** Picked from what the truck carries, and measured dead before it goes in: the same for either cabinet. */
-const steps = ({ example, how, fields, picture }: Words) =>
+const steps = ({ rating, of, example, how, fields, picture }: Words) =>
   ({
     rating: label({
-      say: 'The rating to fit: from the old part, the wiring diagram or the nameplate.',
+      say: rating,
       body: [`Type it as printed, for example ${example}.`],
       why: 'The same µF within the original’s tolerance, the same or higher volts. Nothing is fitted by guess.',
-      as: 'cabinet:label',
+      as: of.old.slice(1),
       cant: '!none',
       next: 'part',
     }),
@@ -45,7 +51,7 @@ const steps = ({ example, how, fields, picture }: Words) =>
         'Same µF, same or higher volts: a maker’s tip reprinted by a trade page (secondary source) and common practice',
       ],
       circuit: 'part',
-      shows: [shown('substitutes', { of: OLD, limits: LIMITS.substitutes })],
+      shows: [shown('substitutes', { of, limits: LIMITS.substitutes })],
       fields: {
         pick: one('Which part', {
           first: { label: 'The first of the list', words: ['1st', 'exact'] },
@@ -65,7 +71,7 @@ const steps = ({ example, how, fields, picture }: Words) =>
       next: 'judged',
     }),
     judged: judge('new-part', {
-      of: { ...OLD, part: 'part', earlier: '~part' },
+      of: { ...of, part: 'part', earlier: '~part' },
       limits: LIMITS.newPart,
       says: {
         refused: 'That part may not go in here. Pick another one.',
@@ -82,11 +88,12 @@ const steps = ({ example, how, fields, picture }: Words) =>
       next: ['Fit it, strap it, wires back as recorded.'],
       who: 'junior',
       judged: ['judged'],
-      evidence: ['@cabinet:label', '@round:diagram', 'part'],
+      evidence: [of.old, ...(of.diagram === null ? [] : [of.diagram]), 'part'],
       then: '!fits',
     }),
   }) as const;
 
+const RATING = 'The rating to fit: from the old part, the wiring diagram or the nameplate.';
 /** The new run capacitor of the outdoor unit. */
 export const newPart = flow({
   id: 'new-part',
@@ -95,6 +102,8 @@ export const newPart = flow({
   exits: ['fits', 'none', 'again'],
   examples: PART,
   steps: steps({
+    rating: RATING,
+    of: OLD,
     example: '30+5 µF ±6 % 440 VAC',
     how: 'HERM to C, FAN to C; two singles: each on its own. One section: leave FAN out.',
     fields: {
@@ -114,7 +123,26 @@ export const newBlowerPart = flow({
   exits: ['fits', 'none', 'again'],
   examples: BLOWER_PART,
   steps: steps({
+    rating: RATING,
+    of: OLD,
     example: '7.5 µF ±6 % 440 VAC',
+    how: 'Across its two terminals.',
+    fields: { herm: microfarads('Across the terminals', { words: ['cap', 'value', 'across'] }) },
+    picture: { kind: 'leads', part: 'single', on: ['across', 'case'], between: 'capacitance' },
+  }),
+});
+
+/** The new run capacitor where the second one of the outdoor unit was condemned: by that one's print, not the first one's. */
+export const newOtherPart = flow({
+  id: 'new-other-part',
+  version: 1,
+  title: 'The right part for the other capacitor',
+  exits: ['fits', 'none', 'again'],
+  examples: OTHER_PART,
+  steps: steps({
+    rating: 'The rating to fit for the other capacitor: its own print, on the one that comes out.',
+    of: OTHER,
+    example: '5 µF ±6 % 440 VAC',
     how: 'Across its two terminals.',
     fields: { herm: microfarads('Across the terminals', { words: ['cap', 'value', 'across'] }) },
     picture: { kind: 'leads', part: 'single', on: ['across', 'case'], between: 'capacitance' },

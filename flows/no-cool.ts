@@ -23,13 +23,17 @@ import { LIMITS } from './limits.ts';
 import { dead } from './make-dead.ts';
 import { contactorAfter } from './motors/contactor-after.ts';
 import { ecmFan } from './motors/ecm-fan.ts';
+import { fanRests } from './motors/fan-rests.ts';
 import { motorAfter } from './motors/motor-after.ts';
+import { ROUNDS } from './motors/starts.ts';
 import { stillAfter } from './motors/still-after.ts';
 import { compressorTerminals } from './motors/terminals.ts';
+import { whoseHum } from './motors/whose-hum.ts';
 import { refrigeration } from './refrigeration.ts';
 import { repair } from './repair.ts';
 import { restart } from './restart.ts';
 import { breaker } from './supply/breaker.ts';
+import { phaseMonitor } from './supply/phase-monitor.ts';
 import { supply } from './supply/supply.ts';
 import { ground } from './trips/ground.ts';
 import { insulation } from './trips/insulation.ts';
@@ -57,7 +61,7 @@ const CLASSES = {
   'three-phase': {
     label: 'Three-phase',
     words: ['3-phase', '3 phase', 'three phase', '3ph', '3 ph', 'trifasico'],
-    to: 'stays-on',
+    to: 'monitor',
   },
   refrigeration: {
     label: 'Condensing unit of a walk-in or reach-in',
@@ -372,6 +376,8 @@ const round = flow({
           to: 'alarm',
         },
       },
+      // Nobody could tell: nothing is energised to find out. Every dead test, then the supply, before a start.
+      cant: 'class',
     }),
     ice: include(ice, {
       exits: { thawed: 'class', blower: 'air-off', raised: '!raised', left: '!left' },
@@ -409,6 +415,10 @@ const round = flow({
       exits: { 'go-on': 'stays-on', settled: 'restart', raised: '!raised' },
       needs: {},
     }),
+    monitor: include(phaseMonitor, {
+      exits: { 'go-on': 'stays-on', left: '!left', raised: '!raised' },
+      needs: {},
+    }),
     // Whatever was seen first: an outdoor unit that doesn't go off comes before it.
     'stays-on': found({
       among: { outdoor: { verdicts: ['outdoor-stays-on'], to: 'runs-on' } },
@@ -420,8 +430,8 @@ const round = flow({
       quiet: QUIET,
       then: {
         a: 'silent',
-        b: 'block',
-        c: 'fan-kind',
+        b: 'hum',
+        c: 'rests',
         d: 'block',
         e: 'not-cold',
         f: 'cycling',
@@ -437,6 +447,11 @@ const round = flow({
         p: 'block',
         undecided: 'block',
       },
+    }),
+    hum: include(whoseHum, { exits: { motors: 'block', control: 'chatter' }, needs: {} }),
+    rests: include(fanRests, {
+      exits: { tests: 'fan-kind', 'not-cold': 'not-cold', done: '!done', raised: '!raised', left: '!left' },
+      needs: {},
     }),
     'fan-kind': judge('unit-class', {
       of: { unit: '@class' },
@@ -538,7 +553,7 @@ const round = flow({
         n: 'restart',
         o: 'restart',
         p: 'restart',
-        undecided: 'restart',
+        undecided: 'supply',
       },
     }),
     // A head that was high has opened the circuit: what stood in the air is gone, and the restart's line reads the supply.
@@ -728,7 +743,7 @@ const root = flow({
     round: include(round, {
       exits: { done: '!done', raised: '!raised', left: '!left' },
       needs: {},
-      again: { times: 3, spent: 'spent' },
+      again: { times: ROUNDS, spent: 'spent' },
       round: true,
     }),
     spent: verdict({

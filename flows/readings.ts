@@ -1,8 +1,22 @@
 import { confirm, flow, judge, measure, megohms, microfarads, ohms, verdict } from '../engine/vocabulary.ts';
-import { capacitorVerdicts } from './capacitor-verdicts.ts';
+import { capacitorVerdicts, wrongPart } from './capacitor-verdicts.ts';
 import { SECTIONS } from './examples/sections.ts';
 import { LIMITS } from './limits.ts';
 
+/** The case of one and the same part is one fact, whichever page it was read on: what was read last is kept by a name. */
+export const SHELL = {
+  words: ['shell', 'can', 'rim'],
+  unitNeeded: true,
+  as: 'round:case',
+  anew: true,
+} as const;
+const ASKED_FOR = { label: '@cabinet:label', diagram: '@cabinet:diagram' } as const;
+const DIFFERS = { of: ASKED_FOR, limits: {}, quiet: ['same', 'undecided'] } as const;
+/** A part that reads right by its own print may still be the wrong one: the unit's diagram is looked at before it is called good. */
+export const MEANT = {
+  meant: judge('diagram', { ...DIFFERS, then: { same: 'good', differs: 'wrong', undecided: 'good' } }),
+  'meant-near': judge('diagram', { ...DIFFERS, then: { same: 'near', differs: 'wrong', undecided: 'near' } }),
+} as const;
 const LABEL_GOVERNS =
   'The tolerance printed on the part governs (IEC 60252-1 parts print it; ±6 % where none is printed: common practice)';
 const inputs = {
@@ -44,11 +58,7 @@ export const readings = flow({
         }),
         fan: microfarads('FAN to C', { unless: '~sections', words: ['f', 'fc', 'f-c', 'c-f', 'fan-c', 'c-fan'] }),
         hf: microfarads('HERM to FAN', { words: ['h-f', 'f-h', 'herm-fan', 'fan-herm'], optional: true }),
-        case: megohms('Terminals to case, the lowest', {
-          words: ['shell', 'can', 'rim'],
-          optional: true,
-          unitNeeded: true,
-        }),
+        case: megohms('Terminals to case, the lowest', { ...SHELL, optional: true }),
       },
       picture: { kind: 'leads', part: 'dual', on: ['herm-c', 'fan-c', 'herm-fan', 'case'], between: 'capacitance' },
       cant: 'section-ohms',
@@ -98,11 +108,7 @@ export const readings = flow({
       fields: {
         fan: microfarads('FAN to C, again', { words: ['f', 'fc', 'f-c', 'c-f', 'fan-c', 'c-fan', 'fan to c'] }),
         hf: microfarads('HERM to FAN', { words: ['h-f', 'f-h', 'herm-fan', 'fan-herm'] }),
-        case: megohms('Terminals to case, the lowest', {
-          words: ['shell', 'can', 'rim'],
-          optional: true,
-          unitNeeded: true,
-        }),
+        case: megohms('Terminals to case, the lowest', { ...SHELL, optional: true }),
       },
       picture: { kind: 'leads', part: 'dual', on: ['fan-c', 'herm-fan'], between: 'capacitance' },
       cant: 'compare',
@@ -121,6 +127,7 @@ export const readings = flow({
       body: ['OL on a capacitance range is no verdict: over range, shorted, charged, or a winding still in parallel.'],
       why: 'A winding left in parallel, or an open C tab, makes a good part read absurdly.',
       yes: 'All checked',
+      unsure: 'no-readings',
       next: '!again',
     }),
     'section-ohms': measure({
@@ -150,6 +157,7 @@ export const readings = flow({
         before: '~sections',
         beforeThird: '~third',
         beforeAlone: '~case',
+        last: '@round:case',
       },
       limits: LIMITS.shell,
       says: {
@@ -163,7 +171,7 @@ export const readings = flow({
       body: ['Bare rim, not paint. Two fingers on the probes read 1 to 5 MΩ.'],
       circuit: 'part',
       restsOn: ['sections'],
-      fields: { case: megohms('Terminals to case, the lowest', { words: ['shell', 'can', 'rim'], unitNeeded: true }) },
+      fields: { case: megohms('Terminals to case, the lowest', SHELL) },
       picture: { kind: 'leads', part: 'dual', on: ['case'], between: 'ohms' },
       cant: 'shell',
       next: 'shell',
@@ -172,8 +180,8 @@ export const readings = flow({
       of: inputs,
       limits: LIMITS.sections,
       then: {
-        pass: 'good',
-        'conditional-pass': 'near',
+        pass: 'meant',
+        'conditional-pass': 'meant-near',
         repeat: 'contradiction',
         fails: 'out',
         'ask-third': 'contradiction',
@@ -190,7 +198,9 @@ export const readings = flow({
         undecided: 'no-readings',
       },
     }),
+    ...MEANT,
     ...capacitorVerdicts(['sections', 'third', '@cabinet:label'], ['~sections', '~third']),
+    ...wrongPart(['sections', 'third', '@cabinet:label']),
     open: verdict({
       verdict: 'section-open',
       title: 'A section is open: replace the part',

@@ -190,6 +190,7 @@ export const refrigeration = flow({
         clean: { label: 'Clean, air comes through', words: ['clean', 'fine', 'ok'], to: '!go-on' },
         dirty: { label: 'Dirty or blocked', words: ['dirty', 'plugged', 'blocked', 'grease'], to: 'clean' },
       },
+      cant: '!go-on',
     }),
     clean: confirm({
       say: 'Power off at its means: clean the condenser and clear the air’s way.',

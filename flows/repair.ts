@@ -1,12 +1,16 @@
-import { act, flow, form, found, include, judge, printed, several, verdict } from '../engine/vocabulary.ts';
-import { REPLACED } from './capacitor-verdicts.ts';
+import { act, flow, form, found, include, judge, several, verdict } from '../engine/vocabulary.ts';
+import { FAILED, REPLACED } from './capacitor-verdicts.ts';
 import { CONTACTOR, MOTOR, OUTSIDE } from './dead-block.ts';
 import { NO_WIRING, noPart, wiringLost } from './endings.ts';
 import { REPAIR } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
-import { newPart } from './new-part.ts';
+import { newOtherPart, newPart } from './new-part.ts';
 import { START_GEAR } from './start-gear.ts';
 import { UNDER_LOAD } from './under-load.ts';
+
+/** Which of two capacitors was condemned: the new part goes by that one's print. */
+const FIRST = REPLACED.map((verdict) => `block/run/${verdict}`);
+const OTHER = ['another', 'yet-another'].flatMap((which) => FAILED.map((verdict) => `block/${which}/${verdict}`));
 
 /** From what was found to the parts in place: why it failed, the right part, fitted and wired back. */
 export const repair = flow({
@@ -18,7 +22,7 @@ export const repair = flow({
   steps: {
     why: form({
       say: 'Why did it fail? A part that failed is a symptom too.',
-      body: ['Look before you fit: fan, coil, contactor, the old part’s print and the wiring diagram.'],
+      body: ['Look before you fit: fan, coil, contactor, the old part’s print.'],
       why: 'Heat, a stiff fan, bad volts or too low a rating kill the next part as well.',
       source: ['What kills a capacitor: common practice, no single source'],
       parts: {
@@ -89,7 +93,6 @@ export const repair = flow({
             ],
           },
         }),
-        print: printed('Rating on the wiring diagram, where it differs', { optional: true, as: 'round:diagram' }),
       },
       next: 'history',
     }),
@@ -97,7 +100,7 @@ export const repair = flow({
       of: {},
       limits: LIMITS.history,
       quiet: ['none'],
-      then: { none: 'diagram', earlier: 'diagram', season: 'second', undecided: 'diagram' },
+      then: { none: 'failed', earlier: 'failed', season: 'second', undecided: 'failed' },
     }),
     second: verdict({
       verdict: 'second-in-a-season',
@@ -108,10 +111,18 @@ export const repair = flow({
       judged: ['history'],
       evidence: ['why'],
       raises: 'verdict',
-      then: 'diagram',
+      then: 'failed',
+    }),
+    // One that read right by its own print was compared where it was read; one that failed is compared here.
+    failed: found({
+      among: {
+        told: { verdicts: ['wrong-part-fitted'], to: 'parts' },
+        capacitor: { verdicts: [...FAILED, ...UNDER_LOAD], to: 'diagram' },
+      },
+      none: 'parts',
     }),
     diagram: judge('diagram', {
-      of: { label: '@cabinet:label', diagram: '@round:diagram' },
+      of: { label: '@cabinet:label', diagram: '@cabinet:diagram' },
       limits: {},
       quiet: ['same', 'undecided'],
       then: { same: 'parts', differs: 'wrong', undecided: 'parts' },
@@ -123,16 +134,16 @@ export const repair = flow({
       next: ['Fit by the diagram.', 'A senior sees it: the compressor ran on the wrong part.'],
       who: 'senior',
       judged: ['diagram'],
-      evidence: ['@cabinet:label', 'why'],
+      evidence: ['@cabinet:label', '@cabinet:diagram', 'why'],
       raises: 'verdict',
       then: 'parts',
     }),
     parts: found({
       among: {
         motor: { verdicts: MOTOR, to: 'motor' },
-        capacitor: { verdicts: [...REPLACED, ...UNDER_LOAD], to: 'new' },
+        capacitor: { verdicts: [...FIRST, ...UNDER_LOAD], to: 'new' },
       },
-      none: 'others',
+      none: 'second-part',
     }),
     motor: act('fit', {
       say: 'Fit the new fan motor.',
@@ -180,6 +191,20 @@ export const repair = flow({
         'mounted',
         'installed and strapped',
       ],
+      cant: { label: 'It doesn’t fit', to: 'no-part' },
+      next: 'second-part',
+    }),
+    'second-part': found({ among: { other: { verdicts: OTHER, to: 'new-other' } }, none: 'others' }),
+    'new-other': include(newOtherPart, {
+      exits: { fits: 'fit-other', none: 'no-part' },
+      needs: {},
+      again: { times: 3, spent: 'no-part' },
+    }),
+    'fit-other': act('fit', {
+      say: 'Fit the new part in the place of the other capacitor.',
+      body: ['Strapped, upright where the maker asks for it, clear of the fan and of sharp edges.'],
+      yes: 'Fitted, strapped',
+      words: ['fitted', 'installed', 'put in', 'put it in', 'its in', 'new one in', 'mounted'],
       cant: { label: 'It doesn’t fit', to: 'no-part' },
       next: 'others',
     }),

@@ -7,6 +7,7 @@ import {
   flow,
   form,
   found,
+  include,
   judge,
   measure,
   one,
@@ -22,8 +23,10 @@ import { CONTACTOR, MOTOR, OUTSIDE } from './dead-block.ts';
 import { leftOff } from './endings.ts';
 import { RESTART } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
+import { ROUNDS, WAIT } from './motors/starts.ts';
 import { TERMINALS_SETTLED } from './motors/terminals.ts';
 import { START_GEAR } from './start-gear.ts';
+import { located } from './supply/located.ts';
 import { GROUND_SETTLED } from './trips/ground.ts';
 import { UNDER_LOAD } from './under-load.ts';
 import { BOXED, NOT_BOXED, PLATE, THREE_PHASE, whichPlate } from './unit.ts';
@@ -341,7 +344,7 @@ export const restart = flow({
     }),
     stands: choose({
       say: 'Off, now. A motor stands still or stalls: what next?',
-      body: ['Wait five minutes before another start.'],
+      body: [WAIT],
       why: 'Where every dead test was good, volts where the motor is fed decide. Else the next round begins.',
       options: {
         again: {
@@ -355,11 +358,15 @@ export const restart = flow({
           to: '!still',
         },
       },
+      // Not sure that every dead test was good: they are gone through once more, before anything live.
+      cant: '!again',
     }),
     off: confirm({
       say: 'Turn it off. The next round begins from the observation.',
-      body: ['Wait five minutes before another start. At most three rounds, then a senior.'],
+      body: [`${WAIT} At most ${ROUNDS} rounds, then a senior.`],
       yes: 'Off',
+      // It doesn't go off: that is an observation of its own, and every cabinet is proved dead anew before hands go in.
+      unsure: '!again',
       next: '!again',
     }),
     proven: verdict({
@@ -389,17 +396,7 @@ export const restart = flow({
       evidence: ['figures', 'plate', 'later'],
       then: '!done',
     }),
-    supply: verdict({
-      verdict: 'supply-out',
-      title: 'The supply is out of limits: turn it off',
-      says: ['Volts outside the limits, or falling too far at the start, cook motors and capacitors.'],
-      next: ['A senior confirms. Lug, utility or electrician.'],
-      who: 'senior',
-      judged: ['judged'],
-      evidence: ['figures'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
+    supply: include(located, { exits: { raised: '!raised' }, needs: { plate: '@volts', unit: '@class' } }),
     'no-figures': verdict({
       verdict: 'restart-not-proven',
       title: 'Restarted, not proven',

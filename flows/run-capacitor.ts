@@ -16,7 +16,7 @@ import { unread } from './capacitor-unread.ts';
 import { RUN_CAPACITOR } from './examples/block.ts';
 import { LIMITS } from './limits.ts';
 import { readings } from './readings.ts';
-import { singleReadings } from './single-readings.ts';
+import { oneSection } from './single-readings.ts';
 import { terminals } from './terminals.ts';
 
 const SIGHT = { of: { look: '@cabinet:condition' }, limits: {}, quiet: ['clean'] } as const;
@@ -46,6 +46,19 @@ export const runCapacitor = flow({
   exits: ['done'],
   examples: RUN_CAPACITOR,
   steps: {
+    'asked-for': label({
+      say: 'What does the unit’s wiring diagram ask for as run capacitor?',
+      body: [
+        'Inside the cover or the control box, eyes only. For example 45+5 µF 440 VAC.',
+        'In this part’s place: of a dual both values, of two single parts this one’s alone.',
+        'No diagram, or it can’t be read: type no diagram.',
+      ],
+      why: 'A part may read right by its own print and still be the wrong one. The diagram decides what belongs here.',
+      as: 'cabinet:diagram',
+      mayLack: true,
+      cant: 'wires',
+      next: 'wires',
+    }),
     wires: act('wires off', {
       say: 'Record the wiring, then take the wires off the run capacitor.',
       body: [
@@ -138,7 +151,7 @@ export const runCapacitor = flow({
       then: { dual: 'both', single: 'one', undecided: 'unrated' },
     }),
     both: include(readings, { exits: { done: '!done' }, needs: {}, again: { times: 3, spent: 'spent' } }),
-    one: include(singleReadings, {
+    one: include(oneSection, {
       exits: { done: '!done' },
       needs: { label: '@cabinet:label' },
       again: { times: 3, spent: 'spent' },

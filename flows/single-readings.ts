@@ -1,7 +1,8 @@
 import { confirm, flow, judge, measure, megohms, microfarads, ohms, verdict } from '../engine/vocabulary.ts';
-import { capacitorVerdicts } from './capacitor-verdicts.ts';
-import { SINGLE } from './examples/sections.ts';
+import { capacitorVerdicts, wrongPart } from './capacitor-verdicts.ts';
+import { BESIDE, SINGLE } from './examples/sections.ts';
 import { LIMITS } from './limits.ts';
+import { MEANT, SHELL } from './readings.ts';
 
 const inputs = {
   label: 'label',
@@ -14,15 +15,13 @@ const inputs = {
   tabs: null,
 } as const;
 
-/** A run capacitor with one section, wires off: one try, which may ask for another. */
-export const singleReadings = flow({
-  id: 'single-capacitor-readings',
-  version: 1,
-  title: 'One section',
-  exits: ['done', 'again'],
-  needs: ['label'],
-  examples: SINGLE,
-  steps: {
+/** What a part of one section is read for; where its value is right, the page says what is asked next. */
+const steps = <const T extends string, const L extends '@round:case' | null>(
+  to: { readonly good: T; readonly near: T },
+  shell: Partial<typeof SHELL>,
+  last: L,
+) =>
+  ({
     sections: measure({
       say: 'Measure the capacitor and its case, wires off.',
       body: [
@@ -37,11 +36,7 @@ export const singleReadings = flow({
       circuit: 'part',
       fields: {
         herm: microfarads('Across the terminals', { unless: '~sections', words: ['h', 'cap', 'run', 'value', 'fan'] }),
-        case: megohms('Terminals to case, the lowest', {
-          words: ['shell', 'can', 'rim'],
-          optional: true,
-          unitNeeded: true,
-        }),
+        case: megohms('Terminals to case, the lowest', { ...shell, optional: true }),
       },
       picture: { kind: 'leads', part: 'single', on: ['across', 'case'], between: 'capacitance' },
       cant: 'section-ohms',
@@ -81,6 +76,7 @@ export const singleReadings = flow({
       body: ['OL on a capacitance range is no verdict: over range, shorted, charged, or a winding still in parallel.'],
       why: 'A winding left in parallel, or a dead lead, makes a good part read absurdly.',
       yes: 'All checked',
+      unsure: 'no-readings',
       next: '!again',
     }),
     'section-ohms': measure({
@@ -116,6 +112,7 @@ export const singleReadings = flow({
         before: '~sections',
         beforeThird: null,
         beforeAlone: '~case',
+        last,
       },
       limits: LIMITS.shell,
       says: {
@@ -129,7 +126,7 @@ export const singleReadings = flow({
       body: ['Bare rim, not paint. Two fingers on the probes read 1 to 5 MΩ.'],
       circuit: 'part',
       restsOn: ['sections'],
-      fields: { case: megohms('Terminals to case, the lowest', { words: ['shell', 'can', 'rim'], unitNeeded: true }) },
+      fields: { case: megohms('Terminals to case, the lowest', shell) },
       picture: { kind: 'leads', part: 'single', on: ['case'], between: 'ohms' },
       cant: 'shell',
       next: 'shell',
@@ -138,8 +135,8 @@ export const singleReadings = flow({
       of: inputs,
       limits: LIMITS.sections,
       then: {
-        pass: 'good',
-        'conditional-pass': 'near',
+        pass: to.good,
+        'conditional-pass': to.near,
         repeat: 'contradiction',
         fails: 'out',
         'ask-third': 'contradiction',
@@ -171,6 +168,32 @@ export const singleReadings = flow({
       evidence: ['sections', 'label', 'leads', '~wires'],
       then: '!done',
     }),
+  }) as const;
+
+const page = { version: 1, exits: ['done', 'again'], needs: ['label'] } as const;
+
+/** The run capacitor of the outdoor unit with one section, wires off: one try, which may ask for another. */
+export const oneSection = flow({
+  ...page,
+  id: 'single-capacitor-readings',
+  title: 'One section',
+  examples: SINGLE,
+  steps: {
+    ...steps({ good: 'meant', near: 'meant-near' }, SHELL, '@round:case'),
+    ...MEANT,
+    ...capacitorVerdicts(['sections', 'label'], ['~sections']),
+    ...wrongPart(['sections', 'label']),
+  },
+});
+
+/** Another part with one section: beside the first one, or of a blower. The outdoor unit's diagram is not asked of it. */
+export const singleReadings = flow({
+  ...page,
+  id: 'single-readings-beside',
+  title: 'One section, of another part',
+  examples: BESIDE,
+  steps: {
+    ...steps({ good: 'good', near: 'near' }, { words: SHELL.words, unitNeeded: true }, null),
     ...capacitorVerdicts(['sections', 'label'], ['~sections']),
   },
 });

@@ -1,6 +1,7 @@
-import { confirm, flow, judge, measure, microfarads, ohms, verdict } from '../engine/vocabulary.ts';
+import { confirm, flow, judge, measure, microfarads, ohms, one, verdict } from '../engine/vocabulary.ts';
 import { CURRENT, POTENTIAL, PTC } from './examples/second.ts';
 import { LIMITS } from './limits.ts';
+import { REST } from './motors/starts.ts';
 
 /** Verdicts that end in another start capacitor, its resistor or its relay. */
 export const START_GEAR = [
@@ -120,7 +121,10 @@ export const potentialRelay = flow({
   steps: {
     readings: measure({
       say: 'Start capacitor, its resistor, and the relay at rest, wires off.',
-      body: [...body, 'Relay at rest: 1 to 2 closed, 5 to 2 the coil.'],
+      body: [
+        ...body,
+        'Relay at rest: 1 to 2 closed, 5 to 2 the coil. Welded contacts read closed too: beside a burst start capacitor both go.',
+      ],
       why: 'A start capacitor that is low, or a relay that does not let go, bursts or stalls the compressor.',
       source: [PRACTICE],
       circuit: 'part',
@@ -170,6 +174,11 @@ export const currentRelay = flow({
         bleed,
         contacts: ohms('Relay contacts at rest', { words: ['contact'] }),
         coil: ohms('Relay coil'),
+        // Lying, its contacts may fall shut: then they condemn nothing.
+        upright: one('Relay held', {
+          yes: { label: 'Upright', words: ['upright', 'held upright'] },
+          no: { label: 'Lying, or not sure', words: ['lying', 'on its side', 'not upright', 'not sure'] },
+        }),
       },
       picture: { kind: 'leads', part: 'start', on: ['across'], between: 'capacitance', bleed: 'one end off' },
       cant: 'value',
@@ -177,7 +186,7 @@ export const currentRelay = flow({
     }),
     ...shared,
     relay: judge('current-relay', {
-      of: { readings: 'readings', upright: null },
+      of: { readings: 'readings', upright: 'readings' },
       limits: LIMITS.currentRelay,
       then: {
         good: '!done',
@@ -202,18 +211,30 @@ export const ptc = flow({
   steps: {
     readings: measure({
       say: 'Start capacitor, its resistor, and the PTC, cold.',
-      body: [...body, 'A PTC is hot by design: wait five minutes after a start before it is read.'],
+      body: [...body, `A PTC is hot by design: ${REST} after a start before it is read. Shake it: does it rattle?`],
       why: 'A start capacitor that is low, or a relay that does not let go, bursts or stalls the compressor.',
       source: [PRACTICE],
       circuit: 'part',
-      fields: { start, bleed, ptc: ohms('PTC, cold') },
+      fields: {
+        start,
+        bleed,
+        ptc: ohms('PTC, cold'),
+        shaken: one(
+          'Shaken by hand',
+          {
+            quiet: { label: 'Quiet', words: ['quiet', 'no rattle', 'silent'] },
+            rattles: { label: 'It rattles', words: ['rattles', 'rattle', 'broken pill'] },
+          },
+          { optional: true },
+        ),
+      },
       picture: { kind: 'leads', part: 'start', on: ['across'], between: 'capacitance', bleed: 'one end off' },
       cant: 'value',
       next: 'value',
     }),
     ...shared,
     relay: judge('ptc', {
-      of: { readings: 'readings', rattles: null },
+      of: { readings: 'readings', rattles: 'readings' },
       limits: LIMITS.ptc,
       then: { good: '!done', failed: 'relay-fails', between: '!done', undecided: '!done' },
     }),

@@ -9,7 +9,7 @@ const LOAD = {
   fanVolts: volts('FAN to C', { over: false, words: ['fan volts'], optional: true }),
 };
 /** Verdicts under load that end in another run capacitor. */
-export const UNDER_LOAD = ['section-fails-under-load'] as const;
+export const UNDER_LOAD = ['section-fails-under-load', 'wrong-part-fitted'] as const;
 
 /** Without a capacitance meter: amps and volts of the running HERM section, by a qualified person. */
 export const underLoad = flow({
@@ -54,8 +54,8 @@ export const underLoad = flow({
         'too-high': 'Above the label. Volts across the capacitor, not the line? Repeat once.',
       },
       then: {
-        pass: 'good',
-        'conditional-pass': 'good',
+        pass: 'meant',
+        'conditional-pass': 'meant',
         repeat: 'second',
         fails: 'fails',
         'too-high': 'second',
@@ -76,14 +76,36 @@ export const underLoad = flow({
       of: { label: '@cabinet:label', readings: 'second', before: 'figures' },
       limits: LIMITS.underLoad,
       then: {
-        pass: 'good',
-        'conditional-pass': 'good',
+        pass: 'meant',
+        'conditional-pass': 'meant',
         repeat: 'left-open',
         fails: 'fails',
         'too-high': 'left-open',
         'too-high-twice': 'fails',
         undecided: 'left-open',
       },
+    }),
+    // Right by its own print under load: whether it is the part for this unit, the diagram says.
+    meant: judge('diagram', {
+      of: { label: '@cabinet:label', diagram: '@cabinet:diagram' },
+      limits: {},
+      quiet: ['same', 'undecided'],
+      then: { same: 'good', differs: 'wrong', undecided: 'good' },
+    }),
+    wrong: verdict({
+      verdict: 'wrong-part-fitted',
+      title: 'The wrong run capacitor is in: the diagram decides',
+      says: ['HERM reads right by its own print under load, and that is not what the wiring diagram asks for.'],
+      next: [
+        'Make it dead again before a hand goes in. Fit what the diagram asks for.',
+        'A senior sees it: the compressor may have run on the wrong part.',
+        'Not proven until the restart numbers are in.',
+      ],
+      who: 'senior',
+      judged: ['judged', 'twice', 'meant'],
+      evidence: ['@cabinet:label', '@cabinet:diagram', 'figures', 'second'],
+      raises: 'verdict',
+      then: '!replace',
     }),
     good: verdict({
       verdict: 'section-good-under-load',

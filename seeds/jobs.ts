@@ -10,9 +10,10 @@ export interface DemoJob {
 }
 const ines = (...lines: string[]): Line[] => lines.map((text) => ['ines', text]);
 
-const toReadings = (label: string): Line[] =>
+const toReadings = (label: string, ...first: string[]): Line[] =>
   ines(
     'psc',
+    ...first,
     'yes',
     'pull-out, breaker, no other feed, two legs, outlet',
     'yes',
@@ -20,6 +21,7 @@ const toReadings = (label: string): Line[] =>
     '120.6 / 0.1 0 0.1 / 0 0 / 120.5',
     '9.2 / 0.4 0.1 0.3 / 9.2',
     'fuses 0.1 0.1 contacts .1 .2 coil 12.4 t1g ol t2g ol',
+    label,
     'wires off',
   );
 
@@ -50,7 +52,7 @@ export const DEMO_JOBS: readonly DemoJob[] = [
     client: 'demo-2',
     minutesAgo: 14,
     equipment: 'unit-2',
-    lines: [...ines('c'), ...toReadings('35+5 µF ±6 % 370 VAC')],
+    lines: [...ines('c'), ...toReadings('35+5 µF ±6 % 370 VAC', 'neither')],
   },
   {
     title: 'Harrow Yard 9, roof: trips after seconds',

@@ -220,6 +220,7 @@ export const TO_READINGS = [
   '121 / 0.2 0 0.1 / 0 0 / 121',
   '9.3 / 0.6 0.1 0.5 / 9.3',
   'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol',
+  'no diagram',
   'done',
 ] as const;
 /** From the readings of a weak HERM section to the live figures. */

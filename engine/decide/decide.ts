@@ -244,7 +244,12 @@ function decideText(s: Standing, reply: Reply & { kind: 'text' }, p: Prompt, c: 
   const { given, unread } = readLine(text, p.parts);
   // A skip whose reason is what was typed; where a print alone is asked it takes any text, but not "can't read it".
   const nothing = Object.keys(given).length === 0 || (asksPrintAlone(p) && !/\d/.test(text));
-  if (nothing && saysCant(text)) return kept(decideCommand(s, { name: 'skip', text, of: null }, c, keep), text, keep);
+  if (nothing && saysCant(text)) {
+    // A question that can't be left out, and offers an answer to whoever isn't sure: "can't" is that answer.
+    const unsure = p.skippable ? {} : readLine('not sure', p.parts).given;
+    if (Object.keys(unsure).length > 0) return kept(answered(s, unsure, offline, c, keep), text, keep, true);
+    return kept(decideCommand(s, { name: 'skip', text, of: null }, c, keep), text, keep);
+  }
   if (Object.keys(given).length === 0) return unclear(p, text, keep);
   const gate = besideGate(s, p, { text, given, unread }, keep);
   if (gate) return gate;

@@ -5,22 +5,25 @@ import { type Reading, readingOf } from './read.ts';
 import { finding, say } from './say.ts';
 
 type CaseLimits = Readonly<Record<'fail' | 'clear', Limit>>;
-type Band = 'low' | 'between' | 'clear';
+/** From the worst on. */
+const BANDS = ['low', 'between', 'clear'] as const;
+type Band = (typeof BANDS)[number];
 const OUTCOMES = ['clear', 'low', 'wet', 'leak', 'ask', 'undecided'] as const;
 
 /**
  * The lowest reading from any terminal to the case, in MΩ, all wires off. Below `fail` twice, or not clear after wiping
  * and drying, is a leak. OL or above `clear` is none. `alone` is the reading asked by itself where the line left it out;
- * `third` may bring it as well. `before…` are those of the try before.
+ * `third` may bring it as well. `before…` are those of the try before. `last` is what this part's case read last, on
+ * whichever page: a worse one than this try's own is heard.
  */
 export const caseLeak = judgement({
   id: 'case-leak',
   semantics: 1,
-  takes: ['readings', 'third', 'alone', 'before', 'beforeThird', 'beforeAlone'],
+  takes: ['readings', 'third', 'alone', 'before', 'beforeThird', 'beforeAlone', 'last'],
   limits: ['fail', 'clear'],
   outcomes: OUTCOMES,
-  run({ readings, third, alone, before, beforeThird, beforeAlone }, limits) {
-    const now = latest(readings, third, alone);
+  run({ readings, third, alone, before, beforeThird, beforeAlone, last }, limits) {
+    const now = worse(latest(readings, third, alone), latest(last), limits);
     const first = latest(before, beforeThird, beforeAlone);
     const earlier = bandOf(first, limits);
     const band = bandOf(now, limits);
@@ -67,6 +70,10 @@ export const caseLeak = judgement({
       { readings: { case: untaken }, alone: { case: untaken } },
       { readings: { case: untaken }, third: { case: over } },
       { readings: { case: untaken }, third: low, before: { case: untaken }, beforeThird: wet },
+      { readings: { case: over }, last: low },
+      { readings: { case: over }, last: stillWet },
+      { readings: low, last: { case: over } },
+      { readings: { case: untaken }, last: low },
       {},
     ];
   },
@@ -76,6 +83,12 @@ export const caseLeak = judgement({
 function latest(...asked: readonly (Parts | undefined)[]): Reading {
   const read = asked.map((parts) => readingOf(parts, 'case', 'MΩ')).filter(({ kind }) => kind !== 'none');
   return read.at(-1) ?? { kind: 'none' };
+}
+/** Where a later reading of the same part is worse than the one at hand, it is the one that counts. */
+function worse(own: Reading, last: Reading, limits: CaseLimits): Reading {
+  const [mine, heard] = [bandOf(own, limits), bandOf(last, limits)];
+  if (mine === null || heard === null) return own;
+  return BANDS.indexOf(heard) < BANDS.indexOf(mine) ? last : own;
 }
 function bandOf(reading: Reading, limits: CaseLimits): Band | null {
   if (reading.kind !== 'figure') return reading.kind === 'over' ? 'clear' : null;

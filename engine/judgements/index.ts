@@ -49,6 +49,7 @@ import { printSections } from './print-sections.ts';
 import { residual } from './residual.ts';
 import { blowerRestart } from './restart/blower.ts';
 import { contactDrop } from './restart/contact-drop.ts';
+import { evenedOut } from './restart/evened-out.ts';
 import { restart } from './restart/restart.ts';
 import { sectionOhms } from './section-ohms.ts';
 import { sectionValues } from './section-values.ts';
@@ -60,6 +61,7 @@ import { currentRelay } from './start/current-relay.ts';
 import { potentialRelay } from './start/potential-relay.ts';
 import { ptc } from './start/ptc.ts';
 import { breaker } from './supply/breaker.ts';
+import { supplyLocated } from './supply/located.ts';
 import { nameplate } from './supply/nameplate.ts';
 import { runningAmps } from './supply/running-amps.ts';
 import { supply } from './supply/supply.ts';
@@ -88,6 +90,8 @@ export const judgements = {
   more,
   'minutes-since': minutesSince,
   'unit-class': unitClass,
+  'supply-located': supplyLocated,
+  'evened-out': evenedOut,
   'volts-held': voltsHeld,
   'volts-there': voltsThere,
   breaker,

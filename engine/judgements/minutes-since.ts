@@ -7,15 +7,17 @@ import { finding, say } from './say.ts';
 /**
  * Whether the delay after a change of call is over, by the times of the record: `since` is the answer that says that the
  * call was changed (`now`), or that it has been left alone for longer (`earlier`); `reading` is what was read after it, and
- * `waited` a later answer that somebody waited. A judgement knows no clock: the record dates each answer.
+ * `waited` a later answer that somebody waited. `before` is `since` of the try before: a call that was changed then, or of
+ * which nobody knew, has not been left alone for longer than the record says. A judgement knows no clock: the record dates
+ * each answer.
  */
 export const minutesSince = judgement({
   id: 'minutes-since',
-  semantics: 1,
-  takes: ['since', 'reading', 'waited'],
+  semantics: 2,
+  takes: ['since', 'reading', 'waited', 'before'],
   limits: ['least'],
   outcomes: ['over', 'wait', 'undecided'],
-  run({ since, reading, waited }, { least }, { at }) {
+  run({ since, reading, waited, before }, { least }, { at }) {
     const said = chosenOf(since, 'choice')[0];
     const of = (outcome: 'over' | 'wait' | 'undecided', shown: string, text: string) => ({
       outcome,
@@ -27,8 +29,11 @@ export const minutesSince = judgement({
       ],
     });
     if (said === undefined) return of('undecided', 'not said', 'Nobody said when the call was last changed.');
-    if (said === 'earlier') return of('over', 'longer', 'The call has been left alone for longer than the delay runs.');
-    const begun = at?.since;
+    const earlier = said === 'earlier';
+    const doubted = before !== undefined && !chosenOf(before, 'choice').includes('earlier');
+    if (earlier && !doubted)
+      return of('over', 'longer', 'The call has been left alone for longer than the delay runs.');
+    const begun = earlier ? at?.before : at?.since;
     const later = [at?.reading, at?.waited].filter(
       (t): t is string => t !== undefined && begun !== undefined && t >= begun,
     );
@@ -49,6 +54,8 @@ export const minutesSince = judgement({
     { since: { choice: chose('earlier') }, reading: volts({ yc: 0 }) },
     { since: { choice: chose('now') }, reading: volts({ yc: 0 }) },
     { since: { choice: chose('now') }, waited: { ok: chose('yes') } },
+    { since: { choice: chose('earlier') }, reading: volts({ yc: 0 }), before: { choice: chose('now') } },
+    { since: { choice: chose('earlier') }, reading: volts({ yc: 0 }), before: { choice: chose('earlier') } },
     {},
   ],
 });

@@ -30,7 +30,7 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
   const beside = (of: Answer | undefined, step: string): Answer | undefined =>
     of && answers.findLast((a) => a.place === `${of.place.slice(0, of.place.lastIndexOf('/'))}/${step}`);
   /** Whether the delay after a change of call was over when this was read. */
-  const late = (read: Answer | undefined): boolean => waited(beside(read, 'call'), read);
+  const late = (read: Answer | undefined): boolean => waited(beside(read, 'call'), read, tryBefore(answers, read));
   const least = (of: Answer | undefined, key: string): number => Math.abs(figure(of?.parts[key]) ?? Number.NaN);
   const strip = at('strip-24');
   const board = at('board');
@@ -46,6 +46,7 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
     case 'high-pressure-open':
     case 'high-pressure-fan':
     case 'high-pressure-unexplained':
+    case 'high-pressure-not-looked-into':
       return standsOpen('hp', 'the high-pressure switch');
     case 'low-pressure-open':
       return standsOpen('lp', 'the low-pressure switch');
@@ -62,6 +63,12 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
       // W6: 24 V at one end and none at the other, and a delay takes them away as well.
       if (!(volts('board', 'yc') >= OPEN)) return 'a cable called open without volts where it begins';
       if (!(volts('strip-24', 'start') < OPEN)) return 'a cable called open without a reading where it ends';
+      if (
+        c.verdict === 'thermostat-cable-mended' &&
+        c.place.includes('/outdoor-end/') &&
+        !(volts('arrives', 'v') >= PULL_IN)
+      )
+        return 'a cable’s end called mended without its volts there';
       return late(strip) ? null : '0 V decided within five minutes of a change of call';
     case 'thermostat-or-its-cable':
     case 'float-switch-open':
@@ -117,7 +124,9 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
         : 'a board condemned without volts in, or with volts out';
     case 'compressor-seized':
       if (!hasGoodWindings(answers, round)) return 'called seized without good windings and no ground';
-      return ['tries', 'assisted'].every((step) => volts(step, 'v') >= plateVolts(answers)[0]) &&
+      if (!waited(at('stopped'), at('tries')) || !waited(at('stopped-again'), at('assisted')))
+        return 'called seized within five minutes of a stop';
+      return ['tries', 'assisted'].every((step) => volts(step, 'v') >= plateVolts(answers, c.place)[0]) &&
         said('outcome') === 'stands'
         ? null
         : 'called seized without volts during the try and an assist';
@@ -136,6 +145,18 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
       const [hn, hg, ng] = [volts('line', 'hn'), volts('line', 'hg'), volts('line', 'ng')];
       return ng > 5 || (hn < 50 && hg >= 50) ? null : 'a neutral called not sound without volts on it or missing to it';
     }
+    case 'supply-out': {
+      // S2: one reading doesn't suffice, and a drop shows only while something draws.
+      const again = parts('repeat');
+      const drew = ['runs', 'starts'].includes(chosen(again.load)[0] ?? '');
+      const [unit, feed] = [volts('repeat', 'unit'), volts('repeat', 'feed')];
+      const lost = ['p1', 'p2', 'p3'].reduce((sum, key) => sum + Math.abs(figure(again[key]) ?? 0), 0);
+      if (!(unit > 0)) return 'a supply called out on one reading';
+      // Out before the means as well, or read on both sides while something drew.
+      const [low, high] = plateVolts(answers, c.place);
+      const before = feed < low || feed > high || Math.abs(unit - feed) < 0.1 * unit;
+      return (drew && (feed > 0 || lost > 0)) || before ? null : 'a supply called out and not located';
+    }
     case 'leg-lost': {
       const legs = ['l1g', 'l2g'].some((key) => volts('line', key) >= 50) || figure(parts('line').l2l3) !== null;
       return legs ? null : 'a leg called lost without volts on both to ground';
@@ -146,8 +167,15 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
 }
 
 /** Whether the delay after a change of call is over, by what was said or by the times of the record. */
-function waited(call: Answer | undefined, read: Answer | undefined): boolean {
+function waited(call: Answer | undefined, read: Answer | undefined, before?: Answer): boolean {
   if (call === undefined || read === undefined) return false;
-  if (chosen(call.parts.choice)[0] === 'earlier') return true;
-  return Date.parse(read.at) - Date.parse(call.at) >= 5 * 60_000;
+  // A call that was changed at the try before, or nobody knew when, is no older than that.
+  const begun = before && chosen(before.parts.choice)[0] !== 'earlier' ? before : call;
+  if (begun === call && chosen(call.parts.choice)[0] === 'earlier') return true;
+  return Date.parse(read.at) - Date.parse((chosen(call.parts.choice)[0] === 'earlier' ? begun : call).at) >= 5 * 60_000;
+}
+/** What the try before, of the same page, said of the call. */
+function tryBefore(answers: readonly Answer[], read: Answer | undefined): Answer | undefined {
+  const [, page, nth] = /^(.*)~(\d+)\/[^/]+$/.exec(read?.place ?? '') ?? [];
+  return answers.findLast((a) => a.place === `${page}~${Number(nth) - 1}/call`);
 }

@@ -122,8 +122,8 @@ export function cabinetOf(place: string): Cabinet {
   if (place.startsWith('dead:'))
     return (/^dead:(indoor|inverter)\//.exec(place)?.[1] as Cabinet | undefined) ?? 'outdoor';
   if (/(^|\/)inverter\//.test(place)) return 'inverter';
-  const inner = /^(?:.*\/)?(blower|source|outdoors)\//.exec(place)?.[1] ?? 'outdoors';
-  return inner === 'outdoors' ? 'outdoor' : 'indoor';
+  const inner = /^(?:.*\/)?(blower|source|outdoors|outdoor-end)\//.exec(place)?.[1] ?? 'outdoors';
+  return inner.startsWith('outdoor') ? 'outdoor' : 'indoor';
 }
 
 export const followAll = (all: Watched, entry: Entry): Watched => ({

@@ -3,7 +3,7 @@
 import { jobName, type Place, type Plan } from '../flatten.ts';
 import { motors } from '../judgements/motors.ts';
 import { showsOneSection } from '../judgements/read.ts';
-import { judged } from '../known.ts';
+import { isSought, judged } from '../known.ts';
 import { ASSUMED_METER, DEFAULT_SETTINGS } from '../memory.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
@@ -136,12 +136,10 @@ function monitored(e: Evidence, here: string): unknown[] {
 export function sortedAhead(plan: Plan, at: Place | undefined, passed: readonly Place[], only?: string): string[] {
   const round = at && !at.gate ? at.round : (passed.at(-1)?.round ?? 1);
   const order = at && !at.gate ? at.order : (passed.at(-1)?.order ?? 0);
-  const verdicts = new Set(
-    passed.flatMap((p) => (p.step.verb === 'verdict' && p.round === round ? p.step.verdict : [])),
-  );
+  const own = passed.filter((p) => p.step.verb === 'verdict' && p.round === round);
   const groups = sortsOf(plan).flatMap((p) =>
     p.round === round && p.order > order && (only === undefined || p.id === only)
-      ? Object.entries(p.among).flatMap(([g, ids]) => (ids.some((id) => verdicts.has(id)) ? g : []))
+      ? Object.entries(p.among).flatMap(([g, ids]) => (ids.some((id) => own.some((v) => isSought(id, v))) ? g : []))
       : [],
   );
   return [...new Set(groups)].sort();

@@ -42,6 +42,8 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
       return outNow.some((s) => s.read > s.high && wholly(s)) && outBefore.some((s) => s.read > s.high)
         ? null
         : 'called too high without reading so twice';
+    case 'wrong-part-fitted':
+      return wrongPart(label, answers, c);
     case 'section-open':
       return outNow.some((s) => s.read < ((s.low + s.high) / 2) * 0.02) && wiresAsked(answers)
         ? null
@@ -71,7 +73,7 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
     case 'repair-proven': {
       const f = answers.findLast((a) => a.place.endsWith('/figures'))?.parts ?? {};
       const volts = figure(f.l1l2);
-      const [low, high] = plateVolts(answers);
+      const [low, high] = plateVolts(answers, c.place);
       const rla = figure(answers.findLast((a) => a.place.endsWith('/restart/plate'))?.parts.rla);
       const legs = ['comp', 'comp2', 'comp3'].flatMap((key) => figure(f[key]) ?? []);
       if (rla !== null && legs.some((amps) => amps > rla * 1.56 + 1e-9)) return 'proven above its MCC';
@@ -82,8 +84,7 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
     case 'blower-proven': {
       const f = answers.findLast((a) => a.place.endsWith('/figures'))?.parts ?? {};
       const volts = figure(f.l1l2) ?? 0;
-      const printed = answers.findLast((a) => a.place.endsWith('/blower/restart/plate'))?.parts.volts;
-      const [low, high] = chosen(printed).includes('115') ? [103.5, 126.5] : [197, 253];
+      const [low, high] = plateVolts(answers, c.place);
       return volts >= low && volts <= high && (figure(f.fan) ?? 0) > 0 ? null : 'proven without its restart figures';
     }
     case 'blower-bearings':
@@ -113,6 +114,21 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
   }
 }
 
+/** K9: what is printed on the part is not what the unit's diagram asks for, and the part itself was read or seen to fail. */
+function wrongPart(label: Value | undefined, answers: readonly Answer[], c: Conclusion): string | null {
+  const asked = answers.findLast((a) => a.place.endsWith('/asked-for') && a.parts.print)?.parts.print;
+  if (label?.kind !== 'label' || asked?.kind !== 'label')
+    return 'a part called wrong without its print and the diagram';
+  const [own, meant] = [label.label, asked.label];
+  const same =
+    Number(own.herm) === Number(meant.herm) &&
+    Number(own.fan ?? 0) === Number(meant.fan ?? 0) &&
+    Number(own.volts ?? 999) >= Number(meant.volts ?? 0);
+  if (same) return 'a part called wrong that is what the diagram asks for';
+  const read = answers.some((a) => sameRound(a.place, c.place) && ['herm', 'hermAmps'].some((k) => a.parts[k]));
+  return read || c.place.endsWith('/repair/wrong') ? null : 'a part called wrong that was not read';
+}
+
 /** K5, of the part itself: where several capacitors stand in a cabinet, somebody said on which one it was seen. */
 function bySight(answers: readonly Answer[], c: Conclusion): string | null {
   const look = answers.findLast((a) => a.place.endsWith('/look') && cabinetOf(a.place) === cabinetOf(c.place))?.parts;
@@ -134,9 +150,14 @@ export interface Answer {
 /** Answers that stand: amended figures in place, what was taken back left out. */
 function standing(record: readonly Entry[]): Answer[] {
   const answers: Answer[] = [];
+  // What was left out is no answer, until somebody says it after all.
+  const leftOut = new Set<number>();
   for (const e of record) {
-    if (e.kind === 'answered' && e.body.skipped === undefined)
+    if (e.kind === 'answered') {
       answers.push({ seq: e.seq, at: e.at, place: e.body.place, parts: e.body.parts });
+      if (e.body.skipped !== undefined) leftOut.add(e.seq);
+    }
+    if (e.kind === 'amended') leftOut.delete(e.body.of);
     if (e.kind === 'amended' || e.kind === 'withdrawn') {
       const at = answers.findIndex((a) => a.seq === e.body.of);
       const old = answers[at];
@@ -145,7 +166,7 @@ function standing(record: readonly Entry[]): Answer[] {
       else answers[at] = { ...old, parts: { ...old.parts, ...e.body.parts } };
     }
   }
-  return answers;
+  return answers.filter(({ seq }) => !leftOut.has(seq));
 }
 /** The print as it was said last, be it by changing an older answer; of what still stands. */
 function lastPrint(record: readonly Entry[], answers: readonly Answer[], verdict: string): Value | undefined {
@@ -156,16 +177,19 @@ function lastPrint(record: readonly Entry[], answers: readonly Answer[], verdict
   });
   return said?.kind === 'answered' || said?.kind === 'amended' ? said.body.parts.print : undefined;
 }
-/** What the line has to keep, by what the nameplate of the outdoor unit prints and how many lines feed it. */
-export function plateVolts(answers: readonly Answer[]): readonly [number, number] {
-  const printed = answers.findLast((a) => a.parts.volts && !a.place.includes('/blower/'))?.parts.volts;
-  const three = answers.some((a) => a.place.endsWith('/class') && chosen(a.parts.choice).includes('three-phase'));
+/** What the line has to keep, by what the nameplate in that cabinet prints and how many lines feed the unit outdoors. */
+export function plateVolts(answers: readonly Answer[], place: string): readonly [number, number] {
+  const indoors = place.includes('/blower/');
+  const printed = answers.findLast((a) => chosen(a.parts.volts).length > 0 && a.place.includes('/blower/') === indoors)
+    ?.parts.volts;
+  const three =
+    !indoors && answers.some((a) => a.place.endsWith('/class') && chosen(a.parts.choice).includes('three-phase'));
   const one = Number(chosen(printed).find((v) => v !== '208/230') ?? 0);
   return one > 0 ? [one * 0.9 - 1e-9, one * 1.1 + 1e-9] : [three ? 187 : 197, 253];
 }
-/** Which print a verdict is about: the other capacitor has its own; the new part's is none of the old one's. */
+/** Whose print and case a verdict is about: the other capacitor has its own; the new part's are none of the old one's. */
 function isOf(place: string, verdict: string): boolean {
-  if (/\/(part|why)$/.test(place) || cabinetOf(place) !== cabinetOf(verdict)) return false;
+  if (/\/(part|why|asked-for)$/.test(place) || cabinetOf(place) !== cabinetOf(verdict)) return false;
   const other = /^.*\/(another|yet-another)\//.exec(verdict)?.[0];
   return other === undefined ? !/\/(another|yet-another)\//.test(place) : place.startsWith(other);
 }
@@ -217,7 +241,8 @@ function good(
 ): string | null {
   if (now.length < rated(label) || !now.every(fits)) return 'called good with a section outside, near, or not read';
   const shell = answers
-    .filter((a) => sameRound(a.place, c.place) && a.parts.case && a.parts.case.kind !== 'untaken')
+    .filter((a) => sameRound(a.place, c.place) && isOf(a.place, c.place))
+    .filter((a) => a.parts.case && a.parts.case.kind !== 'untaken')
     .at(-1)?.parts.case;
   return shell?.kind === 'over' || (figure(shell) ?? 0) > 20 ? null : 'called good without a clear reading to the case';
 }

@@ -158,7 +158,7 @@ function isTriedHere(scope: Scope, { state, evidence }: Node, tried: Set<string>
 }
 
 /** Pages that ask for the kind of unit by name. */
-const OF_A_CLASS = /\/(class|box|ecm-fan|block|supply|inverter|restart|motors)(\/|$)/;
+const OF_A_CLASS = /\/(class|box|monitor|ecm-fan|block|supply|inverter|restart|motors)(\/|$)/;
 const SORT = '/sort';
 
 /**
@@ -302,7 +302,7 @@ function watch(entry: Entry, all: Watched, record: readonly Entry[], say: (rule:
     if (inside && e.unitClass === 'refrigeration' && !e.calm)
       say('R4', `hands inside at ${place} beside a refrigerant that may burn`);
     // 6.3: live control beside a locked line is 24 V that come from another cabinet.
-    if (isControl(place, parts) && cabinetOf(place) === 'outdoor' && !place.includes('/warm/') && !e.apart)
+    if (isControl(place, parts) && cabinetOf(place) === 'outdoor' && !e.apart)
       say('R2', `control live at ${place} on a coil that nobody said is on 24 V from outside`);
     // After a trip or a fuse the insulation test decides, and what read low in ohms is never energised.
     if (place.endsWith('/breaker/start') && !chosen(parts.choice).includes('off')) {

@@ -55,6 +55,7 @@ function ofEntry(standing: Standing, e: Entry, resolve: Resolve): Item[] {
     case 'answered': {
       const step = planOf(standing).places.get(e.body.place)?.step;
       if (!step || !('parts' in step)) return [];
+      if (e.body.skipped && step.mayLack) return [];
       if (e.body.skipped) return item('skipped', `Skipped: ${step.say} Reason: ${resolve(e.body.skipped)}`);
       const cant = Object.values(e.body.parts).some((v) => v.kind === 'choice' && v.chosen.includes('cant'));
       return cant

@@ -39,6 +39,8 @@ export const control = flow({
           to: 'strip-24',
         },
       },
+      // Not said is not long ago: what reads 0 V then waits out the delay.
+      cant: 'strip-24',
     }),
     'strip-24': measure({
       say: 'Volts with the call there: Y to C at the outdoor strip, and across the contactor’s coil.',
@@ -80,7 +82,7 @@ export const control = flow({
       },
     }),
     elapsed: judge('minutes-since', {
-      of: { since: 'call', reading: 'strip-24', waited: null },
+      of: { since: 'call', reading: 'strip-24', waited: null, before: '~call' },
       limits: LIMITS.delay,
       then: { over: 'not-there', wait: 'waited', undecided: 'waited' },
     }),
@@ -96,7 +98,7 @@ export const control = flow({
     }),
     // A delay that still runs takes the volts away behind it, as an open switch or wire would: nothing is sought before.
     timed: judge('minutes-since', {
-      of: { since: 'call', reading: 'strip-24', waited: null },
+      of: { since: 'call', reading: 'strip-24', waited: null, before: '~call' },
       limits: LIMITS.delay,
       then: { over: 'across-24', wait: 'waited', undecided: 'waited' },
     }),
@@ -137,7 +139,7 @@ export const control = flow({
       },
     }),
     'delay-over': judge('minutes-since', {
-      of: { since: 'call', reading: 'across-24', waited: null },
+      of: { since: 'call', reading: 'across-24', waited: null, before: '~call' },
       limits: LIMITS.delay,
       then: { over: 'delay-open', wait: 'waited', undecided: 'waited' },
     }),
@@ -154,6 +156,7 @@ export const control = flow({
         fan: { label: 'Fan still, slow or stiff', words: ['fan still', 'fan slow', 'fan stiff'], to: 'fan-first' },
         clear: { label: 'Coil clean, fan looks fine', words: ['clean', 'coil clean', 'nothing'], to: 'unexplained' },
       },
+      cant: 'not-seen',
     }),
     cleaned: act('part out', {
       say: 'Clean the coil, power still locked. Then reset the switch once.',
@@ -190,6 +193,21 @@ export const control = flow({
       judged: ['open'],
       evidence: ['strip-24', 'across-24', 'high-pressure'],
       then: '!dead-tests',
+    }),
+    'not-seen': verdict({
+      verdict: 'high-pressure-not-looked-into',
+      title: 'The high-pressure switch is open, and why is undecided',
+      says: ['Coil and fan were not seen. The switch has done its work and is not bad.'],
+      next: [
+        'Leave it off: not reset, never bridged.',
+        'A look at the coil and the fan, turned by hand with the power locked, would decide it; clean and free: certified.',
+        'A senior sees this call.',
+      ],
+      who: 'senior',
+      judged: ['open'],
+      evidence: ['strip-24', 'across-24', 'high-pressure'],
+      raises: 'verdict',
+      then: '!raised',
     }),
     unexplained: verdict({
       verdict: 'high-pressure-unexplained',
@@ -264,6 +282,7 @@ export const control = flow({
       words: [...PULLS.yes],
       no: { label: 'Stays out', words: [...PULLS.no], to: 'coil' },
       cant: { label: 'Chatters or buzzes', words: ['chatters', 'buzzes', 'hums'], to: '!chatter' },
+      unsure: 'coil',
       next: 'coil',
     }),
     coil: judge('coil-volts', {
@@ -290,6 +309,8 @@ export const control = flow({
       source: [DELAY],
       yes: 'The five minutes are over',
       words: ['waited', 'over', '5 minutes', 'five minutes', 'done waiting'],
+      // The record's own times decide whether they are.
+      unsure: '!again',
       next: '!again',
     }),
     dropped: verdict({

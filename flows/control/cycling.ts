@@ -50,6 +50,7 @@ export const cycling = flow({
         },
         fine: { label: 'Nothing odd', words: ['nothing', 'nothing odd', 'fine'], to: 'look' },
       },
+      cant: 'look',
     }),
     placed: verdict({
       verdict: 'cycles-with-the-thermostat',
@@ -83,6 +84,8 @@ export const cycling = flow({
           to: '!dead-tests',
         },
       },
+      // Not seen is not clean: the dead tests read the fan and its section, and nothing is said of the air.
+      cant: '!dead-tests',
     }),
     iced: iceFirst('look'),
   },

@@ -17,6 +17,7 @@ import {
 import { BUS_HOLDS, drives, rested } from '../blower-drive.ts';
 import { INDOOR_SOURCE } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
+import { cableEnd } from './cable-end.ts';
 import { shortOutdoors } from './short-outdoors.ts';
 import { DELAY } from './words.ts';
 
@@ -58,6 +59,7 @@ export const indoorSource = flow({
           to: 'reset',
         },
       },
+      cant: 'ready',
     }),
     'door-put-back': confirm({
       say: 'Put the door on its switch, and wait five minutes. Does the outdoor unit run?',
@@ -147,12 +149,15 @@ export const indoorSource = flow({
           to: 'board',
         },
       },
+      cant: 'wait',
     }),
     wait: confirm({
       say: 'Wait until five minutes are over since the call was changed. Leave the call alone.',
       source: [DELAY],
       yes: 'The five minutes are over',
       words: ['waited', 'over', '5 minutes', 'five minutes', 'done waiting'],
+      // Whether they were is judged by the record's times.
+      unsure: 'board',
       next: 'board',
     }),
     board: measure({
@@ -206,7 +211,7 @@ export const indoorSource = flow({
     }),
     followed: found({ among: { absent: { verdicts: [ABSENT], to: 'path' } }, none: 'elapsed' }),
     elapsed: judge('minutes-since', {
-      of: { since: 'call', reading: 'board', waited: 'wait' },
+      of: { since: 'call', reading: 'board', waited: 'wait', before: null },
       limits: LIMITS.delay,
       then: { over: 'path', wait: 'too-early', undecided: 'too-early' },
     }),
@@ -261,12 +266,23 @@ export const indoorSource = flow({
       say: 'Mend the cable between the cabinets, both units off: at the indoor board and on its way.',
       body: [
         'Mowers, pets, staples; splices in the yard.',
-        'Its end inside the outdoor unit is not for now: that is “not today”.',
+        'Its end inside the outdoor unit comes next, under the lock of that one.',
       ],
       yes: 'Found and mended',
       words: ['mended', 'fixed', 'splice fixed', 'found it', 'repaired'],
-      cant: { label: 'Not today', words: ['not today', 'not found', 'cant find it'], to: 'cable-open' },
+      no: {
+        label: 'Sound here: its outdoor end is left',
+        words: ['not here', 'sound here', 'outdoor end', 'not found'],
+        to: 'outdoor-end',
+      },
+      cant: { label: 'Not today', words: ['not today', 'cant find it'], to: 'cable-open' },
       next: 'cable-mended',
+    }),
+    // The other end is in the other cabinet: its own isolation comes first.
+    'outdoor-end': include(cableEnd, {
+      cabinet: 'outdoor',
+      exits: { settled: '!settled', left: '!left', raised: '!raised' },
+      needs: { source: 'source', path: 'path', board: 'board' },
     }),
     'cable-mended': verdict({
       verdict: 'thermostat-cable-mended',

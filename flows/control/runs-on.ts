@@ -22,6 +22,7 @@ export const runsOn = flow({
         runs: { label: 'Blower runs', words: ['blower on', 'runs', 'indoor runs'], to: 'coil' },
         ice: { label: 'Ice on coil or lines', words: ['ice', 'iced'], to: 'iced' },
       },
+      cant: 'coil',
     }),
     iced: iceFirst('indoor'),
     coil: choose({

@@ -63,6 +63,42 @@ export const silent = flow({
           to: 'shed',
         },
       },
+      cant: 'barred',
+    }),
+    // What the other answers would have told of danger is asked alone: nobody goes past it unsure.
+    barred: choose({
+      say: 'One thing first: a leak alarm, water at the indoor unit, or a breaker or disconnect off or at mid?',
+      body: ['By eye and ear, nothing touched. Whoever is in the house may look.'],
+      why: 'Each of them comes before any test. The rest is found by measuring.',
+      options: {
+        none: {
+          label: 'None of them, looked at each',
+          words: ['none of them', 'none', 'looked', 'none of those'],
+          to: 'fuses',
+        },
+        alarm: { label: 'A leak alarm or a lockout', words: ['alarm', 'leak alarm', 'lockout'], to: 'alarm' },
+        water: { label: 'Water, or the float is up', words: ['water', 'float', 'float up', 'pan full'], to: '!water' },
+        tripped: {
+          label: 'A breaker or disconnect is off or at mid',
+          words: ['breaker off', 'tripped', 'breaker mid', 'disconnect off', 'breaker tripped'],
+          to: '!trips',
+        },
+        unsure: { label: 'Not sure of one of them', words: ['dont know', 'unsure', 'not sure'], to: 'not-seen' },
+      },
+    }),
+    'not-seen': verdict({
+      verdict: 'silent-not-looked-at',
+      title: 'Why it is silent stays open: nobody could look at the indoor unit',
+      says: ['Whether an alarm, water or a tripped breaker holds it is not known. Nothing is opened before that is.'],
+      next: [
+        'Somebody who gets to the indoor unit and the panel looks: alarm, water, breaker. That decides what is tested.',
+        'It stays off until then. A senior sees this call.',
+      ],
+      who: 'senior',
+      judged: [],
+      evidence: ['stat', 'barred'],
+      raises: 'verdict',
+      then: '!raised',
     }),
     alarm: verdict({
       verdict: 'alarm-or-lockout',
@@ -74,7 +110,7 @@ export const silent = flow({
       ],
       who: 'certified',
       judged: [],
-      evidence: ['stat'],
+      evidence: ['stat', 'barred'],
       raises: 'verdict',
       then: '!raised',
     }),

@@ -1,6 +1,7 @@
 import { amps, confirm, flow, form, judge, measure, verdict } from '../../engine/vocabulary.ts';
 import { BOTH_RUN } from '../examples/cooling/both-run.ts';
 import { LIMITS } from '../limits.ts';
+import { WAIT } from '../motors/starts.ts';
 import { PLATE } from '../unit.ts';
 
 /** Whether both really run, by amps and not by ear, and whether electric heat works against the coil. */
@@ -85,10 +86,7 @@ export const bothRun = flow({
       verdict: 'compressor-stalled',
       title: 'The compressor draws locked-rotor current: off within seconds',
       says: ['It doesn’t turn. Amps near LRA alone never show a seized compressor.'],
-      next: [
-        'Thermostat off now, then the means. Five minutes before another start.',
-        'The dead tests show why: capacitor, contactor, windings.',
-      ],
+      next: [`Thermostat off now, then the means. ${WAIT}`, 'The dead tests show why: capacitor, contactor, windings.'],
       who: 'junior',
       judged: ['running'],
       evidence: ['amps', 'plate'],

@@ -1,5 +1,6 @@
 import { choose, confirm, flow, include, note, verdict } from '../../engine/vocabulary.ts';
 import { NOISE } from '../examples/cooling/noise.ts';
+import { BETWEEN_STARTS, REST } from '../motors/starts.ts';
 import { behindPanel } from './behind-panel.ts';
 
 /** Another noise or smell: each goes to the page that tests for it, or is told for what it is. */
@@ -141,10 +142,10 @@ export const noise = flow({
       },
     }),
     rest: confirm({
-      say: 'Off for five minutes, then on again: is it quiet now?',
+      say: `Off for ${REST}, then on again: is it quiet now?`,
       body: ['At the thermostat. At once off if it is loud again; no third try.'],
       why: 'After a blink of the supply a single-phase scroll may start backwards; once equalised it starts right.',
-      source: ['Five minutes between starts: common practice, no single source'],
+      source: [BETWEEN_STARTS],
       yes: 'Quiet, and it cools',
       words: ['quiet', 'quiet now', 'runs quiet', 'normal now', 'cools'],
       no: { label: 'Loud again, off', words: ['loud', 'loud again', 'same', 'still loud'], to: 'loud' },
@@ -257,6 +258,7 @@ export const noise = flow({
         now: { label: 'Clean it now', words: ['clean it', 'clean it now', 'yes'], to: 'blower' },
         later: { label: 'Not today', words: ['not today', 'later', 'another visit'], to: 'sock-later' },
       },
+      cant: 'sock-later',
     }),
     // A place of the indoor cabinet.
     blower: include(behindPanel, {

@@ -142,6 +142,7 @@ export const notCold = flow({
         },
         no: { label: 'Not today', words: ['later', 'cant today', 'needs another visit'], to: 'not-righted' },
       },
+      cant: 'not-righted',
     }),
     'right-first': choose({
       say: 'Put the air side right first. Done?',
@@ -166,6 +167,7 @@ export const notCold = flow({
         },
         no: { label: 'Not today', words: ['later', 'cant today', 'needs another visit'], to: 'not-righted' },
       },
+      cant: 'not-righted',
     }),
     // A place of the indoor cabinet.
     blower: include(behindPanel, {

@@ -105,6 +105,7 @@ export const outdoors = flow({
         fan: { label: 'It is the fan', words: ['fan', 'fan is the problem'], to: 'fan' },
         no: { label: 'Not today', words: ['later', 'no water', 'cant today'], to: 'not-cleaned' },
       },
+      cant: 'not-cleaned',
     }),
     cleaned: verdict({
       verdict: 'condenser-cleaned',
@@ -133,6 +134,7 @@ export const outdoors = flow({
         fan: { label: 'It is the fan', words: ['fan', 'fan is the problem'], to: 'fan' },
         no: { label: 'Not today', words: ['later', 'no water', 'cant today'], to: 'not-cleaned' },
       },
+      cant: 'not-cleaned',
     }),
     fan: verdict({
       verdict: 'condenser-fan-weak',

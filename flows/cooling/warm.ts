@@ -5,12 +5,15 @@ import {
   confirm,
   degrees,
   flow,
+  include,
   judge,
   measure,
   ohms,
   verdict,
   volts,
 } from '../../engine/vocabulary.ts';
+import { printedCoil } from '../control/printed-coil.ts';
+import { CONTROL_LIVE, stillDead } from '../control/words.ts';
 import { WARM } from '../examples/cooling/warm.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -129,12 +132,14 @@ export const warm = flow({
       yes: 'Wire back on',
       words: ['wire back', 'back on'],
       cant: { label: 'It doesn’t go back on', words: ['broken off', 'doesnt go on'], to: 'open' },
-      next: 'waited',
+      next: 'printed',
     }),
+    // As on every page of the control circuit: only 24 V from outside is read beside a locked line.
+    printed: include(printedCoil, { exits: { apart: 'waited', 'not-apart': 'open' }, needs: {} }),
     waited: confirm({
       say: 'Call for cooling, line still locked. Five minutes since the call?',
       body: ['The outdoor unit stays dead. 24 V comes from the indoor unit; contactor and valve may click.'],
-      callouts: [{ level: 'warning', text: 'Coil printed above 30 V, or no 24 V of its own: not so, answer no.' }],
+      callouts: [CONTROL_LIVE],
       why: 'Nothing decides within the delay after a change of call.',
       source: ['Five minutes: common practice, no single source'],
       yes: 'Five minutes have passed',
@@ -148,7 +153,10 @@ export const warm = flow({
       why: 'The command comes before the valve: board, thermostat and wires are cheaper.',
       source: ['20.4 V, 85 % of 24: common practice, no single source'],
       circuit: 'control',
-      fields: { solenoid: volts('Solenoid', { over: false, words: ['coil', 'rv coil', 'solenoid'] }) },
+      fields: {
+        solenoid: volts('Solenoid', { over: false, words: ['coil', 'rv coil', 'solenoid'] }),
+        l1l2: stillDead(),
+      },
       cant: 'open',
       next: 'command',
     }),

@@ -2,7 +2,7 @@
 import type { Example } from '../../engine/vocabulary.ts';
 import { dead, GOOD, MOTORS, RUNS, wiresOff } from './lines.ts';
 
-const block = (line: string): string[] => [...dead(), line, 'wires off', GOOD, ...MOTORS];
+const block = (line: string): string[] => [...dead(), line, 'no diagram', 'wires off', GOOD, ...MOTORS];
 const contactor = (title: string, line: string, verdict: string): Example => ({
   title,
   lines: [...block(line), 'contactor', 'contactor fitted', 'wires back', ...RUNS],
@@ -55,7 +55,7 @@ export const DEAD_BLOCK: readonly Example[] = [
   },
 ];
 
-const UNMARKED = [...dead(), 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol', 'unreadable'];
+const UNMARKED = [...dead(), 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol', 'no diagram', 'unreadable'];
 export const TERMINALS: readonly Example[] = [
   {
     title: 'Three readings prove which terminal is which',

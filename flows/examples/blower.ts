@@ -246,7 +246,12 @@ const restarted = (title: string, lines: readonly string[], verdict: string, end
 });
 export const BLOWER_RESTART: readonly Example[] = [
   restarted('It does not start', [...CLOSED, 'volts 240 blower 0', 'not now'], 'blower-no-start-undecided', 'raised'),
-  restarted('The supply is out', [...CLOSED, 'volts 190 blower 3.6'], 'blower-supply-out', 'raised'),
+  restarted(
+    'The supply is out, read again on both sides of its means',
+    [...CLOSED, 'volts 190 blower 3.6', 'runs unit 190 feed 191'],
+    'supply-out',
+    'raised',
+  ),
   restarted('No live figures', [...CLOSED, 'skip nobody qualified'], 'blower-not-proven', 'raised'),
   restarted('It stays off', ['208/230 fla 4.2', 'stays off'], 'blower-left-off', 'left'),
 ];

@@ -7,7 +7,7 @@ const LOOK = 'clean, 1 cap, 45+5 6% 440';
 export const GATES = ['yes', MEANS, 'yes', LOOK, PROVING, RESIDUAL];
 const FAN = 'fan 14 31 45 frame ol';
 /** The dead block with nothing found, both motors measured. */
-export const BLOCK = [LINE, 'wires off', GOOD, 'spin free', COMPRESSOR, FAN];
+export const BLOCK = [LINE, 'no diagram', 'wires off', GOOD, 'spin free', COMPRESSOR, FAN];
 export const INDOOR_GATES = [
   ...['yes', 'breaker, no other feed, two legs, outlet', 'yes', 'clean, 1 cap, 7.5 6% 440', PROVING, '9.3 / 0.4 / 9.3'],
 ];
@@ -19,6 +19,22 @@ const SUPPLY_GOOD = ['clear', 'l1l2 240 l1g 120 l2g 120 min 229'];
 const OUT = ['left alone', 'y-c 25.6 coil 0'];
 
 export const SILENT: readonly Example[] = [
+  {
+    title:
+      'Nobody can see the indoor unit or the panel: nothing is opened before alarm, water and breaker are ruled out',
+    lines: ['a', 'psc', 'not sure', 'no idea'],
+    then: ['silent-not-looked-at'],
+    ends: 'raised',
+  },
+  {
+    title:
+      'Not sure what the thermostat does, no alarm, no water, no breaker: measured instead, the low-pressure switch',
+    lines: [
+      ...['a', 'psc', 'can’t get in', 'none of them', ...GATES, 'fuses 0.1 0.1', '24', ...OUT, 'delay .1 lp 25.5'],
+    ],
+    then: ['low-pressure-open'],
+    ends: 'raised',
+  },
   {
     title: 'The thermostat was on heat: set right, its figures read',
     lines: ['a', 'psc', 'on heat', 'runs', ...RUNS],
@@ -65,17 +81,44 @@ export const PRINTED_COIL: readonly Example[] = [
 
 export const CONTROL: readonly Example[] = [
   {
-    title: '0 V within five minutes decides nothing; then the high-pressure switch, tripped on a matted coil',
+    title: 'The high-pressure switch, and coil and fan were not seen: undecided',
+    lines: [...fused(), ...OUT, 'delay .1 lp .1 hp 25.6', 'can’t see them from here'],
+    then: ['high-pressure-not-looked-into'],
+    ends: 'raised',
+  },
+  {
+    title: 'Nobody knows when the call was last changed: “left alone” a moment later is not taken at its word',
+    lines: [...fused(), 'not sure', 'y-c 25.6 coil 0', 'waited', ...OUT, 'waited', LINE],
+    then: [],
+  },
+  {
+    title: '0 V within five minutes decides nothing, nor does “left alone” right after it: the dead tests',
     lines: [
-      ...[...fused(), 'changed just now', 'y-c 0 coil 0', 'waited', ...OUT],
-      ...['delay .1 lp .1 hp 25.6', 'coil matted, cottonwood', 'cleaned', ...BLOCK, ...RUNS],
+      ...fused(),
+      'changed just now',
+      'y-c 0 coil 0',
+      'waited',
+      ...OUT,
+      'waited',
+      ...BLOCK,
+      ...SUPPLY_GOOD,
+      ...RUNS,
+    ],
+    then: ['capacitor-good', 'runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'The high-pressure switch, tripped on a matted coil',
+    lines: [
+      ...[...fused(), ...OUT, 'delay .1 lp .1 hp 25.6'],
+      ...['coil matted, cottonwood', 'cleaned', ...BLOCK, ...RUNS],
     ],
     then: ['high-pressure-open', 'capacitor-good', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The high-pressure switch behind a weak fan: the dead tests find its section',
-    lines: [...fused(), ...OUT, 'delay .1 lp .1 hp 25.6', 'fan slow', LINE, 'wires off'],
+    lines: [...fused(), ...OUT, 'delay .1 lp .1 hp 25.6', 'fan slow', LINE, 'no diagram', 'wires off'],
     then: ['high-pressure-fan'],
   },
   {
@@ -163,7 +206,7 @@ export const CONTACTOR_DEAD: readonly Example[] = [
 ];
 
 const NONE = [...fused(), 'left alone', 'y-c 0 coil 0'];
-const BOARD = [...NONE, 'doors on', 'qualified'];
+export const BOARD = [...NONE, 'doors on', 'qualified'];
 /** By the thermostat alone: nothing was read outdoors. */
 const BLANK = ['a', 'psc', 'blank', 'doors on', 'qualified', 'left alone'];
 const ABSENT = 'no-call-outdoors';
@@ -195,7 +238,7 @@ export const INDOOR_SOURCE: readonly Example[] = [
   },
   {
     title: 'The cable is open and is not mended today',
-    lines: [...BOARD, 'r-c 26.1 y-c 26', 'ecm', 'waited', ...INDOOR_GATES, 'not found'],
+    lines: [...BOARD, 'r-c 26.1 y-c 26', 'ecm', 'waited', ...INDOOR_GATES, 'not today'],
     then: [ABSENT, 'thermostat-cable-open'],
     ends: 'left',
   },
@@ -388,6 +431,11 @@ export const Y_OFF: readonly Example[] = [
 ];
 
 export const CYCLING: readonly Example[] = [
+  {
+    title: 'Nobody can tell what coil and filter look like: that is no clean coil, the dead tests go on',
+    lines: ['f', 'psc', 'not sure', 'not sure', ...GATES, LINE],
+    then: [],
+  },
   {
     title: 'In step with a thermostat in the sun',
     lines: ['f', 'psc', '20 minutes', 'sun'],

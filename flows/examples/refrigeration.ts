@@ -10,7 +10,13 @@ export const REFRIGERATION: readonly Example[] = [
       ...[...BOX, 'product 47 hours 3 r404a hums trips'],
       ...['yes', 'breaker, heater, two legs, outlet', 'yes', 'clean, 2 caps, 25 6% 440, two terminals'],
       ...['121 / 0 0 0 / 0 0 / 0 0 0 / 121', '9.3 / 0.2 0.1 / 9.3'],
-      ...['contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1', 'start and run', 'wires off', '24.6 case ol'],
+      ...[
+        'contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1',
+        'start and run',
+        'no diagram',
+        'wires off',
+        '24.6 case ol',
+      ],
       ...['potential', 'resistor one end off', '189-227 MFD 330 VAC', 'start 201 bleed 15k 1-2 ol 5-2 5.4k'],
       ...['spin free', 'cr 1.4 cs 4.6 sr 6.0 g ol', 'nothing', 'start parts fitted', 'wires back'],
       ...['9.6 56 1.0', 'closed', '239 238 comp 7.1 fan .9 box 47', 'box 41'],
@@ -19,12 +25,27 @@ export const REFRIGERATION: readonly Example[] = [
     ends: 'done',
   },
   {
+    title: 'Start part or run part, nobody can tell: neither is judged, and nothing is started',
+    lines: [
+      ...[...BOX, 'product 47 r134a hums trips', 'yes', 'breaker, no other feed, two legs, outlet', 'yes'],
+      ...['clean, 1 cap, two terminals', PROVING, '9.3 / 0.2 / 9.3'],
+      ...['contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1', 'no idea', 'spin free', 'cr 1.4 cs 4.6 sr 6.0 g ol'],
+    ],
+    then: ['capacitors-not-told'],
+    ends: 'raised',
+  },
+  {
     title: 'Start capacitor alone, the external overload open',
     lines: [
       ...[...BOX, 'product 47 r134a hums trips', 'yes', 'breaker, no other feed, two legs, outlet', 'yes'],
       ...['clean, 1 cap, two terminals', PROVING, '9.3 / 0.2 / 9.3'],
       ...['contacts .1 .1 coil 12.6 t1g ol t2g ol overload ol', 'start only', 'current', 'resistor one end off'],
-      ...['189-227 MFD 330 VAC', 'start 201 bleed 15k contacts ol coil 0.6', 'spin free', 'cr 1.4 cs 4.6 sr 6.0 g ol'],
+      ...[
+        '189-227 MFD 330 VAC',
+        'start 201 bleed 15k contacts ol coil 0.6 upright',
+        'spin free',
+        'cr 1.4 cs 4.6 sr 6.0 g ol',
+      ],
       ...[
         'nothing',
         'overload fitted',

@@ -1,6 +1,6 @@
 /** Worked calls from the cause to the proof: the right part, readings under load, the restart. */
 import type { Example } from '../../engine/vocabulary.ts';
-import { again, CLOSED, DEAD_AGAIN, GOOD, MOTORS, NEW_PART, RUNS, WEAK, wiresOff } from './lines.ts';
+import { again, CLOSED, DEAD_AGAIN, dead, GOOD, LINE, MOTORS, NEW_PART, RUNS, WEAK, wiresOff } from './lines.ts';
 
 const WEAK_HERM = [...wiresOff(), WEAK, ...MOTORS];
 
@@ -46,9 +46,19 @@ export const REPAIR: readonly Example[] = [
   {
     title: 'The wrong part was in: the diagram decides',
     lines: [
-      ...[...WEAK_HERM, 'nothing, 35+5 370', 'other 35+5 440 herm 35.2 fan 5.02', 'fitted', 'wires back', ...RUNS],
+      ...[...dead(), LINE, '35+5 370', 'wires off herm fan c', WEAK, ...MOTORS, 'nothing'],
+      ...['other 35+5 440 herm 35.2 fan 5.02', 'fitted', 'wires back', ...RUNS],
     ],
     then: ['section-fails-value', 'wrong-part-fitted', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'A contactor goes in, and so does the capacitor that the diagram asks for: nothing wrong stays',
+    lines: [
+      ...[...dead(), 'fuses 0.1 0.1 contacts .1 .1 coil ol t1g ol t2g ol', '35+5 440', 'wires off', GOOD, ...MOTORS],
+      ...['contactor', 'other 35+5 440 herm 35.2 fan 5.02', 'fitted', 'contactor fitted', 'wires back', ...RUNS],
+    ],
+    then: ['contactor-coil-open', 'wrong-part-fitted', 'new-part-right', 'repair-proven'],
     ends: 'done',
   },
   {
@@ -74,6 +84,26 @@ export const LOAD_CALLS: readonly Example[] = [
     title: 'Inside its label under load',
     lines: [...NO_METER, 'yes', 'herm 6.1 across 360', ...RUNS],
     then: ['value-undecided', 'section-good-under-load', 'runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'Inside its label under load, and the diagram asks for the same',
+    lines: [
+      ...[...dead(), LINE, '45+5 440', 'wires off', 'skip no capacitance range', 'herm ol fan ol', ...MOTORS],
+      ...['yes', 'herm 6.1 across 360', ...RUNS],
+    ],
+    then: ['value-undecided', 'section-good-under-load', 'runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'Inside its own label under load, and the diagram asks for another: the wrong part is in',
+    lines: [
+      ...[...dead(), LINE, '35+5 440', 'wires off', 'skip no capacitance range', 'herm ol fan ol', ...MOTORS],
+      ...['yes', 'herm 6.1 across 360', 'nothing'],
+      ...['yes', 'clean, 1 cap', '121 / 0.2 0 0.1 / 0 0 / 121', '9.3 / 0.6 0.1 0.5 / 9.3'],
+      ...['other 35+5 440 herm 35.2 fan 5.02', 'fitted', 'wires back', ...RUNS],
+    ],
+    then: ['value-undecided', 'wrong-part-fitted', 'new-part-right', 'repair-proven'],
     ends: 'done',
   },
   {
@@ -107,7 +137,12 @@ export const RESTART: readonly Example[] = [
     ['runs-nothing-found'],
     'done',
   ),
-  restart('The supply out of its limits', ['190 comp 13.1 fan .9'], ['supply-out'], 'raised'),
+  restart(
+    'The supply out of its limits, lost across a pole of its means',
+    ['190 comp 13.1 fan .9', 'runs unit 190 feed 238 poles 0.2 46'],
+    ['supply-out'],
+    'raised',
+  ),
   restart(
     'Above what it may draw for long: off, and a senior',
     ['240 239 comp 29.4 fan .9 split 19'],

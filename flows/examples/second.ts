@@ -1,10 +1,10 @@
 /** Worked calls with a second capacitor in the cabinet, and of what starts a compressor. */
 import type { Example } from '../../engine/vocabulary.ts';
-import { GOOD, LINE, MEANS, MOTORS, PROVING, RUNS } from './lines.ts';
+import { GOOD, LINE, MEANS, MOTORS, NEW_PART, PROVING, RUNS, WEAK } from './lines.ts';
 
 const two = [
   ...['d', 'psc', 'yes', MEANS, 'yes', 'clean, 2 caps, 45+5 6% 440', PROVING, '9.3 / 0 0 0 / 0 / 9.3'],
-  ...[LINE, 'wires off', GOOD],
+  ...[LINE, 'no diagram', 'wires off', GOOD],
 ];
 const FITTED = ['nothing', 'start parts fitted', 'wires back', ...RUNS];
 const start = (
@@ -39,13 +39,21 @@ export const POTENTIAL: readonly Example[] = [
 ];
 export const CURRENT: readonly Example[] = [
   start(
+    'Closed, and it was lying: its contacts condemn nothing',
+    'start capacitor, current relay',
+    ['start 175 bleed 15k contacts .1 coil .3 lying'],
+    [],
+    false,
+  ),
+  start(
     'The contacts are closed at rest',
     'start capacitor, current relay',
-    ['start 175 bleed 15k contacts .1 coil .3'],
+    ['start 175 bleed 15k contacts .1 coil .3 upright'],
     ['start-relay-fails'],
   ),
 ];
 export const PTC: readonly Example[] = [
+  start('It reads right and rattles', 'ptc', ['start 175 bleed 15k ptc 8 rattles'], ['start-relay-fails']),
   start('The PTC is open', 'ptc', ['start 175 bleed 15k ptc ol'], ['start-relay-fails']),
   start(
     'OL on the start capacitor leaves it open',
@@ -58,9 +66,28 @@ export const PTC: readonly Example[] = [
 
 const seen = (look: string): string[] => [
   ...['d', 'psc', 'yes', MEANS, 'yes', `${look}, 2 caps, 45+5 6% 440`, PROVING, '9.3 / 0 0 0 / 0 / 9.3'],
-  ...[LINE, 'wires off'],
+  ...[LINE, 'no diagram', 'wires off'],
 ];
 export const ANOTHER: readonly Example[] = [
+  {
+    title: 'The first one is weak, the second good: by the first one’s print alone',
+    lines: [
+      ...[
+        ...two.slice(0, -1),
+        WEAK,
+        'run',
+        'off',
+        '5 µF 6% 370',
+        'herm 4.96 case ol',
+        ...MOTORS,
+        'nothing',
+        ...NEW_PART,
+        ...RUNS,
+      ],
+    ],
+    then: ['section-fails-value', 'capacitor-good', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
   {
     title: 'The start capacitor’s disc popped, the run capacitor beside it good',
     lines: [...seen('disc popped'), 'the other one', GOOD, 'yes start', ...MOTORS, ...FITTED],
@@ -80,8 +107,45 @@ export const ANOTHER: readonly Example[] = [
   },
   {
     title: 'The other capacitor keeps its wires',
-    lines: [...two, 'potential', 'they don’t come off', ...MOTORS, ...RUNS],
-    then: ['capacitor-good', 'second-capacitor-undecided', 'runs-nothing-found'],
+    lines: [...two, 'potential', 'they don’t come off', ...MOTORS],
+    then: ['capacitor-good', 'second-capacitor-undecided'],
+    ends: 'raised',
+  },
+  {
+    title: 'What the other capacitor is nobody can tell: neither a run part nor a start part is judged by guess',
+    lines: [...two, 'not sure', ...MOTORS],
+    then: ['capacitor-good', 'second-capacitor-undecided'],
+    ends: 'raised',
+  },
+];
+
+/** Two capacitors, the second one the fan's own. */
+const OWN = ['run', 'off', '5 µF 6% 370'];
+const OWN_FITS = ['5 µF 6% 370', 'other 5 uf 440, cap 5.02', 'fitted'];
+export const OTHER_PART: readonly Example[] = [
+  {
+    title:
+      'The second one is weak, the first good: the new part goes by the second one’s print, the first one’s is refused',
+    lines: [
+      ...[...two, ...OWN, 'herm 3.9 case ol', ...MOTORS, 'nothing', '5 µF 6% 370', 'other 45+5 440 45.1'],
+      ...['other 5 uf 440, cap 5.02', 'fitted', 'wires back', ...RUNS],
+    ],
+    then: ['capacitor-good', 'section-fails-value', 'new-part-right', 'repair-proven'],
     ends: 'done',
+  },
+  {
+    title: 'Both are weak: each new part by its own print',
+    lines: [
+      ...[...two.slice(0, -1), WEAK, ...OWN, 'herm 3.9 case ol', ...MOTORS, 'nothing'],
+      ...[...NEW_PART.slice(0, 2), ...OWN_FITS, 'wires back', ...RUNS],
+    ],
+    then: ['section-fails-value', 'section-fails-value', 'new-part-right', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The second one’s part is not on the truck',
+    lines: [...two, ...OWN, 'herm 3.9 case ol', ...MOTORS, 'nothing', '5 µF 6% 370', 'none on the truck'],
+    then: ['capacitor-good', 'section-fails-value', 'no-part'],
+    ends: 'left',
   },
 ];

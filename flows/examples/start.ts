@@ -32,7 +32,7 @@ export const MAKE_DEAD: readonly Example[] = [
     lines: [
       ...['d', 'psc', 'yes', MEANS, 'yes', 'clean, 1 cap, 45+5 6% 440'],
       ...['121 / 0 14 0 / 0 0 / 121', '121 / 0.6 / 121', '9.3 / 0.4 31 30 / 9.3', RESIDUAL],
-      ...[LINE, 'wires off', GOOD, ...MOTORS, ...RUNS],
+      ...[LINE, 'no diagram', 'wires off', GOOD, ...MOTORS, ...RUNS],
     ],
     then: ['capacitor-good', 'runs-nothing-found'],
     ends: 'done',

@@ -5,12 +5,20 @@ import { RUNS, THREE_RUN } from './lines.ts';
 import { THREE_BLOCK, THREE_GATES } from './three.ts';
 import { INSULATED } from './trips.ts';
 
-const HUMS = ['b', 'psc', ...GATES, ...BLOCK];
+const HUMS = ['b', 'psc', 'growls', ...GATES, ...BLOCK];
 const NEUTRAL = [
-  ...['b', 'psc', 'yes', 'breaker, no other feed, one leg and neutral, outlet', 'yes', 'clean, 1 cap, 45+5 6% 440'],
+  ...[
+    'b',
+    'psc',
+    'growls',
+    'yes',
+    'breaker, no other feed, one leg and neutral, outlet',
+    'yes',
+    'clean, 1 cap, 45+5 6% 440',
+  ],
   ...['121 / 0 0 0 0 / 121', '9.3 / 0.6 0.1 0.5 / 9.3', ...BLOCK],
 ];
-const THREE = ['b', '3-phase', ...THREE_GATES, ...THREE_BLOCK];
+const THREE = ['b', '3-phase', 'growls', ...THREE_GATES, ...THREE_BLOCK];
 export const SUPPLY: readonly Example[] = [
   {
     title: 'It hums, nothing turns, and a leg is lost',
@@ -32,13 +40,13 @@ export const SUPPLY: readonly Example[] = [
   },
   {
     title: 'It falls below its limit while it starts',
-    lines: [...HUMS, 'clear', '236 118 118 min 188'],
-    then: ['capacitor-good', 'supply-sags'],
+    lines: [...HUMS, 'clear', '236 118 118 min 188', 'starts rest 236 unit 187 feed 188'],
+    then: ['capacitor-good', 'supply-out'],
     ends: 'raised',
   },
   {
     title: 'Out of limits at rest',
-    lines: [...HUMS, 'clear', '262 131 131'],
+    lines: [...HUMS, 'clear', '262 131 131', 'idle unit 262 feed 262'],
     then: ['capacitor-good', 'supply-out'],
     ends: 'raised',
   },
@@ -92,6 +100,34 @@ export const BREAKER: readonly Example[] = [
     title: 'It trips again at once: an electrician',
     lines: ['h', 'psc', 'at once', ...GATES, ...BLOCK, ...INSULATED, 'trips again'],
     then: ['capacitor-good', 'breaker-not-measured'],
+    ends: 'raised',
+  },
+];
+
+const LOW = [...HUMS, 'clear', '236 118 118 min 188'];
+export const LOCATED: readonly Example[] = [
+  {
+    title: 'It falls at the start, and a pole of the means loses it: located',
+    lines: [...LOW, 'starts rest 236 unit 187 poles 0.1 44'],
+    then: ['capacitor-good', 'supply-out'],
+    ends: 'raised',
+  },
+  {
+    title: 'Nothing drew at the second reading: a drop shows only under load, undecided',
+    lines: [...LOW, 'idle unit 190 feed 236 poles 0 0'],
+    then: ['capacitor-good', 'supply-not-located'],
+    ends: 'raised',
+  },
+  {
+    title: 'It doesn’t repeat: one reading decides no supply',
+    lines: [...LOW, 'starts rest 236 unit 226 feed 235'],
+    then: ['capacitor-good', 'supply-not-located'],
+    ends: 'raised',
+  },
+  {
+    title: 'Not qualified for the second reading: undecided',
+    lines: [...LOW, 'can’t'],
+    then: ['capacitor-good', 'supply-not-located'],
     ends: 'raised',
   },
 ];

@@ -10,7 +10,15 @@ const THREE_LINE = 'fuses 0.1 0.1 0.1 contacts .1 .1 .1 coil 12.6 t1g ol t2g ol 
 const WHOLE = '1.2 1.2 1.2 ol';
 const FAN = 'fan 14 31 45 frame ol';
 export const THREE_BLOCK = [THREE_LINE, 'spin free', WHOLE, FAN];
-const at = (...pairs: string[]): string[] => ['b', '3-phase', ...THREE_GATES, THREE_LINE, 'spin free', ...pairs];
+const at = (...pairs: string[]): string[] => [
+  'b',
+  '3-phase',
+  'growls',
+  ...THREE_GATES,
+  THREE_LINE,
+  'spin free',
+  ...pairs,
+];
 
 export const THREE_WINDINGS: readonly Example[] = [
   {
@@ -46,7 +54,7 @@ export const THREE_WINDINGS: readonly Example[] = [
   {
     title: '460 V: the plate is asked before the line is judged',
     lines: [
-      ...['b', '3-phase', ...THREE_GATES, ...THREE_BLOCK, 'clear', '462 463 455', '460', ...CLOSED],
+      ...['b', '3-phase', 'growls', ...THREE_GATES, ...THREE_BLOCK, 'clear', '462 463 455', '460', ...CLOSED],
       '462 463 455 comp 8.1 8.2 8.0 fan .9 split 18',
     ],
     then: ['runs-nothing-found'],
@@ -55,7 +63,7 @@ export const THREE_WINDINGS: readonly Example[] = [
   {
     title: 'It runs, and its legs draw too far apart: a senior',
     lines: [
-      ...['b', '3-phase', ...THREE_GATES, ...THREE_BLOCK, 'clear', '230 230 230', ...CLOSED],
+      ...['b', '3-phase', 'growls', ...THREE_GATES, ...THREE_BLOCK, 'clear', '230 230 230', ...CLOSED],
       '230 230 230 comp 16.1 13.2 11 fan .9',
     ],
     then: ['legs-apart'],
@@ -63,7 +71,7 @@ export const THREE_WINDINGS: readonly Example[] = [
   },
 ];
 
-const OPEN = ['d', 'psc', ...GATES, LINE, 'wires off', GOOD, 'spin free', 'cr ol cs ol sr ol g ol'];
+const OPEN = ['d', 'psc', ...GATES, LINE, 'no diagram', 'wires off', GOOD, 'spin free', 'cr ol cs ol sr ol g ol'];
 const COLD = [...OPEN, 'senior agreed', 'cold'];
 export const TERMINALS: readonly Example[] = [
   {

@@ -28,7 +28,14 @@ export const TRIPS: readonly Example[] = [
 ];
 
 const LOW = [
-  ...[...tripped(), 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g 4k t2g 4k', 'wires off', GOOD, 'spin free'],
+  ...[
+    ...tripped(),
+    'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g 4k t2g 4k',
+    'no diagram',
+    'wires off',
+    GOOD,
+    'spin free',
+  ],
   ...[COMPRESSOR, 'fan 14 31 45 frame ol'],
 ];
 export const GROUND: readonly Example[] = [

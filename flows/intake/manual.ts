@@ -195,6 +195,7 @@ const root = flow({
         later: { label: 'They try it later', words: ['later', 'they will try'], to: 'how-soon' },
         cools: { label: 'Yes, it cools', words: ['yes', 'fixed', 'it cools', 'works'], to: 'call-settled' },
       },
+      cant: 'how-soon',
     }),
     'call-settled': verdict({
       verdict: 'settled-on-the-phone',

@@ -53,6 +53,7 @@ export const inverter = flow({
         yes: { label: 'Label read, points known, trained for it', words: ['yes', 'have them', 'trained'], to: 'fuses' },
         no: { label: 'No: it stays closed', words: ['no', 'stays closed', 'closed', 'not trained'], to: 'handed-over' },
       },
+      cant: 'handed-over',
     }),
     fuses: measure({
       say: 'Line fuses and the board’s fuse, in ohms.',
@@ -128,7 +129,10 @@ export const inverter = flow({
     }),
     sensors: measure({
       say: 'Sensors in ohms, each unplugged; look at the fan’s plug and at the signal cable’s splices.',
-      body: ['Beside the maker’s table. 10 kΩ at 77 °F is common. Leave out what you can’t reach with _.'],
+      body: [
+        'Beside the maker’s table. 10 kΩ at 77 °F is common. Leave out what you can’t reach with _.',
+        'Under power the signal wire carries pulsing DC up to about 70 V, no 24 V: it is not read here.',
+      ],
       why: 'A sensor off its table, or a splice in the signal cable, gives codes that no board cures.',
       source: ['10 kΩ at 77 °F: from memory, it only advises'],
       circuit: 'part',

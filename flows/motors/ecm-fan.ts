@@ -25,6 +25,8 @@ export const ecmFan = flow({
         blocked: { label: 'Blade blocked or rubbing', words: ['blocked', 'stuck', 'rubs', 'stick'], to: 'seen' },
         wet: { label: 'Plug or motor wet', words: ['wet', 'water'], to: 'seen' },
       },
+      // Nothing live beside a plug that may be wet.
+      cant: 'handed-over',
     }),
     seen: verdict({
       verdict: 'electronic-fan-blocked-or-wet',

@@ -5,6 +5,7 @@ import {
   confirm,
   flow,
   found,
+  include,
   judge,
   measure,
   probes,
@@ -13,6 +14,8 @@ import {
 } from '../../engine/vocabulary.ts';
 import { STILL_AFTER } from '../examples/fan.ts';
 import { LIMITS } from '../limits.ts';
+import { located } from '../supply/located.ts';
+import { AT_MOST, BETWEEN_STARTS, offSince, REST, restedNow } from './starts.ts';
 
 /** With one of these nobody read good windings and no ground: such a compressor is called nothing. */
 const NOT_GOOD = [
@@ -42,20 +45,22 @@ export const stillAfter = flow({
   steps: {
     which: choose({
       say: 'Call there, contactor in: which motor stands still?',
-      body: ['Five minutes after a stop, and at most three tries: pressures have to even out.'],
+      body: [`${REST} after a stop, and ${AT_MOST.toLowerCase()} Pressures have to even out.`],
       why: 'Good dead tests leave three things: no volts, no start, or a motor that fails only on volts.',
-      source: ['Five minutes between starts, three tries: common practice, no single source'],
+      source: [BETWEEN_STARTS],
       options: {
         fan: { label: 'The fan', words: ['fan', 'fan still', 'the fan'], to: 'feed' },
-        compressor: { label: 'The compressor', words: ['compressor', 'comp', 'comp hums'], to: 'tries' },
+        compressor: { label: 'The compressor', words: ['compressor', 'comp', 'comp hums'], to: 'stopped' },
         pump: { label: 'Heat pump: the fan, and it may be in defrost', words: ['heat pump', 'defrost'], to: 'defrost' },
       },
+      cant: 'open',
     }),
     defrost: confirm({
       say: 'Steam, or 10 to 14 minutes of it? A fan that stands in defrost is normal. Is it out of defrost, on a cooling call?',
       yes: 'Out of defrost, cooling call',
       words: ['out of defrost', 'cooling', 'not in defrost'],
       no: { label: 'It was in defrost, now it runs', words: ['was in defrost', 'runs now'], to: '!again' },
+      unsure: 'open',
       next: 'feed',
     }),
     feed: measure({
@@ -156,9 +161,11 @@ export const stillAfter = flow({
       evidence: ['which', 'feed', 'board', 'switched'],
       then: '!left',
     }),
+    stopped: offSince('Before a try: since when is the compressor off?', 'rest', 'tries', 'open'),
+    rest: restedNow('tries'),
     tries: measure({
-      say: 'One try after five minutes: compressor amps, and the lowest volts at T1 to T2 during the try.',
-      body: ['Off within seconds if it hums. At most three tries.'],
+      say: `One try after ${REST}: compressor amps, and the lowest volts at T1 to T2 during the try.`,
+      body: [`Off within seconds if it hums. ${AT_MOST}`],
       callouts: [{ level: 'danger', text: 'Line voltage is present. Locked rotor overheats within seconds.' }],
       why: 'Locked-rotor amps alone seize no compressor: volts during the try, the capacitor and the windings have to be right.',
       circuit: 'line',
@@ -172,7 +179,14 @@ export const stillAfter = flow({
     held: judge('volts-held', {
       of: { readings: 'tries', plate: '@volts', unit: '@class' },
       limits: LIMITS.during,
-      then: { there: 'dead-good', none: 'no-volts', between: 'sags', undecided: 'open' },
+      then: { there: 'evened', none: 'no-volts', between: 'sags', undecided: 'open' },
+    }),
+    // A compressor that was tried against its own pressure has shown nothing.
+    evened: judge('evened-out', {
+      of: { stopped: 'stopped', tried: 'tries' },
+      limits: { least: LIMITS.starts.least },
+      quiet: ['rested'],
+      then: { rested: 'dead-good', early: 'open', undecided: 'open' },
     }),
     'dead-good': found({
       among: {
@@ -201,12 +215,19 @@ export const stillAfter = flow({
     }),
     shut: confirm({
       say: 'Close up and clear the unit. Qualified for one more try?',
-      body: ['Rated gloves, eye protection. Five minutes after the last stop.'],
+      body: ['Rated gloves, eye protection.'],
       yes: 'Closed, clear, qualified for the try',
       words: ['closed', 'closed up', 'cover on', 'clear', 'all clear', 'buttoned up'],
       no: { label: 'Not qualified: a senior', words: ['not qualified'], to: 'open' },
-      next: 'assisted',
+      next: 'stopped-again',
     }),
+    'stopped-again': offSince(
+      'Before the try with the assist: since when is it off?',
+      'rest-again',
+      'assisted',
+      'open',
+    ),
+    'rest-again': restedNow('assisted'),
     assisted: measure({
       say: 'One try with the assist: the lowest volts at T1 to T2 during it.',
       body: ['Off within seconds if it hums.'],
@@ -224,7 +245,13 @@ export const stillAfter = flow({
     'assisted-held': judge('volts-held', {
       of: { readings: 'assisted', plate: '@volts', unit: '@class' },
       limits: LIMITS.during,
-      then: { there: 'outcome', none: 'no-volts', between: 'sags', undecided: 'open' },
+      then: { there: 'evened-again', none: 'no-volts', between: 'sags', undecided: 'open' },
+    }),
+    'evened-again': judge('evened-out', {
+      of: { stopped: 'stopped-again', tried: 'assisted' },
+      limits: { least: LIMITS.starts.least },
+      quiet: ['rested'],
+      then: { rested: 'outcome', early: 'open', undecided: 'open' },
     }),
     outcome: choose({
       say: 'What came of the try with the assist?',
@@ -262,8 +289,8 @@ export const stillAfter = flow({
       ],
       next: ['A senior confirms before anybody tells the customer. Why: liquid, oil, heat.'],
       who: 'senior',
-      judged: ['held', 'assisted-held'],
-      evidence: ['which', 'tries', 'assisted', 'outcome'],
+      judged: ['held', 'evened', 'assisted-held', 'evened-again'],
+      evidence: ['which', 'stopped', 'tries', 'stopped-again', 'assisted', 'outcome'],
       raises: 'verdict',
       then: '!raised',
     }),
@@ -278,17 +305,7 @@ export const stillAfter = flow({
       raises: 'verdict',
       then: '!raised',
     }),
-    sags: verdict({
-      verdict: 'supply-sags',
-      title: 'The supply sags at the start: a connection or the feed',
-      says: ['Below the lower limit during the try no compressor is judged.'],
-      next: ['Read where it falls: panel, means, unit. A senior confirms. Lug, utility or electrician.'],
-      who: 'senior',
-      judged: ['held'],
-      evidence: ['which', 'tries'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
+    sags: include(located, { exits: { raised: '!raised' }, needs: { plate: '@volts', unit: '@class' } }),
     open: verdict({
       verdict: 'no-start-undecided',
       title: 'Why it stands still is undecided',
@@ -298,7 +315,7 @@ export const stillAfter = flow({
         'A senior sees this call. It stays off.',
       ],
       who: 'senior',
-      judged: ['fed', 'at-board', 'held'],
+      judged: ['fed', 'at-board', 'held', 'evened', 'evened-again'],
       evidence: ['which', 'feed', 'board', 'switched', 'tries', 'assist', 'assisted', 'outcome'],
       raises: 'verdict',
       then: '!raised',

@@ -29,6 +29,7 @@ export const compressorTerminals = flow({
         agreed: { label: 'A senior agreed', words: ['agreed', 'senior agreed', 'senior ok', 'yes'], to: 'shell' },
         none: { label: 'Nobody reached, or no', words: ['nobody', 'no', 'no senior'], to: 'waits' },
       },
+      cant: 'waits',
     }),
     shell: choose({
       say: 'How hot is the shell, and for how long has it been off?',

@@ -28,6 +28,7 @@ export const breaker = flow({
         trips: { label: 'It trips again at once', words: ['trips', 'trips again', 'tripped again'], to: 'handed-over' },
         off: { label: 'Not today: it stays off', words: ['not today', 'stays off', 'leave it off'], to: 'stays-off' },
       },
+      cant: 'handed-over',
     }),
     plate: form({
       say: 'The breaker: its rating, and MOP on the nameplate.',
@@ -71,6 +72,7 @@ export const breaker = flow({
         trips: { label: 'Yes, it trips below its rating', words: ['trips', 'yes', 'it tripped'], to: 'weak' },
         holds: { label: 'No, it holds', words: ['holds', 'no'], to: '!holds' },
       },
+      cant: 'handed-over',
     }),
     weak: verdict({
       verdict: 'breaker-weak',

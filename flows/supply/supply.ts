@@ -1,8 +1,9 @@
-import { confirm, flow, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
+import { confirm, flow, include, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
 import { leftOff } from '../endings.ts';
 import { SUPPLY } from '../examples/supply.ts';
 import { LIMITS } from '../limits.ts';
 import { NAMEPLATE_VOLTS, whichPlate } from '../unit.ts';
+import { located } from './located.ts';
 
 const V = (words: readonly string[], optional = false) => ({ over: false, words, ...(optional ? { optional } : {}) });
 /** By how the unit was said to be fed when it was locked. */
@@ -75,7 +76,7 @@ export const supply = flow({
         'single-phasing': 'single-phasing',
         unbalanced: 'unbalanced',
         out: 'out',
-        sag: 'sag',
+        sag: 'out',
         contacts: '!good',
         report: 'report',
         undecided: 'not-read',
@@ -156,31 +157,7 @@ export const supply = flow({
       evidence: ['line'],
       then: '!good',
     }),
-    out: verdict({
-      verdict: 'supply-out',
-      title: 'The supply is out of limits: turn it off',
-      says: ['Volts outside the limits cook motors and capacitors.'],
-      next: ['A senior confirms. Lug, utility or electrician.'],
-      who: 'senior',
-      judged: ['judged'],
-      evidence: ['line'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
-    sag: verdict({
-      verdict: 'supply-sags',
-      title: 'The supply sags at the start: a connection or the feed',
-      says: ['It falls more than 10 %, or below its lower limit, while the motor starts.'],
-      next: [
-        'Read where it falls: panel, means, unit. The joint that falls is it.',
-        'A senior confirms. Lug, utility or electrician.',
-      ],
-      who: 'senior',
-      judged: ['judged'],
-      evidence: ['line'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
+    out: include(located, { exits: { raised: '!raised' }, needs: { plate: '@volts', unit: '@class' } }),
     'not-read': verdict({
       verdict: 'supply-not-read',
       title: 'The supply was not read in full',

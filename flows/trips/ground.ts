@@ -104,6 +104,7 @@ export const ground = flow({
         found: { label: 'Chafed place found', words: ['found', 'chafed', 'rubbed', 'found it', 'cut'], to: 'mended' },
         none: { label: 'Nothing to see', words: ['nothing', 'not found', 'cant see it'], to: 'open' },
       },
+      cant: 'open',
     }),
     mended: act('rewire', {
       say: 'Replace or mend the wire, and route it clear of edges.',

@@ -17,7 +17,7 @@ beforeAll(async () => {
   shop = await Shop.open();
   open = await shop.call();
   job = await shop.call('ines', 'Alder Court 9: hums');
-  await shop.types(job, TO_READINGS.slice(0, 9));
+  await shop.types(job, TO_READINGS.slice(0, 10));
   hash = (await shop.desk.savePhoto('ines', job, PHOTO)) ?? '';
   const { prompt } = await shop.desk.look('ines', job);
   const parts = { photo: hash, ok: ['done'] };

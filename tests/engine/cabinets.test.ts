@@ -94,7 +94,7 @@ describe('a part with two terminals', () => {
   });
 
   test('a print of two sections found later: look again, and both are discharged', () => {
-    const c = to('clean, 1 cap, two terminals').types('9.3 / 0.4 / 9.3', TO_READINGS[8]);
+    const c = to('clean, 1 cap, two terminals').types('9.3 / 0.4 / 9.3', TO_READINGS[8], 'no diagram');
     expect(c.place).toBe('round~1/block/run/wires');
     c.type('wires off, 45+5 6% 440');
     expect(c.refusal).toBeNull();

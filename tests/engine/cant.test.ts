@@ -21,7 +21,8 @@ test('a gate without another way is not left out', () => {
   const c = at('d', 'psc').type("can't");
   expect(c.refusal?.code).toBe('gate');
 });
-test('a question that decides the way asks for one of its answers', () => {
-  expect(at().type('not sure').refusal?.code).toBe('unknown-option');
+test('a question that decides the way goes on, by an option that takes it or without an answer', () => {
+  expect(at().type('not sure').place).toBe('round~1/class');
   expect(at('d').type('not sure').place).toContain('inverter/closed');
+  expect(at('d').type('no tool').place).toContain('inverter/closed');
 });

@@ -91,7 +91,14 @@ describe('given a proved isolation, when a gate is changed, then it falls unless
     expect(strip(c)).not.toBe('proved');
   });
   test('one capacitor fewer, or another look or print, changes nothing', () => {
-    const two = typed(at('look'), ['clean, 2 caps, 45+5 6% 440', PROVING, '9.3 / 0 0 0 / 0 / 9.3', BLOCK, 'done']);
+    const two = typed(at('look'), [
+      'clean, 2 caps, 45+5 6% 440',
+      PROVING,
+      '9.3 / 0 0 0 / 0 / 9.3',
+      BLOCK,
+      'no diagram',
+      'done',
+    ]);
     expect(strip(amend(two, '/look', { count: '1' }))).toBe('proved');
     expect(strip(amend(at('readings'), '/look', { condition: ['rust'], print: '40+5 6% 440' }))).toBe('proved');
   });
@@ -217,7 +224,7 @@ describe('given a unit that was proved dead as one with two legs', () => {
     expect(here(c)).toBe('means');
   });
   test('when its kind is first said, then nothing is said to be taken again: no line was taken', () => {
-    const c = new Conversation().types('c', '3-phase');
+    const c = new Conversation().types('c', '3-phase', 'neither');
     expect(c.prompt().title).toContain('Are you and your meter fit');
     expect(JSON.stringify(c.prompt())).not.toContain('Take the line again');
   });

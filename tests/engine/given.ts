@@ -34,6 +34,7 @@ const STEPS = [
   'proving',
   'residual',
   'block',
+  'asked-for',
   'wires',
   'readings',
 ] as const;
@@ -42,7 +43,7 @@ export type Step = (typeof STEPS)[number];
 /** A sound call that has been answered up to this question, which now stands. */
 export function at(step: Step, given: Given = {}): Conversation {
   const { means = MEANS, look = 'clean, 1 cap, 45+5 6% 440', by = 'ines', ...options } = given;
-  const lines = ['d', 'psc', 'yes', means, 'yes', look, PROVING, RESIDUAL, BLOCK, 'done'];
+  const lines = ['d', 'psc', 'yes', means, 'yes', look, PROVING, RESIDUAL, BLOCK, 'no diagram', 'done'];
   return typed(new Conversation(options), lines.slice(0, STEPS.indexOf(step)), by);
 }
 

@@ -24,16 +24,16 @@ const DEAD = ['yes', LOOK, PROVING, RESIDUAL];
 const round = (c: Conversation): string => c.place.split('/')[0] ?? '';
 /** The next round of the same trouble, up to its failed restart. */
 const again = (c: Conversation): Conversation =>
-  typed(c, ['d', ...DEAD, BLOCK, 'done', WEAK_HERM, ...MOTORS, ...REPAIR, 'closed', ROTOR, 'off']);
+  typed(c, ['d', ...DEAD, BLOCK, 'no diagram', 'done', WEAK_HERM, ...MOTORS, ...REPAIR, 'closed', ROTOR, 'off']);
 const fail = (): Conversation => typed(atFigures(), [ROTOR, 'off']);
 
 describe('given the new part is in, when the live figures read so', () => {
   test.each([
     ['inside, the split to come', '241 comp 13.1 fan .9', 'later'],
     ['inside, with the split', PROVES, 'repair-proven'],
-    ['supply at 196.9 V', '196.9 comp 13.1 fan .9', 'supply-out'],
-    ['supply at 253.1 V', '253.1 comp 13.1 fan .9', 'supply-out'],
-    ['a sag at the start below the lower limit', '241 240 comp 13.1 fan .9 min 196', 'supply-out'],
+    ['supply at 196.9 V', '196.9 comp 13.1 fan .9', 'repeat'],
+    ['supply at 253.1 V', '253.1 comp 13.1 fan .9', 'repeat'],
+    ['a sag at the start below the lower limit', '241 240 comp 13.1 fan .9 min 196', 'repeat'],
     ['T1 to T2 three volts under L1 to L2', '241 238 comp 13.1 fan .9 split 19', 'poles'],
     ['compressor at 94 % of its LRA', ROTOR, 'stands'],
     ['compressor draws nothing', '241 comp 0.2 fan .9', 'stands'],
@@ -80,14 +80,25 @@ describe('given a restart that failed', () => {
     expect(typed(c, [...DEAD]).place).toBe('round~2/block/line');
   });
   test('then the earlier findings stay, and the nameplate is not asked twice', () => {
-    const c = typed(fail(), ['d', ...DEAD, BLOCK, 'done', WEAK_HERM, ...MOTORS, ...REPAIR]);
+    const c = typed(fail(), ['d', ...DEAD, BLOCK, 'no diagram', 'done', WEAK_HERM, ...MOTORS, ...REPAIR]);
     expect([here(c), c.prompt().verdicts.map((v) => v.place.split('/')[0])]).toEqual([
       'closed',
       ['round~1', 'round~1', 'round~2', 'round~2'],
     ]);
   });
   test('then the second round is proven against the nameplate of the first', () => {
-    const c = typed(fail(), ['d', ...DEAD, BLOCK, 'done', WEAK_HERM, ...MOTORS, ...REPAIR, 'closed', PROVES]);
+    const c = typed(fail(), [
+      'd',
+      ...DEAD,
+      BLOCK,
+      'no diagram',
+      'done',
+      WEAK_HERM,
+      ...MOTORS,
+      ...REPAIR,
+      'closed',
+      PROVES,
+    ]);
     expect([c.place, c.verdicts.at(-1)]).toEqual(['!done', 'repair-proven']);
   });
   test.each([

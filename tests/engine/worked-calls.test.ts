@@ -40,6 +40,7 @@ test('given a fan that runs and a compressor that hums, when HERM reads 36.1 of 
   c.types(
     '9.3 / 0.6 0.1 0.5 / 9.3',
     'fuses 0.1 0.1  contacts .1 .1  coil 12.6  t1g ol t2g ol',
+    'no diagram',
     'photo wires; wires off herm fan c',
     'herm 36.1 fan 5.02 hf 4.4 case ol',
   );
@@ -59,6 +60,7 @@ test('given a still fan and a charged section, when FAN reads 2.9 of 5 ±6 %, th
   const c = new Call(record).types(
     'c',
     'psc',
+    'neither',
     'yes',
     'pull-out, no other feed, two legs, line side',
     'yes',
@@ -71,7 +73,7 @@ test('given a still fan and a charged section, when FAN reads 2.9 of 5 ±6 %, th
   );
   c.types('9.2 / 0.3 0.4 0.1 / 9.2', 'fan tab burnt, old mark');
   expect([c.place, strip(c.tap({ choice: 'old-mark' }))]).toEqual(['!hazard', 'proved']);
-  c.types(BLOCK, 'wires off herm fan c ; 40/5 6% 440', 'herm 39.4 fan 2.9 hf 2.70 case ol');
+  c.types(BLOCK, 'no diagram', 'wires off herm fan c ; 40/5 6% 440', 'herm 39.4 fan 2.9 hf 2.70 case ol');
   expect(c.verdicts).toEqual(['section-fails-value']);
   // 2.9 ± (1.9\u2009% + 0.02) is 2.82 to 2.98, wholly under 4.70; 39.4 in series with 2.9 is 2.701.
   expect(evidence(c)).toMatch(/HERM: (pass|conditional pass)[\s\S]*FAN: fail[\s\S]*−42\.0\u2009%[\s\S]*2\.701/);
@@ -85,19 +87,20 @@ test('given a still fan and a charged section, when FAN reads 2.9 of 5 ±6 %, th
     { item: 'run-40-5-440', left: 0, used: 1 },
   ]);
   expect(c.entries.some((e) => e.kind === 'alarmed')).toBe(false);
-  expect(c.prompts).toBeLessThanOrEqual(19);
+  expect(c.prompts).toBeLessThanOrEqual(21);
 });
 
 test('given 4.52 on FAN of 45+5, when it is read again with a lead on C, then the capacitor is good and the bearings are not', () => {
   const c = new Call({ equipment: { facts: plate('17.9', '96', '1.2') }, truck: [stocked('45+5', '440')] }).types(
     'c',
     'psc',
+    'neither',
     'yes',
     'pull-out, no other feed, two legs, outlet',
     'yes',
     'clean, 1 cap, 45+5 6% 440',
   );
-  c.types('120 / 0 0 0 / 0 0 / 120', '9.4 / 0.2 0.1 0.1 / 9.4', BLOCK, 'done', 'herm 44.6 fan 4.52');
+  c.types('120 / 0 0 0 / 0 0 / 120', '9.4 / 0.2 0.1 0.1 / 9.4', BLOCK, 'no diagram', 'done', 'herm 44.6 fan 4.52');
   expect([here(c), c.verdicts]).toEqual(['third', []]);
   // 44.6 in series with 5.03 is 4.520; the band of a good FAN on HERM to FAN is 4.25 to 4.74.
   expect(c.notices).toContain('4.25–4.74');
@@ -110,7 +113,7 @@ test('given 4.52 on FAN of 45+5, when it is read again with a lead on C, then th
   c.types('240 239 comp 12.8 fan 1.1 split 19');
   expect([c.verdicts.at(-1), c.place]).toEqual(['repair-proven', '!done']);
   // The third reading and the motor beside the capacitor are two prompts more than the plainest call.
-  expect(c.prompts).toBeLessThanOrEqual(21);
+  expect(c.prompts).toBeLessThanOrEqual(23);
 });
 
 describe('given 40+5 ±6 %, when HERM reads 37.4 and then 37.3', () => {
@@ -131,7 +134,7 @@ describe('given 40+5 ±6 %, when HERM reads 37.4 and then 37.3', () => {
       'clean, 1 cap, 40+5 6% 370',
       '120 / 0 0 0 / 0 0 / 120',
     );
-  const BOTH = ['9.4 / 0.2 0.1 0.1 / 9.4', BLOCK, 'done', 'herm 37.4 fan 4.91 hf 4.34 case ol'];
+  const BOTH = ['9.4 / 0.2 0.1 0.1 / 9.4', BLOCK, 'no diagram', 'done', 'herm 37.4 fan 4.91 hf 4.34 case ol'];
   test('then one repeat is asked, and out twice is replaced against the habit', () => {
     const c = upTo();
     expect(shown(c)).toMatch(/Hold 5\u2009s[\s\S]*3\.72\u2009s/);

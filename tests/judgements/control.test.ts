@@ -58,7 +58,8 @@ describe('volts at a coil', () => {
   test('what each says', () => {
     const rated = choice('volts', '24');
     const say = (line: Line, more: Partial<Record<string, Parts>> = {}) => texts(of(line, { rated, ...more }));
-    expect(say({ coil: 24 })).toEqual([`24${T}V at the coil while it pulls in, inside 20.4–28${T}V.`]);
+    expect(say({ coil: 24 })).toEqual([`24${T}V at the coil while it should pull in, inside 20.4–28${T}V.`]);
+    expect(say({ coil: 24 }, { pulled: yes })).toEqual([`24${T}V at the coil while it pulls in, inside 20.4–28${T}V.`]);
     expect(say({ coil: 24 }, { pulled: no })).toEqual([
       `24${T}V at the coil, 20.4${T}V or more, and it does not pull in. It is jammed, dirty or its coil is bad.`,
     ]);
@@ -79,7 +80,7 @@ describe('volts at a coil', () => {
       'The coil’s rated volts are not one figure, so its volts are not judged.',
     ]);
     expect(texts(of({ coil: 24 }))).toEqual([
-      `24${T}V at the coil while it pulls in, inside 20.4–28${T}V. A 24${T}V coil is assumed.`,
+      `24${T}V at the coil while it should pull in, inside 20.4–28${T}V. A 24${T}V coil is assumed.`,
     ]);
     expect(words(of({ coil: 19, rc: 20.8 }))).toEqual([
       ['Coil volts', `19${T}V`, `20.4–28${T}V`, 'low'],

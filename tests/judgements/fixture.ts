@@ -210,6 +210,7 @@ export const LIMITS = {
     loaded: limit('21.6', 'V'),
   },
   'unit-class': {},
+  'supply-located': { ...plateVolts, sag: limit('10', '%') },
   'volts-held': { ...plateVolts, none: limit('10', 'V') },
   'volts-there': { from: limit('20.4', 'V'), none: limit('5', 'V') },
   'call-path': { open: limit('20', 'V'), none: limit('5', 'V') },
@@ -217,6 +218,7 @@ export const LIMITS = {
   outward: { shorted: limit('4', 'Ω') },
   'closed-ohms': { closed: limit('1', 'Ω') },
   'ground-branches': { grounded: limit('0.5', 'MΩ'), clear: limit('2', 'MΩ') },
+  'evened-out': { least: limit('5', 'min') },
   'minutes-since': { least: limit('5', 'min') },
   hop: { closed: limit('0.5', 'V'), open: limit('20', 'V') },
   transformer: {

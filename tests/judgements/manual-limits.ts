@@ -12,12 +12,14 @@ const ELSEWHERE: Partial<Record<Id, readonly Limits[]>> = {
   'blower-restart': [LIMITS.restart],
   'case-leak': [LIMITS.shell],
   'leads-to-ground': [LIMITS.loadsToGround],
+  'evened-out': [{ least: LIMITS.starts.least }],
   'minutes-since': [LIMITS.delay],
   more: ['1', '2'].map((value) => ({
     than: { value, unit: 'count', source: value === '1' ? 'one part' : 'two parts' },
   })),
   'section-ohms': [LIMITS.ohms],
   'section-values': [LIMITS.sections],
+  'supply-located': [LIMITS.supplyLocated],
   'volts-held': [LIMITS.during],
   'volts-there': [LIMITS.lineThere, LIMITS.controlThere],
 };

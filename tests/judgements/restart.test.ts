@@ -379,6 +379,45 @@ describe('volts during a try', () => {
   ])('%s', (_, v, more, expected) => expect(held(v, more).outcome).toBe(expected));
 });
 
+describe('where a supply is lost', () => {
+  const at = (load: string | null, of: Record<string, Cell>, more: Record<string, Parts> = {}) =>
+    run('supply-located', {
+      readings: { ...(load === null ? {} : choice('load', load)), ...parts('V', of) },
+      ...more,
+    }).outcome;
+  test.each<[string, string | null, Record<string, Cell>, string]>([
+    ['on the lower limit: it holds', 'runs', { unit: 197 }, 'holds'],
+    ['below it, alone', 'runs', { unit: 196.9 }, 'undecided'],
+    ['below it, and the feed on its limit', 'runs', { unit: 196.9, feed: 197 }, 'between'],
+    ['below it, and the feed below it too', 'runs', { unit: 196.9, feed: 196.9 }, 'feed'],
+    ['both below with nothing drawing', 'idle', { unit: 196.9, feed: 196.9 }, 'feed'],
+    ['the feed in with nothing drawing: no drop to see', 'idle', { unit: 190, feed: 238 }, 'undecided'],
+    ['nobody said what drew', null, { unit: 190, feed: 238, p1: 48 }, 'undecided'],
+    ['poles that explain it', 'runs', { unit: 190, p1: 3, p2: 4 }, 'means'],
+    ['poles that don’t', 'runs', { unit: 190, p1: 3, p2: 3.9 }, 'undecided'],
+    ['poles that don’t, the feed in', 'runs', { unit: 190, feed: 238, p1: 3, p2: 3.9 }, 'between'],
+    ['poles that explain it, the feed in', 'starts', { unit: 190, feed: 238, p1: 40, p2: 4 }, 'means'],
+    ['too high on both sides', 'idle', { unit: 253.1, feed: 253.1 }, 'feed'],
+    ['on the upper limit', 'idle', { unit: 253, feed: 253 }, 'holds'],
+    ['down by a tenth', 'starts', { rest: 240, unit: 216, feed: 239 }, 'holds'],
+    ['down by more', 'starts', { rest: 240, unit: 215.9, feed: 239 }, 'between'],
+    ['down by more, the feed too', 'starts', { rest: 240, unit: 215.9, feed: 215.9 }, 'feed'],
+    [
+      'down by more of what it is at rest, with nothing drawing',
+      'idle',
+      { rest: 240, unit: 215.9, feed: 239 },
+      'holds',
+    ],
+    ['not read', 'runs', { unit: '_' }, 'undecided'],
+  ])('%s', (_, load, of, expected) => expect(at(load, of)).toBe(expected));
+  test('by the plate and the phase', () => {
+    expect(at('runs', { unit: 187, feed: 238 }, { unit: choice('choice', 'three-phase') })).toBe('holds');
+    expect(at('runs', { unit: 186.9, feed: 238 }, { unit: choice('choice', 'three-phase') })).toBe('between');
+    expect(at('runs', { unit: 103.5, feed: 118 }, { plate: choice('volts', '115') })).toBe('holds');
+    expect(at('runs', { unit: 103.4, feed: 118 }, { plate: choice('volts', '115') })).toBe('between');
+  });
+});
+
 test('what the nameplate prints may be known from elsewhere on the job', () => {
   const printed = choice('volts', '115');
   expect(run('restart', { figures: at(118, 5.5, 0.4), plate, printed }).outcome).toBe('in');

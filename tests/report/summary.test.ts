@@ -17,7 +17,16 @@ function summary(c: Conversation): CloseOut {
 }
 
 const toMotors = (c: Conversation, ...lines: string[]): Conversation =>
-  c.types('c', 'psc', 'yes', 'pull-out, no other feed, two legs, line side', 'yes', 'clean, 1 cap', ...lines);
+  c.types(
+    'c',
+    'psc',
+    'neither',
+    'yes',
+    'pull-out, no other feed, two legs, line side',
+    'yes',
+    'clean, 1 cap',
+    ...lines,
+  );
 const proven = (): Conversation =>
   toMotors(
     new Conversation({ equipment: { facts: plate('14.1', '73', '0.8') }, truck: [stocked('40+5', '440')] }),
@@ -25,6 +34,7 @@ const proven = (): Conversation =>
     '9.2 / 0.3 212 188 / 9.2',
     '9.2 / 0.3 0.4 0.1 / 9.2',
     BLOCK,
+    '40/5 440',
     'wires off herm fan c ; 40/5 6% 440',
     'herm 39.4 fan 2.9 hf 2.70 case ol',
     'spin free',
@@ -89,24 +99,24 @@ test('given the same, then the shop reads the lock, the line not accepted, the c
   expect(shop.filter((line) => !/^(Rests|Verdict|HERM|FAN|New part|L1|T1|Compressor|Fan|Split)/.test(line))).toEqual([
     'Call: Warm air. Ended: Proven.',
     expect.stringMatching(/^Pages: no-cool 1, fingerprint [0-9a-f]{12}\.$/),
-    'Opened 2026-07-14 15:00 UTC by Dana Quill; last entry #31, 2026-07-14 15:10 UTC.',
+    'Opened 2026-07-14 15:00 UTC by Dana Quill; last entry #33, 2026-07-14 15:10 UTC.',
     'Crew: Ines Vale.',
-    'Lock, Outdoor unit: Ines Vale, gates #9 to #15, 2026-07-14 15:00 UTC to 2026-07-14 15:00 UTC.',
-    'Not accepted, Outdoor unit: #14, 2026-07-14 15:00 UTC, Ines Vale: Discharge every capacitor through the resistor tool, then measure what is left. 9 V battery, before: 9.2 V; HERM to C or across: 0.3 V; FAN to C: 212 V; HERM to FAN: 188 V; Battery, after: 9.2 V. Discharge again on bare metal, then take the whole line again.',
-    'Note: key under the mat (#31, 2026-07-14 15:10 UTC, Ines Vale).',
-    'Why it failed, #22: Coil dirty.',
-    'Fitted, #25, 2026-07-14 15:00 UTC, Ines Vale: Fitted, strapped.',
-    'Part used, #26: Bin 40+5, 1 used, 0 left on the truck.',
+    'Lock, Outdoor unit: Ines Vale, gates #10 to #16, 2026-07-14 15:00 UTC to 2026-07-14 15:00 UTC.',
+    'Not accepted, Outdoor unit: #15, 2026-07-14 15:00 UTC, Ines Vale: Discharge every capacitor through the resistor tool, then measure what is left. 9 V battery, before: 9.2 V; HERM to C or across: 0.3 V; FAN to C: 212 V; HERM to FAN: 188 V; Battery, after: 9.2 V. Discharge again on bare metal, then take the whole line again.',
+    'Note: key under the mat (#33, 2026-07-14 15:10 UTC, Ines Vale).',
+    'Why it failed, #24: Coil dirty.',
+    'Fitted, #27, 2026-07-14 15:00 UTC, Ines Vale: Fitted, strapped.',
+    'Part used, #28: Bin 40+5, 1 used, 0 left on the truck.',
     'Not signed.',
   ]);
   expect(shop).toContain(
-    'Verdict #19, 2026-07-14 15:00 UTC: The run capacitor is out of its label: replace it. (section-fails-value)',
+    'Verdict #21, 2026-07-14 15:00 UTC: The run capacitor is out of its label: replace it. (section-fails-value)',
   );
   expect(shop).toContain(
     'FAN: 2.9 µF; limits 4.70–5.30 µF; doubt ±0.08 µF (2.82–2.98 µF); fail. FAN reads 2.9 µF, −42.0 % off the rated 5 µF. The label allows 4.70–5.30 µF, and all of the doubt lies below it. Source: ±6 % printed on the part; words of ILAC-G8, non-binary rule, doubt ±(1.9 % + 2 counts) taken as rectangular.',
   );
   expect(shop).toContain(
-    'Rests on #18, 2026-07-14 15:00 UTC, Ines Vale: Measure both sections and the case, wires off. HERM to C: 39.4 µF; FAN to C: 2.9 µF; HERM to FAN: 2.7 µF; Terminals to case, the lowest: OL.',
+    'Rests on #20, 2026-07-14 15:00 UTC, Ines Vale: Measure both sections and the case, wires off. HERM to C: 39.4 µF; FAN to C: 2.9 µF; HERM to FAN: 2.7 µF; Terminals to case, the lowest: OL.',
   );
 });
 
@@ -179,8 +189,8 @@ test('given a reading changed after the verdict, then the verdict that fell is n
   const { customer, shop } = summary(typed(c, [...MOTORS, PLATE, 'closed', '240 239 comp 13.1 fan .9 split 19']));
   expect(customer).not.toContain('Found: The run capacitor is out of its label: replace it.');
   expect(shop.filter((line) => /^(Set aside|Changed)/.test(line))).toEqual([
-    expect.stringMatching(/^Set aside: verdict #16, The run capacitor is out .* Its answers changed or fell\.$/),
-    expect.stringMatching(/^Changed #15 /),
+    expect.stringMatching(/^Set aside: verdict #17, The run capacitor is out .* Its answers changed or fell\.$/),
+    expect.stringMatching(/^Changed #16 /),
   ]);
 });
 

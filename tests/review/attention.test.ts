@@ -21,9 +21,10 @@ const words = (c: Conversation, kind: Kind): string[] =>
 /** A call on which nobody was in a hurry. */
 const slow = (step: Step, given: Parameters<typeof at>[1] = {}): Conversation => {
   const before = at('residual', given).wait(1);
-  const rest = ['9.3 / 0.6 0.1 0.5 / 9.3', 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol', 'done'];
+  const fuses = 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol';
+  const rest = [['9.3 / 0.6 0.1 0.5 / 9.3'], [fuses, 'no diagram'], ['done']];
   const steps: Step[] = ['residual', 'block', 'wires', 'readings'];
-  return typed(before, rest.slice(0, steps.indexOf(step)));
+  return typed(before, rest.slice(0, steps.indexOf(step)).flat());
 };
 const end = (c: Conversation, readings: string, ...more: string[]): Conversation =>
   typed(c, [readings, ...more, ...MOTORS, PLATE, 'closed', '240 239 comp 13.1 fan .9 split 19']);
@@ -99,7 +100,12 @@ describe('each kind, with its entry and words', () => {
       'clean, 1 cap, 45+5 6% 440',
     );
     c.types('121 / 0.2 0 0.1 / 0 0 / 121', '9.3 / 0.6 0.1 0.5 / 9.3');
-    c.types('fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol', 'done', 'herm 36.1 fan 5.02 hf 4.4 case ol');
+    c.types(
+      'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol',
+      'no diagram',
+      'done',
+      'herm 36.1 fan 5.02 hf 4.4 case ol',
+    );
     c.types(...MOTORS, 'nothing');
     expect(words(c, 'repeat').join()).toMatch(/second one in a season/);
   });

@@ -27,7 +27,7 @@ const PLAYS = {
   approval: ['d', 'psc', 'yes', MEANS, 'no lock fits'],
   asked: ['d', 'psc', 'yes', 'mira: ask what does the plate say'],
   handed: ['d', 'dana: hand over ines'],
-  ended: [...TO_READINGS.slice(0, 9), 'photo', GOOD, ...MOTORS, PLATE, 'closed', '240 239 comp 13.1 fan .9 split 19'],
+  ended: [...TO_READINGS.slice(0, 10), 'photo', GOOD, ...MOTORS, PLATE, 'closed', '240 239 comp 13.1 fan .9 split 19'],
 } as const;
 export type State = keyof typeof PLAYS | 'caller';
 

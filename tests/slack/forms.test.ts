@@ -24,7 +24,7 @@ const DEAD = [
   '121 / 0.2 0 0.1 / 0 0 / 121',
   '9.3 / 0.6 0.1 0.5 / 9.3',
 ];
-const TO_WIRES = [...DEAD, 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol', 'wires off'];
+const TO_WIRES = [...DEAD, 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol', 'no diagram', 'wires off'];
 async function onTheWeb(job: string, lines: readonly string[]): Promise<void> {
   for (const line of lines) {
     const { refusal } = await w.web(job, line);

@@ -62,6 +62,12 @@ describe('one call by buttons and forms, by typing, and in the engine', () => {
       engine.types(line);
       const taken = engine.entries.findLast((e) => e.kind === 'answered');
       if (taken?.kind !== 'answered') throw new Error(line);
+      // What can't be answered is said in words, which are its reason.
+      if (taken.body.skipped !== undefined) {
+        await w.asked(job);
+        await types(job, line);
+        continue;
+      }
       const { parts } = prompt;
       const only = parts.filter((p) => !p.optional);
       const choice =

@@ -146,6 +146,7 @@ describe('each message comes once', () => {
     w.slack.trouble('files.completeUploadExternal', { status: 503, accepted: true });
     await w.web(job, '9.3 / 0.6 0.1 0.5 / 9.3');
     await w.web(job, 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol');
+    await w.web(job, 'no diagram');
     await w.web(job, 'wires off');
     await w.web(job, 'herm 36.1 fan 5.02 hf 4.4 case ol');
     await w.asked(job);

@@ -73,6 +73,8 @@ test('from the observation to the signed record, by taps alone', async () => {
   await ines.fill('Contactor coil may be left out', '12.6');
   for (const side of ['T1', 'T2']) await ines.tap(`${side} to ground: OL, over range`);
   await ines.send();
+  await ines.sees('wiring diagram ask for');
+  await ines.type('no diagram');
   await ines.sees('Record the wiring');
   await ines.page.getByLabel('Colours: C, HERM, FAN').fill('C red, HERM yellow, FAN brown');
   await ines.tap('Recorded, wires off, marks readable');
@@ -194,6 +196,7 @@ test('the same call typed line by line, in the line that takes anything', async 
     ['Prove the meter', '121 / 0.2 0 0.1 / 0 0 / 121'],
     ['Discharge every capacitor', '9.3 / 0.6 0.1 0.5 / 9.3'],
     ['Fuses, contactor', 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol'],
+    ['wiring diagram ask for', 'no diagram'],
     ['Record the wiring', 'wires off'],
     ['Measure both sections', 'herm 36.1 fan 5.02 hf 4.4 case ol'],
     ['Spin the fan', 'spin free'],

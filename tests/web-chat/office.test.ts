@@ -245,7 +245,7 @@ test('an approval that is awaited is told on every page of a senior, and in its 
   // Where a tag may not stand for a lock by itself, a senior says so each time.
   await shop.desk.shop.saveSettings('otto', { ...(await shop.desk.settings()), tagWithExtraMeasure: false });
   let { view } = await shop.desk.open('ines', { title: 'Fern Gate 5', client: 'w2' });
-  for (const text of ['b', 'psc', 'yes', 'pull-out, breaker, no other feed, two legs, outlet', 'no lock fits']) {
+  for (const text of ['d', 'psc', 'yes', 'pull-out, breaker, no other feed, two legs, outlet', 'no lock fits']) {
     const { seq } = view.prompt;
     view = (await shop.desk.reply('ines', view.job, { kind: 'text', client: `w ${text}`, seq, text })).view;
   }

@@ -124,7 +124,7 @@ function asks(key: string, part: PartSpec, step: AskStep): string {
     ...(part.optional ? ['may be left out'] : []),
     ...(part.unless === undefined ? [] : ['may be left out in a repeat']),
     ...(part.when ? [when(part.when)] : []),
-    ...(part.as === undefined ? [] : [`kept for the job as ${part.as}`]),
+    ...(part.as === undefined ? [] : [`kept for the job as ${part.as}${part.anew ? ', and asked anew' : ''}`]),
   ];
   return `\`${key}\`${part.ask === step.say ? ':' : ` ${part.ask},`} ${kind}${options.length === 0 ? '' : ` (${options.join(' · ')})`}${notes.map((n) => `; ${n}`).join('')}`;
 }

@@ -59,7 +59,7 @@ export const coilVolts = judgement({
       const notIn = chosenOf(pulled, 'ok').includes('no');
       const text = notIn
         ? `${shown} at the coil, ${least} or more, and it does not pull in. It is jammed, dirty or its coil is bad.`
-        : `${shown} at the coil while it pulls in, inside ${range}.`;
+        : `${shown} at the coil ${confirmed(pulled) ? 'while it pulls in' : 'while it should pull in'}, inside ${range}.`;
       return { outcome: notIn ? 'not-in' : 'good', findings: [line(notIn ? 'not in' : 'good', text)] };
     }
     const loaded = scale.times(limits.loaded.value);

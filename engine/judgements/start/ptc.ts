@@ -2,16 +2,16 @@ import { Exact } from '../../calc/exact.ts';
 import { ohmsFinding, sayOhms } from '../control/ohm-band.ts';
 import { judgement } from '../judgement.ts';
 import { chose, over, past, reads } from '../probing.ts';
-import { confirmed, readingOf } from '../read.ts';
+import { chosenOf, confirmed, readingOf } from '../read.ts';
 import { sayRange } from '../say.ts';
 
 /**
- * A PTC start device, cold, Ω. OL or a rattle is a failed one. Its band is a value from memory, so it only advises:
+ * A PTC start device, cold, Ω. OL or a rattle (`ok` yes, or `shaken` that rattles) is a failed one. Its band is a value from memory, so it only advises:
  * outside it the reading is noted. Hot by design, it has to cool before it means anything.
  */
 export const ptc = judgement({
   id: 'ptc',
-  semantics: 1,
+  semantics: 2,
   takes: ['readings', 'rattles'],
   limits: ['low', 'high'],
   outcomes: ['good', 'failed', 'between', 'undecided'],
@@ -20,7 +20,8 @@ export const ptc = judgement({
     const band = sayRange({ low: new Exact(low.value), high: new Exact(high.value) }, 'Ω', 4, 0);
     const shown = sayOhms(reading);
     const line = (word: string, text: string) => [ohmsFinding('PTC', reading, word, text, low, `${band}, cold`)];
-    if (confirmed(rattles)) return { outcome: 'failed', findings: line('failed', 'The PTC rattles. It is broken.') };
+    if (confirmed(rattles) || chosenOf(rattles, 'shaken').includes('rattles'))
+      return { outcome: 'failed', findings: line('failed', 'The PTC rattles. It is broken.') };
     if (reading.kind !== 'figure') {
       if (reading.kind === 'none') return { outcome: 'undecided', findings: line('missing', 'The PTC was not read.') };
       return { outcome: 'failed', findings: line('failed', 'The PTC reads OL, cold. It is open.') };
@@ -38,6 +39,8 @@ export const ptc = judgement({
     { readings: { ptc: over } },
     { readings: reads({ ptc: low.value }, 'Ω'), rattles: { ok: chose('yes') } },
     { readings: reads({ ptc: low.value }, 'Ω'), rattles: { ok: chose('no') } },
+    { readings: reads({ ptc: low.value }, 'Ω'), rattles: { shaken: chose('rattles') } },
+    { readings: reads({ ptc: low.value }, 'Ω'), rattles: { shaken: chose('quiet') } },
     {},
   ],
 });

@@ -3,7 +3,18 @@ import type { Example } from '../../../engine/vocabulary.ts';
 import { COMPRESSOR, GOOD, LINE, MEANS, PROVING, RESIDUAL } from '../lines.ts';
 import { GOOD_SPLIT, LIVE } from './lines.ts';
 
-const DEAD = ['yes', MEANS, 'yes', 'clean, 1 cap, 45+5 6% 440', PROVING, RESIDUAL, LINE, 'wires off', GOOD];
+const DEAD = [
+  'yes',
+  MEANS,
+  'yes',
+  'clean, 1 cap, 45+5 6% 440',
+  PROVING,
+  RESIDUAL,
+  LINE,
+  'no diagram',
+  'wires off',
+  GOOD,
+];
 const MOTORS = ['spin free', COMPRESSOR, 'fan 14 31 45 frame ol'];
 export const BOTH_RUN: readonly Example[] = [
   {

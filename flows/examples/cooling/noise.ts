@@ -3,7 +3,19 @@ import type { Example } from '../../../engine/vocabulary.ts';
 import { COMPRESSOR, GOOD, LINE, MEANS, PROVING, RESIDUAL } from '../lines.ts';
 import { LIVE, PROVE } from './lines.ts';
 
-const DEAD = ['psc', 'yes', MEANS, 'yes', 'clean, 1 cap, 45+5 6% 440', PROVING, RESIDUAL, LINE, 'wires off', GOOD];
+const DEAD = [
+  'psc',
+  'yes',
+  MEANS,
+  'yes',
+  'clean, 1 cap, 45+5 6% 440',
+  PROVING,
+  RESIDUAL,
+  LINE,
+  'no diagram',
+  'wires off',
+  GOOD,
+];
 const proven = (title: string, lines: readonly string[], verdict: string, ends = 'repair-proven'): Example => ({
   title,
   lines: ['noise', ...lines, ...PROVE],

@@ -5,7 +5,7 @@ import { BOTH, GOOD_SPLIT, LIVE, PROVE } from './lines.ts';
 
 const DEAD = ['yes', MEANS, 'yes', 'clean, 1 cap, 45+5 6% 440', PROVING, RESIDUAL];
 const toCoil = (wiring = 'o'): string[] => ['blowing hot', 'psc', 'heat pump', wiring, 'set right', ...DEAD];
-const commanded = (): string[] => [...toCoil(), 'coil 18', 'wire back', 'five minutes', 'coil 25.1', 'closed up'];
+const commanded = (): string[] => [...toCoil(), 'coil 18', 'wire back', '24', 'five minutes', 'coil 25.1', 'closed up'];
 const raised = (title: string, lines: readonly string[], verdict: string): Example => ({
   title,
   lines,
@@ -33,12 +33,18 @@ export const WARM: readonly Example[] = [
   },
   raised(
     'No command at a good coil',
-    [...toCoil(), 'coil 18', 'wire back', 'five minutes', 'coil 0.2'],
+    [...toCoil(), 'coil 18', 'wire back', '24', 'five minutes', 'coil 0.2'],
     'reversing-not-commanded',
   ),
   raised('Stuck in heating', [...commanded(), 'heat 0 big 160 small 95 before 60 after 61'], 'reversing-valve'),
   raised('Hot gas leaks through', [...commanded(), 'heat 0 big 55 small 98 before 55 after 66'], 'reversing-valve'),
   raised('Electric heat runs', [...commanded(), 'heat 21 big 55 small 98 before 55 after 56'], 'strip-heat-in-cooling'),
+  {
+    title: 'Its transformer is in the same cabinet: no command is read beside a locked line, undecided',
+    lines: [...toCoil(), 'coil 18', 'wire back', 'package'],
+    then: ['control-not-apart', 'reversing-undecided'],
+    ends: 'raised',
+  },
   raised('No diagram', ['blowing hot', 'psc', 'heat pump', 'no diagram'], 'reversing-undecided'),
   {
     title: 'Coil and command good, the lines another day',

@@ -19,7 +19,7 @@ wires off herm fan c
 
 section-fails-value ← dual-capacitor-readings: HERM at 36.1 of 45 µF ±6 %
 clean, 1 cap, 45+5 6% 440
-  clean, 1 cap, 45+5 10% 440 | ${DEAD} | ${BLOCK} | wires off | herm 41.8 fan 5.02 hf 4.48 case ol → spin as capacitor-good (out by a habit of 6 %, inside the 10 % of its own label)
+  clean, 1 cap, 45+5 10% 440 | ${DEAD} | ${BLOCK} | no diagram | wires off | herm 41.8 fan 5.02 hf 4.48 case ol → spin as capacitor-good (out by a habit of 6 %, inside the 10 % of its own label)
 
 section-fails-value ← single-capacitor-readings: One section, weak
 herm 30 case ol
@@ -44,7 +44,7 @@ herm 0.3 ohm fan ol
 
 condemned-by-sight ← run-capacitor: A bulged top condemns it by sight
 bulged, 1 cap, 45+5 6% 440
-  rusty, 1 cap, 45+5 6% 440 | ${DEAD} | ${BLOCK} | wires off → sections (rust, dirt, age)
+  rusty, 1 cap, 45+5 6% 440 | ${DEAD} | ${BLOCK} | no diagram | wires off → sections (rust, dirt, age)
 
 leak-to-case ← dual-capacitor-readings: Low to the case twice
 herm 44.6 fan 5.03 hf 4.52 case 0.4 M
@@ -62,8 +62,40 @@ herm 49.8 fan 5.03 hf 4.57 case ol
   herm 49.8 fan 5.03 hf 4.57 case ol → sections (once)
 
 wrong-part-fitted ← repair: The wrong part was in: the diagram decides
-herm 36.1 fan 5.02 hf 4.4 case ol
-  herm 49.8 fan 5.03 hf 4.57 case ol | herm 49.8 fan 5.03 hf 4.57 case ol | spin free | cr .9 cs 2.7 sr 3.6 g ol | nothing → part as section-too-high (a high reading alone)
+35+5 370
+  no diagram | wires off | herm 49.8 fan 5.03 hf 4.57 case ol | herm 49.8 fan 5.03 hf 4.57 case ol | spin free | cr .9 cs 2.7 sr 3.6 g ol | nothing → part as section-too-high (a high reading alone)
+
+wrong-part-fitted ← dual-capacitor-readings: Good by its own print, and the diagram asks for another: the wrong part is in
+35+5 440
+  no diagram | wires off | herm 44.6 fan 5.03 hf 4.52 case ol → spin as capacitor-good (nobody could read the diagram)
+  45+5 370 | wires off | herm 44.6 fan 5.03 hf 4.52 case ol → spin as capacitor-good (more volts than the diagram asks for)
+  35+5 440 | wires off | skip no capacitance range | herm ol fan ol → spin as value-undecided (its own value not read)
+  35+5 440 | wires off | herm 44.6 fan 5.03 hf 4.52 | skip rim under paint → spin as case-undecided (its case not read)
+
+wrong-part-fitted ← under-load: Inside its own label under load, and the diagram asks for another: the wrong part is in
+35+5 440
+  no diagram | wires off | skip no capacitance range | herm ol fan ol | spin free | cr .9 cs 2.7 sr 3.6 g ol | yes | herm 6.1 across 360 → plate as section-good-under-load (nobody could read the diagram)
+
+fan-was-meant-to-stand ← fan-rests: In defrost, watched to its end: the fan was meant to stand
+started again
+  stands still → fit (it doesn’t start again)
+  cant watch → unwatched (nobody watched it)
+  cant watch | dead tests → fit (nobody watched it, so it is tested)
+
+fan-was-meant-to-stand ← fan-rests: In defrost, watched to its end: the fan was meant to stand
+steam
+  neither → fit (straight cooling in the heat)
+  not sure → fit (nobody can say)
+
+phase-monitor-holds-off ← phase-monitor: It shows a fault, and the lines read right: it stays in, and a senior leads on
+fault
+  good → times (its light shows good)
+  cant see it → times (not to be seen from outside)
+  dark | qualified | 230 118 113 → !raised as single-phasing (dark, and a line is missing)
+
+phase-monitor-holds-off ← phase-monitor: It shows a fault, and the lines read right: it stays in, and a senior leads on
+230 231 229
+  skip no meter → !raised as phase-monitor-not-explained (the lines not read)
 
 external-overload-open ← refrigeration: Start capacitor alone, the external overload open
 product 47 r134a hums trips
@@ -85,7 +117,7 @@ yes start
 
 start-capacitor-by-sight ← another-capacitor: The start capacitor’s disc popped, the run capacitor beside it good
 disc popped, 2 caps, 45+5 6% 440
-  rusty, 2 caps, 45+5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0 0 0 / 0 / 9.3 | ${BLOCK} | wires off | herm 44.6 fan 5.03 hf 4.52 case ol → kind as capacitor-good (rust, dirt, age)
+  rusty, 2 caps, 45+5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0 0 0 / 0 / 9.3 | ${BLOCK} | no diagram | wires off | herm 44.6 fan 5.03 hf 4.52 case ol → kind as capacitor-good (rust, dirt, age)
 
 start-capacitor-fails ← start-potential-relay: The start capacitor is low
 start 120 bleed 15k contacts .1 coil 8k
@@ -108,7 +140,7 @@ contacts 3.4 .1 coil 12.4
 
 contactor-contacts ← dead-block: A contact reads high with the armature pressed in
 fuses 0.1 0.1 contacts .1 3.2 coil 12.6 t1g ol t2g ol
-  fuses 0.1 0.1 contacts .1 .4 coil 12.6 t1g ol t2g ol → wires (pressed in and under 1 Ω, whatever they look like)
+  fuses 0.1 0.1 contacts .1 .4 coil 12.6 t1g ol t2g ol → asked-for (pressed in and under 1 Ω, whatever they look like)
 
 contactor-jammed ← contactor-dead: Volts at the coil, coil right, not in: jammed
 y-c 25.6 coil 25.4
@@ -170,8 +202,8 @@ delay .1 lp 25.5
   delay .1 lp 12 → !raised as control-undecided (a part of the volts across it)
   delay .1 lp .1 hp 25.6 → high-pressure (the volts across another switch)
 
-high-pressure-open ← control: 0 V within five minutes decides nothing; then the high-pressure switch, tripped on a matted coil
-changed just now
+high-pressure-open ← control: The high-pressure switch, tripped on a matted coil
+left alone
   changed just now | y-c 0 coil 0 → waited (0 V within the delay)
 
 low-pressure-open ← cycling: Dead tests good, then who drops it: the low-pressure switch
@@ -238,9 +270,17 @@ neutral-not-sound ← supply: One leg and neutral, and volts on the neutral
 hn 119 hg 121 ng 9
   hn 119 hg 121 ng 5 → plate as capacitor-good (no more on the neutral than a sound one has)
 
-supply-sags ← supply: It falls below its limit while it starts
+supply-out ← supply: It falls below its limit while it starts
 236 118 118 min 188
   236 118 118 → plate as capacitor-good (one reading without load)
+  236 118 118 min 188 → repeat as capacitor-good (one reading under load)
+
+supply-out ← supply-located: It falls at the start, and a pole of the means loses it: located
+starts rest 236 unit 187 poles 0.1 44
+  starts rest 236 unit 187 → !raised as supply-not-located (read twice, and not located)
+  idle unit 187 poles 0.1 44 → !raised as supply-not-located (poles read with nothing drawing)
+  starts rest 236 unit 187 poles 0.1 4 → !raised as supply-not-located (a drop that doesn’t explain it)
+  starts rest 236 unit 213 poles 0.1 44 → !raised as supply-not-located (it doesn’t repeat)
 
 supply-unbalanced ← supply: Three-phase, the lines too far apart
 230 206 230
@@ -252,7 +292,7 @@ single-phasing ← supply: Three-phase, one line missing: off
 
 fuse-blown ← dead-block: A blown fuse without a cause: it stays off
 fuses 0.1 ol contacts .1 .1 coil 12.6 t1g ol t2g ol
-  fuses 0.1 4 contacts .1 .1 coil 12.6 t1g ol t2g ol → wires (ohms between the bands)
+  fuses 0.1 4 contacts .1 .1 coil 12.6 t1g ol t2g ol → asked-for (ohms between the bands)
 
 breaker-weak ← breaker: Below its rating, and it drops volts: the breaker
 trips after a while
@@ -340,8 +380,13 @@ compressor-seized ← still-after: Volts held, capacitor good, an assist tried: 
 
 compressor-seized ← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms
 221
-  171 → !raised as supply-sags (volts that fall during the try)
+  171 | cant → !raised as supply-not-located (volts that fall during the try)
   cant → !raised as no-start-undecided (volts not read during the try)
+
+compressor-seized ← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms
+rested
+  off now | waited | 221 → !raised as no-start-undecided (tried right after it was off)
+  not sure → !raised as no-start-undecided (nobody knows since when it is off)
 
 compressor-seized ← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms
 still stands
@@ -353,7 +398,7 @@ assist fitted
 
 compressor-seized ← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms
 219
-  171 → !raised as supply-sags (volts that fall during the try with the assist)
+  171 | cant → !raised as supply-not-located (volts that fall during the try with the assist)
   cant → !raised as no-start-undecided (volts not read during the try with the assist)
 `;
 

@@ -2,6 +2,35 @@
 const BLOCK = 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol';
 
 export const OTHER_WAYS = `
+← cycling: Ice first
+f
+  no idea | psc | yes | pull-out, breaker, no other feed, two legs, outlet | yes | clean, 1 cap, 45+5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0.6 0.1 0.5 / 9.3 | ${BLOCK} | no diagram → wires (nobody could tell what it does: the dead tests)
+  no idea | psc | yes | pull-out, breaker, no other feed, two legs, outlet | yes | clean, 1 cap, 45+5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0.6 0.1 0.5 / 9.3 | ${BLOCK} | no diagram | wires off | herm 44.6 fan 5.03 hf 4.52 case ol | spin free | cr .9 cs 2.7 sr 3.6 g ol | fan 14 31 45 frame ol → ready as capacitor-good (both motors, then the supply, before any start)
+
+← silent: A leak alarm is left alone
+leak alarm
+  not sure | leak alarm → !raised as alarm-or-lockout (unsure, and then the alarm)
+  not sure | float up → where (unsure, and then the float)
+  not sure | breaker mid → fast (unsure, and then the breaker)
+  on heat | not sure → fit (set, and nobody heard whether it runs)
+
+← still-after: Nobody read the volts: no motor is condemned
+all good
+  not sure → observation as capacitor-good (a next round, nothing live)
+  all good | heat pump | not sure → !raised as no-start-undecided (in defrost or not)
+
+← breaker: The load is above its rating
+trips after a while
+  not sure → !raised as breaker-not-measured (what the start did)
+
+← runs-on: Ice first
+ice
+  not sure → coil (whether the blower runs)
+
+← chatter: Enough volts and it buzzes: the contactor
+buzzes
+  not sure → line (enough volts, and nobody heard whether it buzzes: the dead tests)
+
 ← blower-capacitor: Two terminals, the print unreadable: shorted by ohms alone
 0.2 ohm
   ol → spin as rating-unknown (no rating, and not shorted)
@@ -45,13 +74,28 @@ psc
   ecm | yes | pull-out, breaker, no other feed, two legs, outlet | yes | clean, 0 caps | 121 / 0.2 0 0.1 / 0 0 / 121 | ${BLOCK} → !raised as no-capacitor (an electronic fan)
   walk-in | product 47 hours 3 r404a hums trips | yes | breaker, heater, two legs, outlet | yes | clean, 0 caps | 121 / 0 0 0 / 0 0 / 0 0 0 / 121 | contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1 → spin (a walk-in without a capacitor)
 
+← whose-hum: A growl: the dead tests, and a weak capacitor
+growls
+  not sure → fit (anything unsure counts as the compressor)
+  contactor → blinks (a faint hum of its contactor)
+
+← fan-rests: A low-ambient control stopped it, and it starts again
+it cools
+  it doesnt → looked as fan-stood-and-not-cold (the fan explained, and not cold)
+
+← phase-monitor: It shows a fault, and the lines read right: it stays in, and a senior leads on
+230 231 229
+  230 224 227 → !raised as phase-monitor-holds-off (apart by more than 2 %: it may hold off for that)
+  462 463 455 | 460 → !raised as phase-monitor-holds-off (another nameplate)
+  462 463 455 | 230 | idle unit 462 feed 463 → !raised as supply-out (too much for its nameplate)
+
 ← another-capacitor: A run capacitor of its own for the fan, good
 clean, 2 caps, 45+5 6% 440
-  clean, 3 caps, 45+5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0 0 0 / 0 0 / 9.3 | ${BLOCK} | wires off | herm 44.6 fan 5.03 hf 4.52 case ol | run | off | 5 µF 6% 370 | herm 4.96 case ol → kind as capacitor-good (three capacitors)
+  clean, 3 caps, 45+5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0 0 0 / 0 0 / 9.3 | ${BLOCK} | no diagram | wires off | herm 44.6 fan 5.03 hf 4.52 case ol | run | off | 5 µF 6% 370 | herm 4.96 case ol → kind as capacitor-good (three capacitors)
 
 ← refrigeration: Start capacitor alone, the external overload open
 start only
-  run only → wires as external-overload-open (a run capacitor alone)
+  run only → asked-for as external-overload-open (a run capacitor alone)
 
 ← dual-capacitor-readings: The case not taken
 skip rim under paint
@@ -62,6 +106,7 @@ skip rim under paint
 herm ol
   herm 11k → leads (neither shorted nor open)
   herm ol | no → spin as value-undecided (the leads don’t read)
+  herm ol | not sure → spin as value-undecided (nobody knows whether the leads read)
 
 ← single-capacitor-readings: One section, good
 herm 39.4 case ol
@@ -113,14 +158,16 @@ start 120 bleed 15k contacts .1 coil 8k
   start .2 bleed 15k contacts .1 coil 8k → leads as capacitor-good (next to nothing, the leads not looked at)
   start .2 bleed 15k contacts .1 coil 8k | yes → spin as start-capacitor-fails (next to nothing on leads that read)
   start .2 bleed 15k contacts .1 coil 8k | no → spin as start-capacitor-undecided (leads that read nothing)
+  start .2 bleed 15k contacts .1 coil 8k | not sure → spin as start-capacitor-undecided (nobody knows whether the leads read)
 
 ← start-current-relay: The contacts are closed at rest
-start 175 bleed 15k contacts .1 coil .3
-  start 240 uf bleed 15k contacts ol coil .3 → readings as capacitor-good (above its range: once)
-  start 240 uf bleed 15k contacts ol coil .3 | start 240 uf bleed 15k contacts ol coil .3 → spin as start-capacitor-reads-high (above its range, twice)
-  start .2 bleed 15k contacts ol coil .3 → leads as capacitor-good (next to nothing, the leads not looked at)
-  start .2 bleed 15k contacts ol coil .3 | yes → spin as start-capacitor-fails (next to nothing on leads that read)
-  start .2 bleed 15k contacts ol coil .3 | no → spin as start-capacitor-undecided (leads that read nothing)
+start 175 bleed 15k contacts .1 coil .3 upright
+  start 240 uf bleed 15k contacts ol coil .3 upright → readings as capacitor-good (above its range: once)
+  start 240 uf bleed 15k contacts ol coil .3 upright | start 240 uf bleed 15k contacts ol coil .3 upright → spin as start-capacitor-reads-high (above its range, twice)
+  start .2 bleed 15k contacts ol coil .3 upright → leads as capacitor-good (next to nothing, the leads not looked at)
+  start .2 bleed 15k contacts ol coil .3 upright | yes → spin as start-capacitor-fails (next to nothing on leads that read)
+  start .2 bleed 15k contacts ol coil .3 upright | no → spin as start-capacitor-undecided (leads that read nothing)
+  start .2 bleed 15k contacts ol coil .3 upright | not sure → spin as start-capacitor-undecided (nobody knows whether the leads read)
 
 ← start-ptc: The PTC is open
 start 175 bleed 15k ptc ol
@@ -129,6 +176,7 @@ start 175 bleed 15k ptc ol
   start .2 bleed 15k ptc 8 → leads as capacitor-good (next to nothing, the leads not looked at)
   start .2 bleed 15k ptc 8 | yes → spin as start-capacitor-fails (next to nothing on leads that read)
   start .2 bleed 15k ptc 8 | no → spin as start-capacitor-undecided (leads that read nothing)
+  start .2 bleed 15k ptc 8 | not sure → spin as start-capacitor-undecided (nobody knows whether the leads read)
 
 ← dual-capacitor-readings: Both sections good
 herm 44.6 fan 5.03 hf 4.52 case ol

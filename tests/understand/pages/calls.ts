@@ -27,4 +27,4 @@ export const dead = (print: string): string[] => [
   '121 / 0.2 0 0.1 / 0 0 / 121',
   '9.3 / 0.6 0.1 0.5 / 9.3',
 ];
-export const wiresOff = (print: string): string[] => [...dead(print), BLOCK, 'wires off'];
+export const wiresOff = (print: string): string[] => [...dead(print), BLOCK, 'no diagram', 'wires off'];

@@ -79,7 +79,14 @@ const fitted = [...read, 'spin free', COMPRESSOR, 'nothing', 'other 45+5 440 her
 const plate = [...fitted, 'wires back'];
 const live = [...plate, '17.9 96 1.2', 'closed'];
 const second = [...['d', 'psc', 'yes', MEANS, 'yes', 'clean, 2 caps, 45+5 6% 440', '121 / 0 0 0 / 0 0 / 121']];
-const another = [...second, '9.3 / 0 0 0 / 0 / 9.3', BLOCK, 'wires off', 'herm 44.6 fan 5.03 hf 4.52 case ol'];
+const another = [
+  ...second,
+  '9.3 / 0 0 0 / 0 / 9.3',
+  BLOCK,
+  'no diagram',
+  'wires off',
+  'herm 44.6 fan 5.03 hf 4.52 case ol',
+];
 
 const QUESTIONS: readonly [question: string, lead: readonly string[], said: readonly [string, GivenParts][]][] = [
   [
@@ -169,7 +176,7 @@ const QUESTIONS: readonly [question: string, lead: readonly string[], said: read
   ],
   [
     'wires',
-    ['d', ...dead(LABEL), BLOCK],
+    ['d', ...dead(LABEL), BLOCK, 'no diagram'],
     [
       ['took a pic, all wires off', { ok: ['done'], colours: 'took a pic' }],
       ['marked and pulled', { ok: ['done'] }],

@@ -21,7 +21,16 @@ test('a gate is not answered by what is said of something else', () => {
     '121 / 0.2 0 0.1 / 0 0 / 121',
     '9.3 / 0.6 0.1 0.5 / 9.3',
   ];
-  const lines = [...on, BLOCK, 'wires off', 'herm 36.1 fan 5.02 hf 4.4 case ol', 'spin free', COMPRESSOR, 'nothing'];
+  const lines = [
+    ...on,
+    BLOCK,
+    'no diagram',
+    'wires off',
+    'herm 36.1 fan 5.02 hf 4.4 case ol',
+    'spin free',
+    COMPRESSOR,
+    'nothing',
+  ];
   for (const line of [...lines, 'other 45+5 440 herm 45.3 fan 5.04', 'fitted', 'wires back', '17.9 96 1.2', 'closed']) {
     const { parts } = c.prompt();
     if (parts.some(({ key, kind }) => key === 'ok' && kind !== 'choose'))

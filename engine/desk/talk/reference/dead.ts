@@ -13,8 +13,8 @@ export const cabinetAt = (place: string): Cabinet => {
   if (gate !== undefined) return gate as Cabinet;
   const pages = place.split('/').slice(0, -1);
   if (pages.includes('inverter')) return 'inverter';
-  const inner = pages.findLast((page) => ['blower', 'source', 'outdoors'].includes(page));
-  return inner === undefined || inner === 'outdoors' ? 'outdoor' : 'indoor';
+  const inner = pages.findLast((page) => ['blower', 'source', 'outdoors', 'outdoor-end'].includes(page));
+  return inner === undefined || inner.startsWith('outdoor') ? 'outdoor' : 'indoor';
 };
 
 const MINUTES = 30;

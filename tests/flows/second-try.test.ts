@@ -1,0 +1,55 @@
+/** Tries count by the record's times, not by what is said of them: of the control circuit, and of a compressor's start. */
+import { expect, test } from 'vitest';
+import { CONTROL } from '../../flows/examples/control.ts';
+import { STILL_AFTER } from '../../flows/examples/fan.ts';
+import { LIMITS } from '../../flows/limits.ts';
+import { Conversation } from '../people.ts';
+
+/** To the first question of the call, as a worked call types it. */
+const lines = CONTROL.find(({ title }) => title.startsWith('The low-pressure switch'))?.lines ?? [];
+const toCall = lines.slice(0, lines.indexOf('left alone'));
+const atCall = (): Conversation => new Conversation().types(...toCall);
+const NONE = 'y-c 25.6 coil 0';
+
+test('the worked call leads there', () => {
+  expect(atCall().place).toBe('round~1/control~1/call');
+});
+
+test.each([
+  ['changed just now', 6, 'across-24'],
+  ['changed just now', 4, 'waited'],
+  ['not sure', 6, 'across-24'],
+  ['not sure', 4, 'waited'],
+] as const)('%s, and "left alone" %s minutes later: %s', (said, minutes, place) => {
+  const c = atCall().types(said, NONE, 'waited').wait(minutes);
+  expect(c.types('left alone', NONE).place.split('/').at(-1)).toBe(place);
+});
+
+test('changed again at the second try: its own five minutes', () => {
+  const c = atCall().types('changed just now', NONE, 'waited').wait(6).types('changed just now', NONE);
+  expect(c.place).toBe('round~1/control~2/waited');
+});
+
+test('left alone at the first try is taken: nothing on the record says otherwise', () => {
+  expect(atCall().types('left alone', NONE).place).toBe('round~1/control~1/across-24');
+});
+
+/** A compressor stalls, every dead test good: to the question since when it is off. */
+const stalls = STILL_AFTER.find(({ title }) => title.startsWith('Volts held, capacitor good'))?.lines ?? [];
+const { least, tries } = LIMITS.starts;
+
+test.each([
+  [Number(least.value), 'proving'],
+  [Number(least.value) - 1, '!raised'],
+])('off just now, and tried %s minutes later: %s', (minutes, place) => {
+  const c = new Conversation().types(...stalls.slice(0, stalls.indexOf('rested')), 'off now').wait(minutes);
+  c.types('waited', '221', ...(place === '!raised' ? [] : ['yes', 'clean, 1 cap']));
+  // On to the assist, which goes in under a new proof of dead.
+  expect(c.place.split('/').at(-1)).toBe(place);
+  expect(c.verdicts.includes('no-start-undecided')).toBe(place === '!raised');
+});
+
+test('a visit has as many rounds as the limit has tries', () => {
+  const rounds = [...new Conversation().standing.machine.plan.places.values()].map(({ round }) => round);
+  expect(Math.max(...rounds)).toBe(Number(tries.value));
+});
