@@ -3,7 +3,7 @@ import { existsSync, realpathSync } from 'node:fs';
 import { checkShop, type ShopCheck } from './check.ts';
 import { copyShop } from './copy.ts';
 import { hold } from './file.ts';
-import { isPostgres, openStore } from './open.ts';
+import { isPostgres, openStore, placeOf } from './open.ts';
 import { Damaged, NotKept, type Store } from './port.ts';
 import { openHeld } from './sqlite/open.ts';
 
@@ -15,6 +15,8 @@ import { openHeld } from './sqlite/open.ts';
  * @param allowed.damaged what can't be read is left out and listed
  */
 export async function move(from: string, to: string, allowed: { damaged?: boolean } = {}): Promise<ShopCheck> {
+  // An address that is written wrong is named nowhere: it may hold a password.
+  for (const where of [from, to]) placeOf(where);
   const place = (where: string): string => (isPostgres(where) || !existsSync(where) ? where : realpathSync(where));
   if (!isPostgres(from) && !existsSync(from)) throw new NotKept(`There is no database ${from}.`);
   if (place(from) === place(to)) throw new NotKept('FROM and TO are the same. Nothing was moved.');
