@@ -8,8 +8,15 @@ import type { AskStep, Flow, FoundStep, IncludeStep, JudgeStep, Limit, Manual, S
 import { type Subject, sound } from './bench.ts';
 import { MAKE_DEAD, PAGES, type Rule, type Scope } from './walk.ts';
 
-/** Pages, on calls that begin with one observation: where the breach is, and nothing else, is walked. */
-const on = (calls: string): Scope => ({ ...PAGES, calls });
+/**
+ * Pages, on calls that begin with one observation, of one kind of unit: where the breach is, and nothing else, is walked.
+ * None of these breaches hangs on what the unit’s diagram asks for.
+ */
+const on = (calls: string, unit = 'psc'): Scope => ({
+  ...PAGES,
+  calls,
+  plainly: (place) => (place === 'round~1/class' ? unit : place.endsWith('/asked-for') ? true : undefined),
+});
 
 export interface Variant {
   readonly name: string;
@@ -323,5 +330,11 @@ export const BROKEN: readonly Variant[] = [
   page('what draws more than its MCC is proven', 'R7', on('d'), 'restart', outcome('judged', 'above-mcc', 'outcome')),
   page('a fan motor is condemned without volts', 'R7', on('c'), 'still-after', outcome('fed', 'none', 'cleared')),
   page('seized on sagging volts', 'R7', on('d'), 'still-after', outcome('held', 'between', 'dead-good')),
-  page('the terminals are read hot', 'R7', on('d'), 'compressor-terminals', option('shell', 'hot', 'pairs')),
+  page(
+    'the terminals are read hot',
+    'R7',
+    on('d', 'three-phase'),
+    'compressor-terminals',
+    option('shell', 'hot', 'pairs'),
+  ),
 ];
