@@ -9,7 +9,8 @@ import { START_GEAR } from './start-gear.ts';
 import { BOXED, KINDS, THREE_PHASE } from './unit.ts';
 
 /** Verdicts of the fan motor that end in another motor. */
-export const MOTOR = ['fan-bearings', 'fan-winding-open', 'fan-to-frame'] as const;
+const BY_THE_BLOCK = ['fan-bearings', 'fan-winding-open'] as const;
+export const MOTOR = [...BY_THE_BLOCK, 'fan-to-frame'] as const;
 export const CONTACTOR = [
   'contactor-coil-open',
   'contactor-coil-shorted',
@@ -21,6 +22,8 @@ export const CONTACTOR = [
 const NOT_TOLD = ['second-capacitor-undecided', 'capacitors-not-told'] as const;
 /** A protector outside the shell. */
 export const OUTSIDE = ['external-overload-open'] as const;
+/** Parts that the block condemns. */
+export const FAULTY = [...REPLACED, ...BY_THE_BLOCK, ...CONTACTOR, ...START_GEAR, ...OUTSIDE] as const;
 
 /** All dead tests of an outdoor unit in one isolation, finished even when the first fault is found. */
 export const deadBlock = flow({
@@ -173,7 +176,7 @@ export const deadBlock = flow({
       verdict: 'low-to-ground',
       title: 'Something behind the contactor reads low to ground',
       says: ['All loads at once: which of them is not known yet. The wire comes before the motor.'],
-      next: ['The windings below show whether it is a motor.', 'Nothing is energised until it is found.'],
+      next: ['Finish the dead tests. Then the branches are read apart.', 'Nothing is energised until it is found.'],
       who: 'junior',
       judged: ['ground'],
       evidence: ['line'],
@@ -291,12 +294,14 @@ export const deadBlock = flow({
     motors: include(motors, { exits: { done: 'sort' }, needs: {} }),
     sort: found({
       among: {
-        grounded: { verdicts: ['compressor-grounded'], to: '!raised' },
-        open: { verdicts: ['winding-open-at-harness', 'all-windings-open', 'common-lead-open'], to: '!terminals' },
-        frame: { verdicts: ['fan-to-frame'], to: '!repair' },
+        // Before any motor: the leads are in every reading at this end.
         ground: { verdicts: ['low-to-ground'], to: '!ground' },
-        question: { verdicts: [...OPEN_QUESTIONS, 'fan-section-undecided', ...NOT_TOLD], to: '!raised' },
-        part: { verdicts: [...REPLACED, ...MOTOR, ...CONTACTOR, ...START_GEAR, ...OUTSIDE], to: '!repair' },
+        open: { verdicts: ['winding-open-at-harness', 'all-windings-open', 'common-lead-open'], to: '!terminals' },
+        question: {
+          verdicts: [...OPEN_QUESTIONS, 'fan-section-undecided', 'fan-blade-rubs', ...NOT_TOLD],
+          to: '!raised',
+        },
+        part: { verdicts: FAULTY, to: '!repair' },
         value: { verdicts: ['value-undecided'], to: '!under-load' },
         fuse: { verdicts: ['fuse-blown'], to: '!cause' },
       },
