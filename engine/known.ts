@@ -5,7 +5,7 @@ import { jobName, type Place, type Plan } from './flatten.ts';
 import { judgements } from './judgements/index.ts';
 import type { Judged, Judgement } from './judgements/judgement.ts';
 import { showsOneSection } from './judgements/read.ts';
-import { ASSUMED_METER, type JobFact, type Memory } from './memory.ts';
+import { ASSUMED_METER, type Memory } from './memory.ts';
 import type { Conclusion, Finding, Meter, Parts, Recalled, Value } from './schema.ts';
 import type { AskStep, FoundStep, JudgeStep, PartSpec, Shown, When } from './vocabulary.ts';
 
@@ -30,17 +30,14 @@ interface Found {
   /** When the server heard of it. */
   readonly heard?: string;
 }
-/** A fact of the whole job as a place knows it: in a round whose new part went in, as it stood then. */
-export const jobFactAt = (place: Place, memory: Memory, name: string): JobFact | undefined =>
-  (place.gate ? undefined : memory.fitted[place.round]?.[name]) ?? memory.job[name];
-
 function factAt(place: Place, memory: Memory, of: string): Found | undefined {
   for (const ref of place.refs[of] ?? []) {
     if (ref.startsWith('@+')) {
       const found = together(place, memory, ref);
       if (found) return found;
     } else if (ref.startsWith('@')) {
-      const fact = jobFactAt(place, memory, ref.slice(1));
+      const name = ref.slice(1);
+      const fact = (place.gate ? undefined : memory.fitted[place.round]?.[name]) ?? memory.job[name];
       if (fact) return { seq: fact.seq, by: fact.by, parts: { [fact.part]: fact.value }, source: fact.value, at: null };
     } else {
       const fact = memory.facts[ref];
@@ -66,7 +63,7 @@ function together(place: Place, memory: Memory, ref: string): Found | undefined 
     .split('+')
     .map((one) => one.split(':'));
   const known = named.flatMap(([key = '', name = '']) => {
-    const fact = jobFactAt(place, memory, name);
+    const fact = (place.gate ? undefined : memory.fitted[place.round]?.[name]) ?? memory.job[name];
     return fact ? [{ key, fact }] : [];
   });
   const [first] = known;
@@ -130,7 +127,7 @@ const sameSeqs = (a: readonly number[], b: readonly number[]): boolean =>
   a.length === b.length && a.every((x, i) => x === b[i]);
 const knownByJob = (place: Place, step: AskStep, memory: Memory): boolean =>
   Object.values(step.parts).every(
-    (p) => p.as !== undefined && !p.anew && isTaken(jobFactAt(place, memory, jobName(p.as, place))?.value),
+    (p) => p.as !== undefined && !p.anew && isTaken(memory.job[jobName(p.as, place)]?.value),
   );
 
 /** seqs of the answers a verdict rests on, ascending, without those that were not given. */

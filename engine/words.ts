@@ -63,7 +63,7 @@ export const VOIDED = {
 /** Why a senior was called, within a sentence. */
 export const RAISED = {
   asked: 'asked for',
-  'not-covered': 'handed over with what was read',
+  'not-covered': 'these pages do not lead it',
   tries: 'the tries are spent',
   approval: 'an approval is needed',
   verdict: 'the verdict asks for one',

@@ -13,7 +13,7 @@ export const blowerLive = flow({
   id: 'blower-live',
   version: 1,
   title: 'Blower, live',
-  exits: ['source', 'left', 'raised'],
+  exits: ['left', 'raised'],
   examples: BLOWER_LIVE,
   steps: {
     ready: confirm({
@@ -44,15 +44,15 @@ export const blowerLive = flow({
     'not-called': verdict({
       verdict: 'no-fan-call',
       title: 'No fan call reaches the board: thermostat, its cable, or no 24 V',
-      says: ['G to C reads nothing with the fan at ON. The motor is not in question.'],
+      says: ['G to C reads nothing with the fan at ON.'],
       next: [
-        'R to C at the board comes next: there, the thermostat or its cable. Not there: the source of the 24 V.',
+        'R to C at the board: there, the thermostat or its cable. Not there: the source of the 24 V.',
         'Both units stay off. Tell the customer it is not the motor.',
       ],
       who: 'junior',
       judged: ['called'],
       evidence: ['call'],
-      then: '!source',
+      then: '!left',
     }),
     motor: choose({
       say: 'The call is there. What drives the blower?',
@@ -145,14 +145,14 @@ export const blowerLive = flow({
     relay: verdict({
       verdict: 'board-blower-relay',
       title: 'A fan call and no volts at the blower: the board’s relay or a lead',
-      says: ['G to C is there, and nothing comes out to the motor: 0 V at its leads, or at the tap that runs it.'],
+      says: ['G to C is there, and nothing comes out to the motor.'],
       next: [
         'The lead and its push-on first, dead. Then the board, by the maker’s number.',
         'Both units stay off until then. Tell the customer.',
       ],
       who: 'junior',
-      judged: ['called', 'fed', 'plugged', 'tapped'],
-      evidence: ['call', 'feed', 'plug', 'tap'],
+      judged: ['called', 'fed'],
+      evidence: ['call', 'feed'],
       then: '!left',
     }),
     suspect: verdict({

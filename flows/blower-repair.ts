@@ -3,7 +3,7 @@ import { BLOWER_MOTOR } from './blower-tests.ts';
 import { NO_WIRING, wiringLost } from './endings.ts';
 import { BLOWER_REPAIR } from './examples/blower.ts';
 import { LIMITS } from './limits.ts';
-import { newBlowerPart, newMotorPart } from './new-part.ts';
+import { newBlowerPart } from './new-part.ts';
 
 /** From what was found at the blower to the parts in place: why it failed, the right part, fitted and wired back. */
 export const blowerRepair = flow({
@@ -125,12 +125,7 @@ export const blowerRepair = flow({
         'installed and strapped',
       ],
       cant: { label: 'No such motor on the truck', words: ['no motor'], to: 'no-part' },
-      next: 'with-motor',
-    }),
-    'with-motor': include(newMotorPart, {
-      exits: { fits: 'fit', none: 'no-part' },
-      needs: {},
-      again: { times: 3, spent: 'no-part' },
+      next: 'new',
     }),
     new: include(newBlowerPart, {
       exits: { fits: 'fit', none: 'no-part' },
@@ -139,7 +134,6 @@ export const blowerRepair = flow({
     }),
     fit: act('fit', {
       say: 'Fit the new part.',
-      renews: ['cabinet:label'],
       body: ['Strapped, clear of the wheel and of sharp edges.'],
       yes: 'Fitted, strapped',
       words: [

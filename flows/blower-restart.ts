@@ -43,14 +43,7 @@ const sound = {
   },
 };
 /** What ends in a blower that has something to show for it. */
-const REPAIRED = [
-  ...REPLACED,
-  ...BLOWER_MOTOR,
-  'blower-wheel-cleared',
-  'blower-door-off',
-  'drain-cleared',
-  'no-float-there',
-] as const;
+const REPAIRED = [...REPLACED, ...BLOWER_MOTOR, 'blower-door-off', 'drain-cleared', 'no-float-there'] as const;
 
 /** Power on, the blower's figures, then the outdoor unit on again and the split. */
 export const blowerRestart = flow({

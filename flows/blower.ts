@@ -1,4 +1,4 @@
-import { choose, confirm, flow, include, judge, note, verdict } from '../engine/vocabulary.ts';
+import { choose, confirm, flow, include, note, verdict } from '../engine/vocabulary.ts';
 import { blowerLive } from './blower-live.ts';
 import { blowerRepair } from './blower-repair.ts';
 import { blowerRestart } from './blower-restart.ts';
@@ -6,14 +6,13 @@ import { blowerTests } from './blower-tests.ts';
 import { ice } from './cooling/ice.ts';
 import { water } from './cooling/water.ts';
 import { BLOWER } from './examples/blower.ts';
-import { KINDS } from './unit.ts';
 
 /** Outdoor runs, the indoor blower doesn't: hands go into the indoor unit, under an isolation of its own. */
 export const blower = flow({
   id: 'blower',
   version: 1,
   title: 'Indoor blower',
-  exits: ['done', 'again', 'source', 'settled', 'raised', 'left'],
+  exits: ['done', 'again', 'raised', 'left'],
   examples: BLOWER,
   steps: {
     see: choose({
@@ -82,7 +81,7 @@ export const blower = flow({
       },
     }),
     tests: include(blowerTests, {
-      exits: { repair: 'repair', clean: 'restart', settled: '!settled', raised: '!raised' },
+      exits: { repair: 'repair', clean: 'restart', raised: '!raised' },
       needs: {},
     }),
     repair: include(blowerRepair, { exits: { fitted: 'restart', left: '!left' }, needs: {} }),
@@ -90,21 +89,7 @@ export const blower = flow({
       exits: { done: '!done', again: '!again', live: 'live', raised: '!raised', left: '!left' },
       needs: {},
     }),
-    live: include(blowerLive, { exits: { source: 'known', left: '!left', raised: '!raised' }, needs: {} }),
-    // The search may end in the outdoor unit, and hands go into one of a known kind alone.
-    known: judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: '!source',
-        ecm: '!source',
-        'three-phase': '!source',
-        refrigeration: '!source',
-        closed: '!left',
-        undecided: '!left',
-      },
-    }),
+    live: include(blowerLive, { exits: { left: '!left', raised: '!raised' }, needs: {} }),
     electronics: note({
       say: 'The blower’s electronics are not measured here. Note what a senior needs.',
       body: [

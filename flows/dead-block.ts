@@ -9,8 +9,7 @@ import { START_GEAR } from './start-gear.ts';
 import { BOXED, KINDS, THREE_PHASE } from './unit.ts';
 
 /** Verdicts of the fan motor that end in another motor. */
-const BY_THE_BLOCK = ['fan-bearings', 'fan-winding-open'] as const;
-export const MOTOR = [...BY_THE_BLOCK, 'fan-to-frame'] as const;
+export const MOTOR = ['fan-bearings', 'fan-winding-open', 'fan-to-frame'] as const;
 export const CONTACTOR = [
   'contactor-coil-open',
   'contactor-coil-shorted',
@@ -22,8 +21,6 @@ export const CONTACTOR = [
 const NOT_TOLD = ['second-capacitor-undecided', 'capacitors-not-told'] as const;
 /** A protector outside the shell. */
 export const OUTSIDE = ['external-overload-open'] as const;
-/** Parts that the block condemns. */
-export const FAULTY = [...REPLACED, ...BY_THE_BLOCK, ...CONTACTOR, ...START_GEAR, ...OUTSIDE] as const;
 
 /** All dead tests of an outdoor unit in one isolation, finished even when the first fault is found. */
 export const deadBlock = flow({
@@ -176,7 +173,7 @@ export const deadBlock = flow({
       verdict: 'low-to-ground',
       title: 'Something behind the contactor reads low to ground',
       says: ['All loads at once: which of them is not known yet. The wire comes before the motor.'],
-      next: ['Finish the dead tests. Then the branches are read apart.', 'Nothing is energised until it is found.'],
+      next: ['The windings below show whether it is a motor.', 'Nothing is energised until it is found.'],
       who: 'junior',
       judged: ['ground'],
       evidence: ['line'],
@@ -294,14 +291,12 @@ export const deadBlock = flow({
     motors: include(motors, { exits: { done: 'sort' }, needs: {} }),
     sort: found({
       among: {
-        // Before any motor: the leads are in every reading at this end.
-        ground: { verdicts: ['low-to-ground'], to: '!ground' },
+        grounded: { verdicts: ['compressor-grounded'], to: '!raised' },
         open: { verdicts: ['winding-open-at-harness', 'all-windings-open', 'common-lead-open'], to: '!terminals' },
-        question: {
-          verdicts: [...OPEN_QUESTIONS, 'fan-section-undecided', 'fan-blade-rubs', ...NOT_TOLD],
-          to: '!raised',
-        },
-        part: { verdicts: FAULTY, to: '!repair' },
+        frame: { verdicts: ['fan-to-frame'], to: '!repair' },
+        ground: { verdicts: ['low-to-ground'], to: '!ground' },
+        question: { verdicts: [...OPEN_QUESTIONS, 'fan-section-undecided', ...NOT_TOLD], to: '!raised' },
+        part: { verdicts: [...REPLACED, ...MOTOR, ...CONTACTOR, ...START_GEAR, ...OUTSIDE], to: '!repair' },
         value: { verdicts: ['value-undecided'], to: '!under-load' },
         fuse: { verdicts: ['fuse-blown'], to: '!cause' },
       },

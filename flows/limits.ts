@@ -114,7 +114,6 @@ export const LIMITS = {
     ...compressor,
     boxFall: limit('2', '°F', `${OURS}: a box that fell by less in 20 minutes does not pull down`),
     idle: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
-    notIn: limit('20', 'V', `lost between L and T with nothing drawing: open or not in from here, ${PRACTICE}`),
     dropAsk: limit('3', 'V', `L1–L2 less T1–T2: from here each pole is read, ${PRACTICE}`),
     sag: limit('10', '%', `fall of the volts while starting, ${PRACTICE}`),
     splitLow: limit('14', 'Δ°F', `split at a restart, ${PRACTICE}; sources differ: 14–23, 16–22, 18–22`),
@@ -209,8 +208,6 @@ export const LIMITS = {
   contactDrop: {
     look: limit('0.5', 'V', `across a closed pole under load: ${PRACTICE}`),
     replace: limit('1', 'V', `across a closed pole under load: ${PRACTICE}`),
-    open: limit('20', 'V', `across an open pole at least this: ${PRACTICE}`),
-    idle: limit('0.5', 'A', `${OURS}: below this nothing loads a contactor`),
   },
   count: {
     one: limit('1', 'count', 'one part'),
@@ -332,10 +329,6 @@ export const LIMITS = {
   closedOhms: { closed: limit('1', 'Ω', `an external overload, cold, near zero: ${PRACTICE}`) },
   groundBranches: { ...toGround },
   delay: { least: limit('5', 'min', `anti-short-cycle delay after a change of call: ${PRACTICE}`) },
-  /** An electronic motor's own bus, from the means off. */
-  busRest: {
-    least: limit('5', 'min', `an electronic motor’s bus, or what its label says where that is more: ${PRACTICE}`),
-  },
   /** Between two starts of one compressor, and how often it is tried before a senior. */
   starts: {
     least: limit('5', 'min', `pressures even out between starts: ${PRACTICE}`),
@@ -344,11 +337,6 @@ export const LIMITS = {
   hop: {
     closed: limit('0.5', 'V', `across a closed switch less than this: ${PRACTICE}`),
     open: limit('20', 'V', `across an open switch at least this: ${PRACTICE}`),
-    pullIn: limit(
-      '20.4',
-      'V',
-      'pull-in of a 24\u2009V contactor, IEC 60947-4-1 (value from memory) and common practice',
-    ),
   },
   transformer: {
     rated: limit('24', 'V', 'rated secondary volts'),

@@ -18,11 +18,10 @@ import {
 import { REPLACED } from './capacitor-verdicts.ts';
 import { CONTROL_SETTLED } from './control/control.ts';
 import { SOURCE_SETTLED } from './control/indoor-source.ts';
-import { DELAY } from './control/words.ts';
 import { SETTLED } from './cooling/settled.ts';
 import { CONTACTOR, MOTOR, OUTSIDE } from './dead-block.ts';
 import { leftOff } from './endings.ts';
-import { NOT_IN, RESTART } from './examples/repair.ts';
+import { RESTART } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
 import { ROUNDS, WAIT } from './motors/starts.ts';
 import { TERMINALS_SETTLED } from './motors/terminals.ts';
@@ -73,7 +72,6 @@ const RIGHTED = [
   ...SOURCE_SETTLED,
   ...GROUND_SETTLED,
   ...TERMINALS_SETTLED,
-  'fan-blade-cleared',
   'thermostat-was-set-wrong',
   'stood-in-defrost',
   'new-part-right',
@@ -84,8 +82,8 @@ export const restart = flow({
   id: 'restart',
   version: 1,
   title: 'Restart and prove',
-  exits: ['done', 'again', 'late', 'still', 'contactor', 'raised', 'left'],
-  examples: [...RESTART, ...NOT_IN],
+  exits: ['done', 'again', 'still', 'contactor', 'raised', 'left'],
+  examples: RESTART,
   steps: {
     plate: form({
       say: 'From the nameplate: RLA, LRA, fan FLA.',
@@ -152,7 +150,7 @@ export const restart = flow({
       body: [
         'L1 to L2, T1 to T2, compressor amps, fan amps. The split after 10 to 15 minutes: return minus supply.',
         'A box: its air now, and again later, instead of the split. One leg and neutral: L1 to L2 is hot to neutral.',
-        'Watch the contactor pull in, the fan’s direction, and listen. A delay may hold it out for five minutes: wait.',
+        'Watch the contactor pull in, the fan’s direction, and listen.',
       ],
       callouts: [{ level: 'danger', text: 'Line voltage is present. The isolation has ended.' }],
       why: 'A verdict is not proven until these figures are in.',
@@ -204,7 +202,6 @@ export const restart = flow({
         'which-plate': 'The line fits another nameplate than 208/230 V.',
         supply: 'The supply is outside its limits.',
         drop: 'T1 to T2 lies well below L1 to L2. The poles are read one by one.',
-        'not-in': 'Neither motor draws. Before any part: is the contactor in at all?',
         'not-starting':
           'The compressor is not running on these amps. Turn it off now: locked rotor overheats within seconds.',
         'above-mcc': 'It draws more than its protector lets pass for long. Turn it off.',
@@ -219,7 +216,6 @@ export const restart = flow({
         'which-plate': 'printed',
         supply: 'supply',
         drop: 'poles',
-        'not-in': 'in-yet',
         'not-starting': 'stands',
         'above-mcc': 'heavy',
         'legs-apart': 'legs',
@@ -250,70 +246,6 @@ export const restart = flow({
       cant: 'judged',
       next: 'judged',
     }),
-    'in-yet': choose({
-      say: 'Look at the contactor, hands out: is it in? And since when is the call there?',
-      body: ['Out: COOL, 5 °F below the room. Set it now where nothing calls, and leave it.'],
-      why: 'A contactor that isn’t in has no volts behind it. That is a delay or its control, and no bad pole.',
-      source: [DELAY],
-      options: {
-        in: { label: 'It is in', words: ['in', 'its in', 'pulled in', 'contactor in'], to: 'behind' },
-        earlier: {
-          label: 'Out, the call there for five minutes or more',
-          words: ['out', 'not in', 'stays out', 'over 5 minutes', 'left alone'],
-          to: 'since',
-        },
-        now: {
-          label: 'Out, the call given or changed just now',
-          words: ['just now', 'now', 'no call', 'changed just now', 'called just now'],
-          to: 'out-yet',
-        },
-      },
-      // Nobody saw it: off, and its circuit comes with what is seen next.
-      cant: 'off',
-    }),
-    'out-yet': confirm({
-      say: 'Wait until five minutes are over since the call was changed. Leave the call alone. Does it pull in?',
-      source: [DELAY],
-      yes: 'It pulls in',
-      words: ['pulls in', 'pulled in', 'its in', 'runs now', 'it runs'],
-      no: { label: 'It stays out', words: ['stays out', 'still out', 'nothing', 'waited'], to: 'since' },
-      // The record's own times decide whether they were over.
-      unsure: 'since',
-      // It was held by its delay: all figures anew.
-      next: '!late',
-    }),
-    since: judge('minutes-since', {
-      of: { since: 'in-yet', reading: 'in-yet', waited: 'out-yet', before: null },
-      limits: LIMITS.delay,
-      then: { over: 'not-in', wait: 'off', undecided: 'off' },
-    }),
-    'not-in': verdict({
-      verdict: 'contactor-not-in',
-      title: 'The contactor doesn’t pull in, five minutes after the call: its control comes next, no part',
-      says: ['No amps, nothing behind it, and it is out. So its poles say nothing.'],
-      next: [
-        'Off. The next round begins: outdoor unit silent. It reads the call on its way to the coil.',
-        'What was touched last first: a coil wire left off, a switch that tripped.',
-      ],
-      who: 'junior',
-      judged: ['judged', 'since'],
-      evidence: ['figures', 'in-yet', 'out-yet'],
-      then: '!again',
-    }),
-    behind: verdict({
-      verdict: 'nothing-behind-the-contactor',
-      title: 'The contactor is in, and neither motor draws: a senior looks at what lies behind it',
-      says: ['A pole that doesn’t close, or a lead behind it. Without amps no drop tells which.'],
-      next: [
-        'Off. Dead: each contact with the armature pressed in, then the leads on T and the motors’ common.',
-        'It stays off until a senior has seen the readings.',
-      ],
-      who: 'senior',
-      judged: ['judged'],
-      evidence: ['figures', 'in-yet'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
     poles: measure({
       say: 'Volts across each closed pole, under load: L1 to T1, L2 to T2; L3 to T3 where it is three-phase.',
       callouts: [{ level: 'danger', text: 'Line voltage is present.' }],
@@ -330,37 +262,14 @@ export const restart = flow({
       next: 'drop',
     }),
     drop: judge('contact-drop', {
-      of: { poles: 'poles', figures: 'figures' },
+      of: { poles: 'poles' },
       limits: LIMITS.contactDrop,
       says: {
         good: 'The poles are fine. The drop lies in the wiring: a senior looks at it.',
         look: 'A pole drops more than it should: terminals tight? Look into it.',
         replace: 'A pole drops more than 1 V under load: the contactor is replaced.',
-        open: 'A pole with that much across it is not closed: nothing is replaced on it.',
-        'no-load': 'Without amps a drop says nothing of a pole.',
       },
-      then: {
-        good: 'wiring',
-        look: 'wiring',
-        replace: 'pole',
-        open: 'no-drop',
-        'no-load': 'no-drop',
-        undecided: 'no-drop',
-      },
-    }),
-    'no-drop': verdict({
-      verdict: 'poles-undecided',
-      title: 'Volts across the poles that tell nothing of their contacts: undecided',
-      says: ['A drop counts across a closed pole, under load. One of the two is not there. Nothing is condemned.'],
-      next: [
-        'Is the contactor in? Amps and the volts from L1 to T1 and L2 to T2 in one sitting would decide it.',
-        'Turn it off. A senior sees this call.',
-      ],
-      who: 'senior',
-      judged: ['judged', 'drop'],
-      evidence: ['figures', 'poles'],
-      raises: 'verdict',
-      then: '!raised',
+      then: { good: 'wiring', look: 'wiring', replace: 'pole', undecided: 'wiring' },
     }),
     pole: verdict({
       verdict: 'contact-drop',

@@ -1,5 +1,5 @@
 import { choose, flow, judge, measure, ohms, probes, verdict } from '../engine/vocabulary.ts';
-import { lowAtItsLeads, openAtHarness, windingsNotTaken } from './compressor-verdicts.ts';
+import { compressorGrounded, openAtHarness, windingsNotTaken } from './compressor-verdicts.ts';
 import { COMPRESSOR_WINDINGS, FAN_WINDINGS } from './examples/windings.ts';
 import { LIMITS } from './limits.ts';
 
@@ -118,7 +118,7 @@ export const compressorWindings = flow({
       raises: 'verdict',
       then: '!done',
     }),
-    grounded: lowAtItsLeads('compressor', 'pairs', '~pairs'),
+    grounded: compressorGrounded('!done', 'pairs', '~pairs'),
     undecided: verdict({
       verdict: 'compressor-windings-undecided',
       title: 'The compressor’s windings are undecided',
@@ -214,7 +214,20 @@ export const fanWindings = flow({
       evidence: ['pairs', '~pairs', 'warm'],
       then: '!done',
     }),
-    frame: lowAtItsLeads('fan motor', 'pairs', '~pairs'),
+    frame: verdict({
+      verdict: 'fan-to-frame',
+      title: 'The fan motor reads low to its frame: replace the motor',
+      says: ['Low to the frame at its own leads. The wire before the motor is looked at first.'],
+      next: [
+        'Never energise it.',
+        'Fit the motor that the nameplate asks for, with the capacitor it asks for.',
+        'Not proven until the restart numbers are in.',
+      ],
+      who: 'junior',
+      judged: ['judged'],
+      evidence: ['pairs', '~pairs'],
+      then: '!done',
+    }),
     undecided: verdict({
       verdict: 'fan-windings-undecided',
       title: 'The fan motor’s windings are undecided',

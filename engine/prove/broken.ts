@@ -328,13 +328,8 @@ export const BROKEN: readonly Variant[] = [
     outcome('open', 'contradicts', 'wire'),
   ),
   page('what draws more than its MCC is proven', 'R7', on('d'), 'restart', outcome('judged', 'above-mcc', 'outcome')),
-  page('a pole that is not closed condemns a contactor', 'R7', on('d'), 'restart', outcome('drop', 'open', 'pole')),
-  page('a contactor is out within five minutes', 'R7', on('d'), 'restart', outcome('since', 'wait', 'not-in')),
   page('a fan motor is condemned without volts', 'R7', on('c'), 'still-after', outcome('fed', 'none', 'cleared')),
   page('seized on sagging volts', 'R7', on('d'), 'still-after', outcome('held', 'between', 'dead-good')),
-  page('seized without amps', 'R7', on('d'), 'still-after', outcome('drew', 'not-running', 'evened')),
-  page('bearings by a blade that rubs', 'R7', on('b'), 'motors', option('spin', 'no', 'bearings')),
-  page('a motor is grounded by its leads', 'R7', on('d'), 'ground', outcome('past', 'none-found', 'whose')),
   page(
     'the terminals are read hot',
     'R7',

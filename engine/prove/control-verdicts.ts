@@ -1,6 +1,6 @@
 /** R7 for the control circuit, the supply and what stands still with everything good: by the rule, with plain arithmetic. */
 import type { Conclusion, Parts } from '../schema.ts';
-import { chosen, figure, ohmsIn } from './evidence.ts';
+import { chosen, figure } from './evidence.ts';
 import { type Answer, plateVolts } from './verdicts.ts';
 
 const PULL_IN = 20.4;
@@ -8,12 +8,6 @@ const OPEN = 20;
 const CLOSED = 0.5;
 const NONE = 5;
 const SHORT = 4;
-const GROUNDED = 500_000;
-/** A motor to its own frame, at the meter's volts. */
-const MOTOR_FRAME = 1_000_000;
-/** Share of the LRA on the nameplate. */
-const NEAR_LOCKED = 0.8;
-const NOTHING_DRAWN = 2;
 
 /** C5: three pairs read in this round, and none of them to ground. */
 function hasGoodWindings(answers: readonly Answer[], round: string): boolean {
@@ -31,8 +25,6 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
     answers.findLast((a) => a.place.startsWith(round) && a.place.endsWith(`/${step}`));
   const parts = (step: string): Parts => at(step)?.parts ?? {};
   const volts = (step: string, key: string): number => Math.abs(figure(parts(step)[key]) ?? Number.NaN);
-  const amps = (step: string): number => Math.abs(figure(parts(step).comp) ?? Number.NaN);
-  const locked = figure(answers.findLast((a) => a.place.endsWith('/restart/plate'))?.parts.lra) ?? Number.NaN;
   const said = (step: string): string => chosen(parts(step).choice ?? parts(step).ok)[0] ?? '';
   /** The answer at this step of the same try of the same page. */
   const beside = (of: Answer | undefined, step: string): Answer | undefined =>
@@ -40,21 +32,13 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
   /** Whether the delay after a change of call was over when this was read. */
   const late = (read: Answer | undefined): boolean => waited(beside(read, 'call'), read, tryBefore(answers, read));
   const least = (of: Answer | undefined, key: string): number => Math.abs(figure(of?.parts[key]) ?? Number.NaN);
-  const turnsFree = said(said('spin') === 'no' ? 'freed' : 'spin') === 'done';
-  /** P3: three pairs of the fan read, and none to its frame. */
-  const fan = answers.findLast((a) => a.place.startsWith(round) && /\/fan~\d+\/pairs$/.test(a.place))?.parts ?? {};
-  const fanRead =
-    ['first', 'second', 'third'].every((key) => (figure(fan[key]) ?? 0) > 0) &&
-    (fan.frame?.kind === 'over' || (ohmsIn(fan.frame) ?? 0) >= GROUNDED);
-  // Read with the line locked, or live where the coil has its volts from its own cabinet.
-  const strip = at('strip-24') ?? at('at-coil');
-  const across24 = at('across-24') ?? at('across-live');
+  const strip = at('strip-24');
   const board = at('board');
   /** W4: the call reaches it, the volts stand across it, none after it, after five minutes. */
   const standsOpen = (key: string, name: string): string | null => {
-    const across = across24;
+    const across = at('across-24');
     if (!(least(across, key) >= OPEN)) return `${name} called open without volts across it`;
-    if (!(least(strip, 'start') >= OPEN && least(strip, 'coil') < OPEN))
+    if (!(volts('strip-24', 'start') >= OPEN && volts('strip-24', 'coil') < OPEN))
       return `${name} called open without a call before it and none behind it`;
     return late(strip) && late(across) ? null : `${name} called open within five minutes of a change of call`;
   };
@@ -107,7 +91,7 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
     case 'control-short-found': {
       // W2: the fuse open, and a branch below 4 Ω located before the new one.
       const shorts = ['where', 'run'].some((step) => least(at(step), 'outward') < SHORT);
-      return (parts('dead-line').fuse1 ?? parts('tests/line').fuse1)?.kind === 'over' && shorts
+      return parts('dead-line').fuse1?.kind === 'over' && shorts
         ? null
         : 'a new board fuse without a blown one and a short that was located';
     }
@@ -120,58 +104,20 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
         : 'a call located without Y off the board, or without its volts';
     }
     case 'control-wire-open': {
-      const closed = ['delay', 'lp', 'hp', 'discharge'].every((key) => !(least(across24, key) >= CLOSED));
-      if (!(least(strip, 'coil') < PULL_IN && closed))
+      const closed = ['delay', 'lp', 'hp', 'discharge'].every((key) => !(volts('across-24', key) >= CLOSED));
+      if (!(volts('strip-24', 'coil') < OPEN && closed))
         return 'a wire condemned behind a switch that did not read closed';
       return late(strip) ? null : 'a wire called open within five minutes of a change of call';
     }
-    case 'control-volts-dropped':
-    case 'coil-volts-dropped':
-    case 'control-joint-mended': {
-      // W5: too few volts under load, and the cause: a switch that takes them, or none of those read.
-      const own = c.verdict === 'control-volts-dropped' ? 'strip-24' : 'pull-24';
-      const least = own === 'strip-24' ? volts(own, 'start') >= OPEN : volts(own, 'rc') >= 21.6;
-      const read = ['delay', 'lp', 'hp', 'discharge'].map((key) => volts('across-24', key)).filter((v) => v >= 0);
-      const takes = read.some((v) => v >= CLOSED) !== (c.verdict === 'control-joint-mended');
-      if (!(least && volts(own, 'coil') < PULL_IN && takes && read.every((v) => v < OPEN)))
-        return 'control volts called dropped with enough at the coil, or without what takes them';
-      return own === 'pull-24' || (late(strip) && late(at('across-24')))
-        ? null
-        : 'a drop decided within five minutes of a change of call';
-    }
-    case 'reversing-not-commanded': {
-      // None at a valve that cooling energises may be the delay; by the record's times it is over.
-      const read = at('warm/at-24');
-      const none = chosen(parts('warm/wiring').choice).includes('o') && least(read, 'solenoid') < NONE;
-      return !none || waited(beside(read, 'call'), read)
-        ? null
-        : 'a command called missing within five minutes of a change of call';
-    }
     case 'contactor-jammed': {
       const coil = [volts('strip-24', 'coil'), volts('pull-24', 'coil')].some((v) => v >= PULL_IN);
-      const own = parts('at-coil');
-      const live = volts('at-coil', 'coil') >= Number(chosen(own.rated)[0]) * 0.85 - 1e-9 && chosen(own.ok)[0] === 'no';
-      return live || (coil && said('pulled') === 'no') ? null : 'called jammed without enough volts at its coil';
-    }
-    case 'contact-drop': {
-      // M2: a drop is one across a closed pole, with amps flowing in the same sitting.
-      const [sitting, poles] = [parts('figures'), parts('poles')];
-      const flows = ['comp', 'comp2', 'comp3', 'fan'].some((key) => Math.abs(figure(sitting[key]) ?? 0) >= 0.5);
-      const drops = ['p1', 'p2', 'p3'].map((key) => Math.abs(figure(poles[key]) ?? 0));
-      return flows && drops.some((v) => v > 1) && drops.every((v) => v < OPEN)
-        ? null
-        : 'a contactor condemned on its poles without a load, or on a pole that was not closed';
-    }
-    case 'contactor-not-in': {
-      const out = at('in-yet');
-      return waited(out, beside(out, 'out-yet') ?? out) ? null : 'a contactor called out within five minutes of a call';
+      return coil && said('pulled') === 'no' ? null : 'called jammed without enough volts at its coil';
     }
     case 'fan-motor-electric':
-      if (!turnsFree) return 'a fan motor condemned that nobody turned by hand';
-      if (!fanRead) return 'a fan motor condemned on volts at the end of leads that nobody read through';
+      if (said('spin') !== 'done') return 'a fan motor condemned that nobody turned by hand';
       return volts('feed', 'v') >= 100 ? null : 'a fan motor condemned without volts at its leads';
     case 'blower-motor-electric':
-      return turnsFree ? null : 'a blower motor condemned that nobody turned by hand';
+      return said('spin') === 'done' ? null : 'a blower motor condemned that nobody turned by hand';
     case 'board-fan-relay':
       return volts('feed', 'v') < 10 && volts('board', 'v') >= 100 && said('switched') === 'board'
         ? null
@@ -180,9 +126,6 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
       if (!hasGoodWindings(answers, round)) return 'called seized without good windings and no ground';
       if (!waited(at('stopped'), at('tries')) || !waited(at('stopped-again'), at('assisted')))
         return 'called seized within five minutes of a stop';
-      // A rotor that stands draws its locked-rotor amps, fewer only by what the volts lack; none is an open wire.
-      if (!['tries', 'assisted'].every((step) => amps(step) >= NEAR_LOCKED * locked && amps(step) >= NOTHING_DRAWN))
-        return 'called seized without its locked-rotor amps in both tries';
       return ['tries', 'assisted'].every((step) => volts(step, 'v') >= plateVolts(answers, c.place)[0]) &&
         said('outcome') === 'stands'
         ? null
@@ -192,22 +135,6 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
       return said('agreed') === 'agreed' && said('shell') === 'cold'
         ? null
         : 'a compressor condemned at its terminals without a senior, or not cold';
-    case 'fan-to-frame':
-    case 'compressor-low-to-ground': {
-      // P2, C1, P6: the branch alone, and once more past its leads; what reads low before them is a wire.
-      const low = (step: string, key: string): boolean =>
-        (ohmsIn(parts(step)[key]) ?? Number.POSITIVE_INFINITY) < GROUNDED;
-      return low('split', c.verdict === 'fan-to-frame' ? 'fan' : 'comp') && low('beyond', 'leads')
-        ? null
-        : 'a motor called grounded that does not read low alone and past its leads';
-    }
-    case 'blower-to-frame':
-      return (ohmsIn(parts('speeds').frame) ?? MOTOR_FRAME) < MOTOR_FRAME &&
-        (ohmsIn(parts('beyond').leads) ?? GROUNDED) < GROUNDED
-        ? null
-        : 'a blower motor called grounded that does not read low past its leads';
-    case 'compressor-grounded':
-      return said('agreed') === 'agreed' ? null : 'a compressor called grounded with its harness in the reading';
     case 'wire-chafed':
       return parts('retest').leads?.kind === 'over' || (figure(parts('retest').leads) ?? 0) >= 2_000_000
         ? null
@@ -217,12 +144,6 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
     case 'neutral-not-sound': {
       const [hn, hg, ng] = [volts('line', 'hn'), volts('line', 'hg'), volts('line', 'ng')];
       return ng > 5 || (hn < 50 && hg >= 50) ? null : 'a neutral called not sound without volts on it or missing to it';
-    }
-    case 'fan-was-meant-to-stand': {
-      const meant = ['defrost', 'cold'].includes(said('meant'));
-      return meant && said('watch') === 'started' && said('cools') === 'cold'
-        ? null
-        : 'a fan called meant to stand that was not seen to start again, or that doesn’t cool';
     }
     case 'supply-out': {
       // S2: one reading doesn't suffice, and a drop shows only while something draws.

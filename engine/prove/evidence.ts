@@ -309,7 +309,7 @@ function line(e: Evidence, parts: Parts, bridged: boolean, seq: number, cabinet:
 }
 
 /** Questions for the print of the run capacitor itself, not of a second one, a new one or the diagram's. */
-const OWN_PRINT = /^(?!.*(another\/|(new-other|with-motor)~|\/motor\/)).*\/(wires|print|diagram|rating)$/;
+const OWN_PRINT = /^(?!.*another\/).*\/(wires|print|diagram|rating)$/;
 /** One section was discharged, and now the print shows two: nobody knows what is left in the other. */
 const secondSection = (e: Evidence, parts: Parts): Evidence =>
   isOne(e) && printed(parts.print) === 'two' ? { ...noLine(e), look: null } : e;

@@ -89,11 +89,7 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
     }
     case 'blower-bearings':
     case 'fan-bearings':
-      // P1: clear of everything. One that rubs or doesn't turn is cleared and turned again.
-      return turned(answers, c, 'spin') === 'stiff' ||
-        (turned(answers, c, 'spin') === 'no' && turned(answers, c, 'freed') === 'no')
-        ? null
-        : 'bearings called without a spin by hand, clear of everything';
+      return chosen(spin(answers, c)).includes('no') ? null : 'bearings called without a spin by hand';
     case 'overload-open':
       return [...said(answers, c, 'shell'), ...said(answers, c, 'warm')].includes('hot')
         ? null
@@ -202,8 +198,8 @@ const sameTries = (a: string, b: string): boolean => pageOf(a) === pageOf(b);
 const pageOf = (place: string): string => place.slice(0, place.lastIndexOf('/')).replace(/(.*)~\d+$/, '$1');
 const wiresOff = (answers: readonly Answer[], c: Conclusion): boolean =>
   answers.some((a) => /\/wires$/.test(a.place) && sameRound(a.place, c.place) && !chosen(a.parts.ok).includes('cant'));
-const turned = (answers: readonly Answer[], c: Conclusion, step: 'spin' | 'freed'): string | undefined =>
-  chosen(answers.findLast((a) => a.place.endsWith(`/${step}`) && sameRound(a.place, c.place))?.parts.ok)[0];
+const spin = (answers: readonly Answer[], c: Conclusion) =>
+  answers.findLast((a) => a.place.endsWith('/spin') && sameRound(a.place, c.place))?.parts.ok;
 const said = (answers: readonly Answer[], c: Conclusion, name: string): readonly string[] =>
   chosen(answers.findLast((a) => a.place.endsWith(`/${name}`) && sameRound(a.place, c.place))?.parts.choice);
 const roundOf = (place: string): string => /^round~(\d+)/.exec(place)?.[1] ?? '';

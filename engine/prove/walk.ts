@@ -4,7 +4,6 @@
  * remember, so that a fold that hides evidence can't merge a bad state into a good one.
  */
 
-import type { Memory } from '../memory.ts';
 import { strip } from '../prompt.ts';
 import { asOf, memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
@@ -53,8 +52,6 @@ export interface Scope {
   readonly stopAt: number;
   /** Only calls that begin with one of these observations; all of them where it is left out. */
   readonly calls?: string;
-  /** Only units that are first said to be of one of these classes; the others have a walk beside this one. */
-  readonly units?: (unit: string) => boolean;
   /** Where one answer alone is sent: the class of the unit that is walked, and gates that another walk has in full. */
   readonly plainly?: (place: string) => string | true | undefined;
 }
@@ -91,18 +88,17 @@ export function walk(subject: Subject, scope: Scope): Walked {
   const tried = new Set<string>();
   let edges = 0;
   const first = open(subject);
-  const begun: Node = { state: first, evidence: first.entries.reduce(followAll, UNWATCHED), history: [] };
-  const keyOfFirst = keyOf(begun, scope.composed);
-  const queue: (readonly [Node, string])[] = [[begun, keyOfFirst]];
+  const queue: Node[] = [{ state: first, evidence: first.entries.reduce(followAll, UNWATCHED), history: [] }];
+  const keyOfFirst = keyOf(queue[0] as Node, scope.composed);
   seen.set(keyOfFirst, []);
   const report = (rule: Rule, what: string, history: readonly string[]): void => {
     if (breaches.some((b) => b.rule === rule && b.what === what)) return;
     breaches.push({ rule, what, conversation: history });
   };
 
-  for (let next = queue.shift(); next && breaches.length < scope.stopAt; next = queue.shift()) {
-    const [node, key] = next;
+  for (let node = queue.shift(); node && breaches.length < scope.stopAt; node = queue.shift()) {
     const here = placeIdOf(node.state.standing);
+    const key = keyOf(node, scope.composed);
     places.add(here);
     const on = new Set<string>();
     leadsOn.set(key, on);
@@ -116,15 +112,15 @@ export function walk(subject: Subject, scope: Scope): Walked {
     let accepted = !inside;
     const own = inside ? answersAt(subject, node, scope) : [];
     for (const [i, steps] of [...own, ...(isTriedHere(scope, node, tried) ? detours(node.state) : [])].entries()) {
-      const after = run(subject, node, steps, report, places, ways);
+      const next = run(subject, node, steps, report, places, ways);
       edges++;
-      if (i < own.length && after.changed) accepted = true;
-      const nextKey = keyOf(after.node, scope.composed);
+      if (i < own.length && next.changed) accepted = true;
+      const nextKey = keyOf(next.node, scope.composed);
       if (nextKey === key) continue;
       on.add(nextKey);
       if (seen.has(nextKey)) continue;
       seen.set(nextKey, []);
-      queue.push([after.node, nextKey]);
+      queue.push(next.node);
     }
     if (!accepted && !isEnd(node.state.standing))
       report('R10', `nothing that is sent at ${here} leads on`, node.history);
@@ -179,32 +175,24 @@ function isPlain(node: Node): boolean {
   // After a second part of one round the restart is a copy of the one before it.
   if (/^round~1\/(restarted|contactor)\//.test(at.id)) return true;
   const { passed } = route(plan, memoryOf(standing));
-  // Other classes go the same pages but for the few that ask for them by name; indoors nothing asks.
-  const indoors = cabinetOf(at.id) === 'indoor';
-  if (isOther(standing) && (at.class !== 'inside' || indoors) && !OF_A_CLASS.test(at.id)) return true;
-  // The indoor board after the blower's block is a copy of the same page without it.
-  if (at.id.includes('/source/') && passed.some((p) => p.step.verb === 'verdict' && p.id.includes('/blower/')))
-    return true;
+  // Other classes go the same pages but for the few that ask for them by name.
+  const unit = valueKey(memoryOf(standing).job.class?.value);
+  if (unit !== '' && unit !== 'psc' && at.class !== 'inside' && !OF_A_CLASS.test(at.id)) return true;
   // The block at hand, outdoors or in, ends where its findings are sorted.
   const sort = sortsOf(plan).find((p) => p.round === 1 && p.id.endsWith(SORT) && p.order > at.order);
   if (sort === undefined || !at.id.startsWith(sort.id.slice(0, -SORT.length + 1))) return false;
   const found = sortedAhead(plan, at, passed, sort.id).length > 0;
-  if (indoors) return found;
+  if (cabinetOf(at.id) === 'indoor') return found;
   const { job } = memoryOf(standing);
   // Both motors are measured in full on one observation and one class; the others go the same pages.
   // What only another class has is measured in full on that class.
   if (at.name === 'line' || at.id.includes('/three~')) return false;
   const usual = isUsualCall(node);
-  // What the diagram asks for is tried in full on a clean dual part: on what else is seen under the cover, one answer.
-  if (at.name === 'asked-for' && !/^1 clean \d+\+\d/.test(seenUnder(job))) return true;
   // With a second capacitor only the second one is new, and which of them is meant by what was seen.
   const second = valueKey(job['count@outdoor']?.value) === '2' && !/another\/|\/run\/(wires|this-one)/.test(at.id);
   return !usual || second || found;
 }
 
-const isOther = (standing: Standing): boolean => !['', 'psc'].includes(valueKey(memoryOf(standing).job.class?.value));
-const seenUnder = (job: Memory['job']): string =>
-  ['count@outdoor', 'condition@outdoor', 'label@outdoor'].map((name) => valueKey(job[name]?.value)).join(' ');
 /** The call on which the dead tests are walked in full: both motors are measured, on a unit with a run capacitor. */
 function isUsualCall(node: Node): boolean {
   const { job } = memoryOf(node.state.standing);
@@ -217,7 +205,6 @@ function answersAt(subject: Subject, node: Node, scope: Scope): Turn[][] {
   if (!scope.composed || !here.startsWith(DEAD)) {
     const all = answers(node.state)
       .filter((t) => here !== 'round~1/observation' || begins(scope, t))
-      .filter((t) => here !== CLASS || isHere(scope, node, t))
       .map((t) => [t]);
     const plainly = scope.plainly?.(here);
     if (plainly === true || (scope.composed && isPlain(node))) return all.slice(0, 1);
@@ -227,8 +214,10 @@ function answersAt(subject: Subject, node: Node, scope: Scope): Turn[][] {
   }
   const { job } = memoryOf(node.state.standing);
   // What is seen under the cover decides in the dead tests, which are walked in full on the usual observation and class.
-  const full = cabinetOf(here) === 'outdoor' ? isUsualCall(node) : !isOther(node.state.standing);
-  const looks = job[`condition@${cabinetOf(here)}`] === undefined && full ? LOOKS : 1;
+  const looks =
+    job[`condition@${cabinetOf(here)}`] === undefined && (cabinetOf(here) !== 'outdoor' || isUsualCall(node))
+      ? LOOKS
+      : 1;
   return Array.from({ length: looks }, (_, look) => {
     const steps: Turn[] = [];
     let state = node.state;
@@ -241,14 +230,6 @@ function answersAt(subject: Subject, node: Node, scope: Scope): Turn[][] {
     return steps;
   });
 }
-
-const CLASS = 'round~1/class';
-/** What is said of the unit first decides which walk it belongs to; said otherwise later, it is walked on from here. */
-const isHere = ({ units }: Scope, { state }: Node, { reply }: Turn): boolean =>
-  units === undefined ||
-  reply.kind !== 'answer' ||
-  units(String(reply.parts.choice)) ||
-  state.entries.some((e) => e.kind === 'answered' && e.body.place === CLASS);
 
 /** Make-dead is the same whatever was seen: it is walked from one observation whose dead tests come at once. */
 const begins = ({ composed, calls = composed ? undefined : 'd' }: Scope, { reply }: Turn): boolean =>

@@ -241,27 +241,7 @@ export const indoorSource = flow({
       evidence: ['call', 'board'],
       then: '!water',
     }),
-    leaves: found({
-      among: {
-        absent: { verdicts: [ABSENT], to: 'cable-drive' },
-        // The call to cool is there, the fan's was not.
-        fan: { verdicts: ['no-fan-call'], to: 'fan-wire' },
-      },
-      none: 'not-followed',
-    }),
-    'fan-wire': verdict({
-      verdict: 'fan-call-not-given',
-      title: 'The call to cool is there, the fan’s is not: the thermostat or its G wire',
-      says: ['R to C and Y to C are right at the board, and G to C read nothing with the fan at ON.'],
-      next: [
-        '24 V R to G at the thermostat’s base: the thermostat is open. None there: its cable.',
-        'Both units stay off. Tell the customer it is a thermostat or its wire, not the blower.',
-      ],
-      who: 'junior',
-      judged: ['source', 'elapsed', 'path'],
-      evidence: ['board'],
-      then: '!left',
-    }),
+    leaves: found({ among: { absent: { verdicts: [ABSENT], to: 'cable-drive' } }, none: 'not-followed' }),
     'not-followed': verdict({
       verdict: 'call-not-read-outdoors',
       title: 'The call leaves the board, and whether it arrives outdoors is not known',

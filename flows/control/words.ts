@@ -17,19 +17,6 @@ export const CONTROL_LIVE = {
   level: 'warning',
   text: 'Line locked and proved dead, 24 V present. Probes only: the contactor will pull in. More than 30 V, or more than 5 V on a line terminal: hands out.',
 } as const;
-/** Volts across each switch that may stand in series, one line. */
-export const acrossSwitches = () => ({
-  delay: volts('Across the delay', { over: false, optional: true, words: ['timer'] }),
-  lp: volts('Across the low-pressure switch', { over: false, optional: true, words: ['low pressure', 'lps'] }),
-  hp: volts('Across the high-pressure switch', { over: false, optional: true, words: ['high pressure', 'hps'] }),
-  discharge: volts('Across the discharge thermostat', { over: false, optional: true, words: ['dtc'] }),
-});
-/** What to do where a closed switch takes the volts. */
-export const SWITCH_DROPS = [
-  'Its push-ons first, dead: tight and bright. Still above 0.5 V: the same switch, same setting. It waits for the part.',
-  'One that opens the refrigerant’s circuit is for a certified person. None is bridged.',
-  'It stays off until then. Tell the customer.',
-];
 /** The word by which a technician says which way a question of yes and no went. */
 export const PULLS = {
   yes: ['pulls in', 'pulled in', 'pulls in clean', 'clean', 'its in', 'in'],

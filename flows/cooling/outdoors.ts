@@ -8,7 +8,7 @@ export const outdoors = flow({
   id: 'outdoors',
   version: 1,
   title: 'Condenser and line temperatures',
-  exits: ['restart', 'block', 'raised', 'left'],
+  exits: ['restart', 'raised', 'left'],
   examples: OUTDOORS,
   steps: {
     looked: form({
@@ -138,15 +138,19 @@ export const outdoors = flow({
     }),
     fan: verdict({
       verdict: 'condenser-fan-weak',
-      title: 'The outdoor fan moves too little air: its dead tests decide',
+      title: 'The outdoor fan moves too little air: over to a senior',
       says: [
         'A slow or reversed fan is a capacitor, a wiring or a motor question. By sight none of them is condemned.',
       ],
-      next: ['Thermostat off, then the means: high pressure follows. Fan section, spin and windings next, dead.'],
-      who: 'junior',
+      next: [
+        'Thermostat off, then the means. It stays off: high pressure follows.',
+        'Dead tests of fan section, spin and windings decide. The next round from “fan still” leads them.',
+      ],
+      who: 'senior',
       judged: ['condenser'],
       evidence: ['looked', 'wash', 'wash-first'],
-      then: '!block',
+      raises: 'verdict',
+      then: '!raised',
     }),
     circuit: include(circuit, { exits: { restart: '!restart', raised: '!raised', left: '!left' }, needs: {} }),
     'not-cleaned': verdict({

@@ -13,7 +13,7 @@ import {
   volts,
 } from '../../engine/vocabulary.ts';
 import { printedCoil } from '../control/printed-coil.ts';
-import { CONTROL_LIVE, DELAY, stillDead } from '../control/words.ts';
+import { CONTROL_LIVE, stillDead } from '../control/words.ts';
 import { WARM } from '../examples/cooling/warm.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -135,32 +135,16 @@ export const warm = flow({
       next: 'printed',
     }),
     // As on every page of the control circuit: only 24 V from outside is read beside a locked line.
-    printed: include(printedCoil, { exits: { apart: 'call', 'not-apart': 'open' }, needs: {} }),
-    call: choose({
-      say: 'Call for cooling, line still locked. When was the call last changed?',
+    printed: include(printedCoil, { exits: { apart: 'waited', 'not-apart': 'open' }, needs: {} }),
+    waited: confirm({
+      say: 'Call for cooling, line still locked. Five minutes since the call?',
       body: ['The outdoor unit stays dead. 24 V comes from the indoor unit; contactor and valve may click.'],
       callouts: [CONTROL_LIVE],
       why: 'Nothing decides within the delay after a change of call.',
-      source: [DELAY],
-      options: {
-        now: { label: 'Changed just now', words: ['just now', 'now', 'changed now'], to: 'waited' },
-        earlier: {
-          label: 'Left alone for five minutes or more',
-          words: ['over 5 minutes', 'more than 5', '5 minutes ago', 'five minutes', 'long ago', 'left alone'],
-          to: 'at-24',
-        },
-        none: { label: 'Not with the line locked', words: ['not so', 'no 24', 'cant'], to: 'open' },
-      },
-      // Not said is not long ago.
-      cant: 'waited',
-    }),
-    waited: confirm({
-      say: 'Wait until five minutes are over since the call was changed. Leave the call alone.',
-      source: [DELAY],
-      yes: 'The five minutes are over',
-      words: ['waited', 'passed', 'over', '5 minutes', 'five minutes'],
-      // The record's own times decide whether they are.
-      unsure: 'at-24',
+      source: ['Five minutes: common practice, no single source'],
+      yes: 'Five minutes have passed',
+      words: ['waited', 'passed', '5 minutes', 'five minutes'],
+      no: { label: 'Not with the line locked', words: ['not so', 'no 24', 'cant'], to: 'open' },
       next: 'at-24',
     }),
     'at-24': measure({
@@ -177,14 +161,9 @@ export const warm = flow({
       next: 'command',
     }),
     command: judge('reversing-command', {
-      of: { wiring: 'wiring', readings: 'at-24', waited: null },
+      of: { wiring: 'wiring', readings: 'at-24', waited: 'waited' },
       limits: LIMITS.reversingCommand,
-      then: { right: 'closed', wrong: 'not-commanded', low: 'not-commanded', wait: 'elapsed', undecided: 'open' },
-    }),
-    elapsed: judge('minutes-since', {
-      of: { since: 'call', reading: 'at-24', waited: null, before: null },
-      limits: LIMITS.delay,
-      then: { over: 'not-commanded', wait: 'open', undecided: 'open' },
+      then: { right: 'closed', wrong: 'not-commanded', low: 'not-commanded', wait: 'open', undecided: 'open' },
     }),
     'not-commanded': verdict({
       verdict: 'reversing-not-commanded',
@@ -195,8 +174,8 @@ export const warm = flow({
         'Tell the customer: a control question, not the valve.',
       ],
       who: 'senior',
-      judged: ['ohms', 'command', 'elapsed'],
-      evidence: ['wiring', 'set', 'coil', 'call', 'at-24'],
+      judged: ['ohms', 'command'],
+      evidence: ['wiring', 'set', 'coil', 'waited', 'at-24'],
       raises: 'verdict',
       then: '!raised',
     }),
@@ -301,8 +280,8 @@ export const warm = flow({
         'It stays off. Tell the customer what is still open.',
       ],
       who: 'senior',
-      judged: ['ohms', 'command', 'elapsed', 'valve'],
-      evidence: ['wiring', 'coil', 'call', 'at-24', 'lines'],
+      judged: ['ohms', 'command', 'valve'],
+      evidence: ['wiring', 'coil', 'at-24', 'lines'],
       raises: 'verdict',
       then: '!raised',
     }),

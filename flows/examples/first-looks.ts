@@ -13,13 +13,13 @@ export const FAN_RESTS: readonly Example[] = [
     'In defrost, watched to its end: the fan was meant to stand',
     ['c', 'psc', 'steam', 'started again', 'it cools'],
     ['fan-was-meant-to-stand'],
-    'unrepaired',
+    'done',
   ),
   call(
     'A low-ambient control stopped it, and it starts again',
     ['c', 'ecm', 'low ambient control', 'runs again', 'it cools'],
     ['fan-was-meant-to-stand'],
-    'unrepaired',
+    'done',
   ),
   call(
     'It starts again, and nobody can tell whether it cools',

@@ -85,7 +85,7 @@ export const REFRIGERATION: readonly Example[] = [
   },
   {
     title: 'The box holds it off',
-    lines: [...BOX, 'product 43 r404a evap fans', 'fans still, iced, calls'],
+    lines: [...BOX, 'product 43 r404a evap fans'],
     then: ['held-by-the-box'],
     ends: 'raised',
   },

@@ -49,30 +49,9 @@ export const MOTORS_EXAMPLES: readonly Example[] = [
     title: 'The fan binds: its motor and a new capacitor',
     lines: [
       ...[...wiresOff(), GOOD, 'stiff, scrapes', COMPRESSOR, 'nothing', 'motor fitted'],
-      ...['45+5 6% 440', 'other 45+5 440 herm 45.2 fan 5.01', 'fitted', 'wires back', ...RUNS],
+      ...['other 45+5 440 herm 45.2 fan 5.01', 'fitted', 'wires back', ...RUNS],
     ],
     then: ['capacitor-good', 'fan-bearings', 'new-part-right', 'repair-proven'],
     ends: 'done',
-  },
-  {
-    title: 'The blade rubs: cleared, it spins free, and no motor is condemned',
-    lines: [...wiresOff(), GOOD, 'rubs', 'cleared', COMPRESSOR, ...RUNS],
-    then: ['capacitor-good', 'fan-blade-cleared', 'repair-proven'],
-    ends: 'done',
-  },
-  {
-    title: 'It doesn’t turn: clear of everything, still stiff: bearings',
-    lines: [
-      ...[...wiresOff(), GOOD, 'stuck', 'stiff', COMPRESSOR, 'nothing', 'motor fitted'],
-      ...['45+5 6% 440', 'other 45+5 440 herm 45.2 fan 5.01', 'fitted', 'wires back', ...RUNS],
-    ],
-    then: ['capacitor-good', 'fan-bearings', 'new-part-right', 'repair-proven'],
-    ends: 'done',
-  },
-  {
-    title: 'The blade rubs and can’t be cleared: nothing is started, a senior',
-    lines: [...wiresOff(), GOOD, 'rubs', 'bent blade', COMPRESSOR],
-    then: ['capacitor-good', 'fan-blade-rubs'],
-    ends: 'raised',
   },
 ];

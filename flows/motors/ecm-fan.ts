@@ -1,5 +1,4 @@
 import { choose, confirm, flow, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
-import { rested } from '../blower-drive.ts';
 import { ECM_FAN } from '../examples/fan.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -12,7 +11,7 @@ export const ecmFan = flow({
   examples: ECM_FAN,
   steps: {
     turns: choose({
-      say: 'Off at the means. Through the guard, touch nothing: what do you see?',
+      say: 'Off at the means for five minutes. Through the guard, touch nothing: what do you see?',
       body: ['Blade free of sticks, plug dry, wires whole. Wind alone turns a free blade.'],
       callouts: [
         {
@@ -22,15 +21,13 @@ export const ecmFan = flow({
       ],
       why: 'A blocked blade or a wet plug stops a sound motor.',
       options: {
-        free: { label: 'Free, dry, whole', words: ['free', 'dry', 'looks ok', 'nothing odd', 'fine'], to: 'rests' },
+        free: { label: 'Free, dry, whole', words: ['free', 'dry', 'looks ok', 'nothing odd', 'fine'], to: 'ready' },
         blocked: { label: 'Blade blocked or rubbing', words: ['blocked', 'stuck', 'rubs', 'stick'], to: 'seen' },
         wet: { label: 'Plug or motor wet', words: ['wet', 'water'], to: 'seen' },
       },
       // Nothing live beside a plug that may be wet.
       cant: 'handed-over',
     }),
-    // The cover comes off for the probes: its bus first.
-    rests: rested('ready', 'handed-over'),
     seen: verdict({
       verdict: 'electronic-fan-blocked-or-wet',
       title: 'The electronic fan is blocked or wet: no motor is condemned on that',

@@ -1,7 +1,7 @@
 import { act, flow, include } from '../../engine/vocabulary.ts';
 import { NO_WIRING, noPart, wiringLost } from '../endings.ts';
 import { MOTOR_AFTER } from '../examples/fan.ts';
-import { newMotorPart } from '../new-part.ts';
+import { newPart } from '../new-part.ts';
 
 /** The fan motor that failed on volts: a new one with its own capacitor, dead again from the lock. */
 export const motorAfter = flow({
@@ -24,14 +24,13 @@ export const motorAfter = flow({
       cant: { label: 'No such motor on the truck', words: ['no motor'], to: 'no-part' },
       next: 'new',
     }),
-    new: include(newMotorPart, {
+    new: include(newPart, {
       exits: { fits: 'capacitor', none: 'no-part' },
       needs: {},
       again: { times: 2, spent: 'no-part' },
     }),
     capacitor: act('fit', {
       say: 'Fit the new capacitor.',
-      renews: ['cabinet:label'],
       body: ['Strapped, clear of the fan and of sharp edges.'],
       yes: 'Fitted, strapped',
       words: ['fitted', 'installed', 'put in', 'its in', 'mounted'],

@@ -35,15 +35,6 @@ const NOT_GOOD = [
   'fuses-contactor-ground-not-taken',
 ] as const;
 
-/** With one of these the fan's shaft or its windings are open: such a motor is called nothing on volts. */
-const FAN_NOT_READ = [
-  'fan-not-spun',
-  'fan-blade-rubs',
-  'fan-windings-not-taken',
-  'fan-windings-undecided',
-  'fan-protector-open',
-] as const;
-const NO_CLAMP = 'No clamp meter, no try: skip it.';
 /** The dead tests found nothing or were put right, and one motor still stands: volts where it is fed. One live sitting. */
 export const stillAfter = flow({
   id: 'still-after',
@@ -73,9 +64,9 @@ export const stillAfter = flow({
       next: 'feed',
     }),
     feed: measure({
-      say: 'Volts where the fan’s leads end, under the call: on the board’s fan terminals or at the contactor.',
+      say: 'Volts at the fan’s feed, under the call: at its leads, or at the board’s fan terminals.',
       callouts: [{ level: 'danger', text: 'Line voltage is present. Never push a fan with power on.' }],
-      why: 'Volts there, free, its windings read through the same leads, no start: the motor. No volts: its relay or a lead.',
+      why: 'Volts and free and no start: the motor. No volts with the line at the board: its relay or a lead.',
       picture: probes('V AC', ['Fan’s feed', 'Its other lead', 'there or nothing: never between']),
       circuit: 'line',
       fields: {
@@ -90,19 +81,12 @@ export const stillAfter = flow({
     fed: judge('volts-there', {
       of: { readings: 'feed' },
       limits: LIMITS.lineThere,
-      then: { there: 'fan-read', none: 'board', between: 'open', undecided: 'open' },
-    }),
-    // Volts where its leads end are volts at the motor only where its windings were read through these leads.
-    'fan-read': judge('motors', {
-      of: { seen: '@round:observation' },
-      limits: {},
-      quiet: ['compressor', 'fan', 'both', 'undecided'],
-      then: { compressor: 'open', both: 'cleared', fan: 'cleared', undecided: 'open' },
+      then: { there: 'cleared', none: 'board', between: 'open', undecided: 'open' },
     }),
     cleared: found({
       among: {
-        // Volts and a good capacitor say nothing of a shaft that nobody turned, nor of windings that nobody read.
-        unturned: { verdicts: FAN_NOT_READ, to: 'open' },
+        // Volts and a good capacitor say nothing of a shaft that nobody turned.
+        unturned: { verdicts: ['fan-not-spun'], to: 'open' },
         measured: {
           verdicts: ['capacitor-good', 'capacitor-conditional-pass', 'section-fails-value', 'new-part-right'],
           to: 'motor',
@@ -113,9 +97,7 @@ export const stillAfter = flow({
     motor: verdict({
       verdict: 'fan-motor-electric',
       title: 'The fan motor has volts and a good capacitor, turns free, and doesn’t start: replace the motor',
-      says: [
-        'Capacitor measured, volts where its leads end, windings read through these leads, free by hand: the motor is left.',
-      ],
+      says: ['Capacitor measured, volts at its leads, free by hand: what is left is the motor.'],
       next: [
         'Turn it off. The motor that the nameplate asks for, with the capacitor it asks for.',
         'Not proven until the restart numbers are in.',
@@ -183,13 +165,13 @@ export const stillAfter = flow({
     rest: restedNow('tries'),
     tries: measure({
       say: `One try after ${REST}: compressor amps, and the lowest volts at T1 to T2 during the try.`,
-      body: [`Off within seconds if it hums. ${AT_MOST}`, NO_CLAMP],
+      body: [`Off within seconds if it hums. ${AT_MOST}`],
       callouts: [{ level: 'danger', text: 'Line voltage is present. Locked rotor overheats within seconds.' }],
-      why: 'No amps is an open wire or overload, not a seized compressor. Locked-rotor amps alone seize none either.',
+      why: 'Locked-rotor amps alone seize no compressor: volts during the try, the capacitor and the windings have to be right.',
       circuit: 'line',
       fields: {
         v: volts('T1 to T2 during the try, the lowest', { over: false, words: ['t1t2', 'min', 'lowest'] }),
-        comp: amps('Compressor amps', { over: false, words: ['comp', 'amps'] }),
+        amps: amps('Compressor amps', { over: false, optional: true, words: ['comp', 'amps'] }),
       },
       cant: 'open',
       next: 'held',
@@ -197,22 +179,7 @@ export const stillAfter = flow({
     held: judge('volts-held', {
       of: { readings: 'tries', plate: '@volts', unit: '@class' },
       limits: LIMITS.during,
-      then: { there: 'drew', none: 'no-volts', between: 'sags', undecided: 'open' },
-    }),
-    // Only a motor that draws its locked-rotor amps stalls; one that draws nothing gets nothing.
-    drew: judge('running-amps', {
-      of: { amps: 'tries', plate: '@lra' },
-      limits: LIMITS.runningAmps,
-      then: {
-        'not-starting': 'evened',
-        'not-running': 'nothing-drawn',
-        running: 'open',
-        'above-mcc': 'open',
-        unbalanced: 'open',
-        'fan-high': 'open',
-        'fan-not-running': 'open',
-        undecided: 'open',
-      },
+      then: { there: 'evened', none: 'no-volts', between: 'sags', undecided: 'open' },
     }),
     // A compressor that was tried against its own pressure has shown nothing.
     evened: judge('evened-out', {
@@ -262,15 +229,15 @@ export const stillAfter = flow({
     ),
     'rest-again': restedNow('assisted'),
     assisted: measure({
-      say: 'One try with the assist: compressor amps, and the lowest volts at T1 to T2 during it.',
-      body: ['Off within seconds if it hums.', NO_CLAMP],
+      say: 'One try with the assist: the lowest volts at T1 to T2 during it.',
+      body: ['Off within seconds if it hums.'],
       callouts: [{ level: 'danger', text: 'Line voltage is present. Locked rotor overheats within seconds.' }],
-      why: 'A try on sagging volts, or without its amps, says nothing of the compressor.',
+      why: 'A try on sagging volts says nothing of the compressor.',
       picture: probes('V AC', ['T1', 'T2', 'line volts, also during the try']),
       circuit: 'line',
       fields: {
         v: volts('T1 to T2 during the try, the lowest', { over: false, words: ['t1t2', 'min', 'lowest'] }),
-        comp: amps('Compressor amps', { over: false, words: ['comp', 'amps'] }),
+        amps: amps('Compressor amps', { over: false, optional: true, words: ['comp', 'amps'] }),
       },
       cant: 'open',
       next: 'assisted-held',
@@ -278,21 +245,7 @@ export const stillAfter = flow({
     'assisted-held': judge('volts-held', {
       of: { readings: 'assisted', plate: '@volts', unit: '@class' },
       limits: LIMITS.during,
-      then: { there: 'drew-again', none: 'no-volts', between: 'sags', undecided: 'open' },
-    }),
-    'drew-again': judge('running-amps', {
-      of: { amps: 'assisted', plate: '@lra' },
-      limits: LIMITS.runningAmps,
-      then: {
-        'not-starting': 'evened-again',
-        'not-running': 'nothing-drawn',
-        running: 'evened-again',
-        'above-mcc': 'open',
-        unbalanced: 'open',
-        'fan-high': 'open',
-        'fan-not-running': 'open',
-        undecided: 'open',
-      },
+      then: { there: 'evened-again', none: 'no-volts', between: 'sags', undecided: 'open' },
     }),
     'evened-again': judge('evened-out', {
       of: { stopped: 'stopped-again', tried: 'assisted' },
@@ -312,39 +265,10 @@ export const stillAfter = flow({
         stands: {
           label: 'It still stands',
           words: ['still stands', 'still locked', 'stands', 'no start'],
-          to: 'stalled',
+          to: 'seized',
         },
         unsure: { label: 'Not sure', words: ['not sure', 'cant tell'], to: 'open' },
       },
-    }),
-    stalled: judge('running-amps', {
-      of: { amps: 'assisted', plate: '@lra' },
-      limits: LIMITS.runningAmps,
-      quiet: ['not-starting', 'running'],
-      then: {
-        'not-starting': 'seized',
-        'not-running': 'open',
-        running: 'open',
-        'above-mcc': 'open',
-        unbalanced: 'open',
-        'fan-high': 'open',
-        'fan-not-running': 'open',
-        undecided: 'open',
-      },
-    }),
-    'nothing-drawn': verdict({
-      verdict: 'compressor-draws-nothing',
-      title: 'Volts there and no amps: an open wire, plug or overload, no seized compressor',
-      says: ['Volts held at T1 to T2, and the compressor drew nothing. A seized one draws its locked-rotor amps.'],
-      next: [
-        'Off and dead again. An assist comes out. The wires on C, R and S, then the three pairs from the harness ends.',
-        'Open pairs on a hot shell are its overload: hours, then it reads again.',
-        'Tell the customer that it is not known yet whether it is a wire or the compressor.',
-      ],
-      who: 'junior',
-      judged: ['held', 'drew', 'assisted-held', 'drew-again'],
-      evidence: ['which', 'tries', 'assisted'],
-      then: '!again',
     }),
     started: verdict({
       verdict: 'starts-with-an-assist',
@@ -361,12 +285,11 @@ export const stillAfter = flow({
       verdict: 'compressor-seized',
       title: 'The compressor is seized: a senior confirms',
       says: [
-        'Locked-rotor amps in both tries while the volts held, five minutes evened out, an assist tried.',
-        'Capacitor within its label, windings and ground good.',
+        'Capacitor within its label, volts held during the try, windings and ground good, five minutes evened out, an assist tried.',
       ],
       next: ['A senior confirms before anybody tells the customer. Why: liquid, oil, heat.'],
       who: 'senior',
-      judged: ['held', 'drew', 'evened', 'assisted-held', 'evened-again', 'drew-again'],
+      judged: ['held', 'evened', 'assisted-held', 'evened-again'],
       evidence: ['which', 'stopped', 'tries', 'stopped-again', 'assisted', 'outcome'],
       raises: 'verdict',
       then: '!raised',
@@ -386,13 +309,13 @@ export const stillAfter = flow({
     open: verdict({
       verdict: 'no-start-undecided',
       title: 'Why it stands still is undecided',
-      says: ['A reading that would decide it is missing, or doesn’t fit the rest. No motor is condemned.'],
+      says: ['One of the readings that would decide it is missing. No motor is condemned.'],
       next: [
-        'Capacitor, windings and ground, a free shaft, volts, amps beside the LRA and five minutes’ rest would decide it.',
+        'Capacitor, windings and ground, volts at the leads, a free shaft and five minutes’ rest would decide it.',
         'A senior sees this call. It stays off.',
       ],
       who: 'senior',
-      judged: ['fed', 'at-board', 'held', 'drew', 'evened', 'evened-again', 'drew-again'],
+      judged: ['fed', 'at-board', 'held', 'evened', 'evened-again'],
       evidence: ['which', 'feed', 'board', 'switched', 'tries', 'assist', 'assisted', 'outcome'],
       raises: 'verdict',
       then: '!raised',

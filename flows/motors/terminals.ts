@@ -1,17 +1,11 @@
 import { act, choose, flow, judge, measure, ohms, verdict } from '../../engine/vocabulary.ts';
+import { compressorGrounded } from '../compressor-verdicts.ts';
 import { TERMINALS } from '../examples/three.ts';
 import { LIMITS } from '../limits.ts';
-import { KINDS } from '../unit.ts';
 import { COMPRESSOR_LEADS, COMPRESSOR_PAIRS } from '../windings.ts';
-import { THREE_LEADS, THREE_PAIRS } from './three-windings.ts';
 
 /** Verdicts at the terminals after which there is something to prove at a restart. */
 export const TERMINALS_SETTLED = ['compressor-plug-or-lead'] as const;
-
-const OUT_OF_LINE = {
-  level: 'danger',
-  text: 'Face and hands out of line with the terminals. The cover goes back before power.',
-} as const;
 
 /** The harness read open: plug and terminals, with a senior's word, cold, locked, face out of line. */
 export const compressorTerminals = flow({
@@ -46,7 +40,7 @@ export const compressorTerminals = flow({
         cold: {
           label: 'Within 10 °F of the air, off for four hours or more',
           words: ['cold', 'cool', 'ambient', 'cold 4 hours'],
-          to: 'lines',
+          to: 'pairs',
         },
         cooling: {
           label: 'Not hot, off for less than four hours',
@@ -69,60 +63,12 @@ export const compressorTerminals = flow({
       evidence: ['shell'],
       then: '!left',
     }),
-    // Three lines have no start and no run: their pairs are equal.
-    lines: judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'pairs',
-        ecm: 'pairs',
-        'three-phase': 'three',
-        refrigeration: 'pairs',
-        closed: 'pairs',
-        undecided: 'pairs',
-      },
-    }),
-    three: measure({
-      say: 'At the compressor’s own terminals, plug off: its three pairs, then any of them to ground.',
-      body: ['In any order: three equal pairs are right. Face out of line. Type ol for over range.'],
-      callouts: [OUT_OF_LINE],
-      why: 'Here a winding that is open is open.',
-      picture: THREE_LEADS,
-      circuit: 'part',
-      fields: THREE_PAIRS,
-      cant: 'waits',
-      next: 'three-judged',
-    }),
-    'three-judged': judge('three-windings', {
-      of: { readings: 'three', earlier: null, warm: null },
-      limits: LIMITS.threeWindings,
-      then: {
-        good: 'plug',
-        // All three open, hours off and cold.
-        'ask-warm': 'protector-failed',
-        'protector-open': 'waits',
-        open: 'open',
-        grounded: 'grounded',
-        repeat: 'waits',
-        undecided: 'waits',
-      },
-    }),
-    'protector-failed': verdict({
-      verdict: 'overload-stays-open',
-      title: 'All three pairs are open on a cold shell: its overload stays open',
-      says: ['Open at its own terminals, four hours off and cold. A closed overload lets all three read.'],
-      next: ['A senior confirms before anybody tells the customer. Leave it locked.'],
-      who: 'senior',
-      judged: ['three-judged'],
-      evidence: ['agreed', 'shell', 'three'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
     pairs: measure({
       say: 'At the compressor’s own terminals, plug off: C to R, C to S, S to R, and to ground.',
-      body: ['Face out of line. Type ol for over range.'],
-      callouts: [OUT_OF_LINE],
+      body: ['Three-phase: the three pairs in any order. Face out of line. Type ol for over range.'],
+      callouts: [
+        { level: 'danger', text: 'Face and hands out of line with the terminals. The cover goes back before power.' },
+      ],
       why: 'Here a winding that is open is open.',
       picture: COMPRESSOR_LEADS,
       circuit: 'part',
@@ -163,8 +109,8 @@ export const compressorTerminals = flow({
       says: ['Open at the harness, whole at the terminals.'],
       next: ['Not proven until the restart numbers are in.'],
       who: 'junior',
-      judged: ['judged', 'three-judged'],
-      evidence: ['agreed', 'pairs', 'three', 'plug'],
+      judged: ['judged'],
+      evidence: ['agreed', 'pairs', 'plug'],
       then: '!settled',
     }),
     open: verdict({
@@ -176,8 +122,8 @@ export const compressorTerminals = flow({
         'Why it burnt: volts, a lost line, a weak capacitor. Leave it locked.',
       ],
       who: 'senior',
-      judged: ['judged', 'three-judged'],
-      evidence: ['agreed', 'shell', 'pairs', 'three'],
+      judged: ['judged'],
+      evidence: ['agreed', 'shell', 'pairs'],
       raises: 'verdict',
       then: '!raised',
     }),
@@ -192,17 +138,7 @@ export const compressorTerminals = flow({
       raises: 'verdict',
       then: '!raised',
     }),
-    grounded: verdict({
-      verdict: 'compressor-grounded',
-      title: 'The compressor reads low to ground at its own terminals: it stays off',
-      says: ['Plug off, so no wire is in the reading. Never energise it.'],
-      next: ['Leave it locked and tagged.', 'A senior confirms before anybody tells the customer.'],
-      who: 'senior',
-      judged: ['judged', 'three-judged'],
-      evidence: ['agreed', 'shell', 'pairs', 'three'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
+    grounded: compressorGrounded('!raised', 'pairs'),
     waits: verdict({
       verdict: 'terminals-wait-for-a-senior',
       title: 'The terminals wait for a senior',
@@ -212,8 +148,8 @@ export const compressorTerminals = flow({
         'Tell the customer that it is not known yet whether it is a wire or the compressor.',
       ],
       who: 'senior',
-      judged: ['judged', 'three-judged'],
-      evidence: ['agreed', 'shell', 'pairs', 'three'],
+      judged: ['judged'],
+      evidence: ['agreed', 'shell', 'pairs'],
       raises: 'verdict',
       then: '!raised',
     }),

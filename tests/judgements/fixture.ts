@@ -48,7 +48,6 @@ const running = {
   mccRatio: limit('1.56', 'times RLA'),
   idle: limit('0.5', 'A'),
   dropAsk: limit('3', 'V'),
-  notIn: limit('20', 'V'),
   sag: limit('10', '%'),
   splitLow: limit('14', 'Δ°F'),
   splitHigh: limit('23', 'Δ°F'),
@@ -97,12 +96,7 @@ export const LIMITS = {
   substitutes: { volts: limit('440', 'V') },
   diagram: {},
   history: { season: limit('180', 'days') },
-  'contact-drop': {
-    look: limit('0.5', 'V'),
-    replace: limit('1', 'V'),
-    open: limit('20', 'V'),
-    idle: limit('0.5', 'A'),
-  },
+  'contact-drop': { look: limit('0.5', 'V'), replace: limit('1', 'V') },
   'new-part': {
     volts: limit('440', 'V'),
     fail: limit('1', 'MΩ'),
@@ -226,7 +220,7 @@ export const LIMITS = {
   'ground-branches': { grounded: limit('0.5', 'MΩ'), clear: limit('2', 'MΩ') },
   'evened-out': { least: limit('5', 'min') },
   'minutes-since': { least: limit('5', 'min') },
-  hop: { closed: limit('0.5', 'V'), open: limit('20', 'V'), pullIn: limit('20.4', 'V') },
+  hop: { closed: limit('0.5', 'V'), open: limit('20', 'V') },
   transformer: {
     rated: limit('24', 'V'),
     loaded: limit('21.6', 'V'),

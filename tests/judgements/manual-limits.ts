@@ -13,7 +13,7 @@ const ELSEWHERE: Partial<Record<Id, readonly Limits[]>> = {
   'case-leak': [LIMITS.shell],
   'leads-to-ground': [LIMITS.loadsToGround],
   'evened-out': [{ least: LIMITS.starts.least }],
-  'minutes-since': [LIMITS.delay, LIMITS.busRest],
+  'minutes-since': [LIMITS.delay],
   more: ['1', '2'].map((value) => ({
     than: { value, unit: 'count', source: value === '1' ? 'one part' : 'two parts' },
   })),

@@ -15,7 +15,6 @@ export const RESTART_LIMITS = [
   'mccRatio',
   'idle',
   'dropAsk',
-  'notIn',
   'sag',
   'splitLow',
   'splitHigh',

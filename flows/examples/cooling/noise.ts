@@ -33,15 +33,7 @@ export const NOISE: readonly Example[] = [
     title: 'The outdoor fan screeches: its bearings by the dead tests',
     lines: [
       ...['screeching', 'screech', ...DEAD, 'stiff, has play', COMPRESSOR, 'fan 14 31 45 frame ol', 'age'],
-      ...[
-        'motor fitted',
-        '45+5 6% 440',
-        'other 45+5 440 herm 45.3 fan 5.04',
-        'fitted',
-        'wires back',
-        '17.9 96 1.2',
-        ...LIVE,
-      ],
+      ...['motor fitted', 'other 45+5 440 herm 45.3 fan 5.04', 'fitted', 'wires back', '17.9 96 1.2', ...LIVE],
     ],
     then: ['fan-screech', 'capacitor-good', 'fan-bearings', 'new-part-right', 'repair-proven'],
     ends: 'done',

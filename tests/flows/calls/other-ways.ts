@@ -48,28 +48,6 @@ wires back
 239 241 240 comp 13.1 13.2 12.9 fan .9 split 19
   239 241 240 t1t2 230 comp 13.1 13.2 12.9 fan .9 split 19 | .1 2.4 .1 → locked as contact-drop (a pole of three that drops)
 
-← contactor-after: A pole drops too much under load, its contact good when dead: a new contactor, proven
-241 236 comp 13.1 fan .9 split 19
-  241 236 comp 0 fan .3 | 2.4 .1 → !raised as poles-undecided (too few amps to load a pole)
-
-← coil-live: A package unit, enough volts and it stays out: its contactor, dead again
-left alone
-  left alone | begin 25.6 coil 29, prints 24, pulls in → !raised as control-undecided (more than a coil of its print has)
-  left alone | skip no room → !raised as control-undecided (nothing read)
-  left alone | begin 12 coil 0, prints 24, stays out → !raised as no-call-in-this-cabinet (a part of the volts comes in)
-  left alone | begin 25.6 coil 4, prints 24, stays out → across-live (hardly any volts left at the coil)
-  left alone | begin 21 coil 4, prints 24, stays out | delay .1 lp 12 → !raised as control-undecided (a part of the volts across a switch)
-  left alone | begin 21 coil 4, prints 24, stays out | delay .1 lp .1 → locked (a part of the volts, every switch closed: make-dead, then the wire)
-  left alone | begin 20.3 coil 20.2, prints 240, stays out → !raised as control-undecided (ghost volts at a coil on the line)
-  just now | begin 25.6 coil 0, prints 24, stays out | not sure → call (whether the five minutes were over)
-
-← coil-live: The delay stays open past its time
-delay 25.6
-  delay .1 lp .1 hp .1 discharge 25.6 → !raised as discharge-thermostat-open (the last one)
-  delay .1 lp .1 hp 25.6 | not sure → !raised as high-pressure-not-looked-into (coil and fan not seen)
-  delay .1 lp .1 hp 25.6 | fan slow → plate as high-pressure-fan (air that the fan doesn’t move)
-  delay .1 lp .1 hp 25.6 | clean → !raised as high-pressure-unexplained (a clean coil)
-
 ← blower-restart: It does not start
 volts 240 blower 0
   volts 240 blower 3.6 split 9 → off as capacitor-good (the split is short)
@@ -78,11 +56,6 @@ volts 240 blower 0
 
 ← chatter: Enough volts and it buzzes: the contactor
 coil 23.1
-  coil 5.2 rc 25.6 | chatters | lp .1 hp .1 → mended (hardly any volts, every switch closed)
-  coil 5.2 rc 25.6 | chatters | delay 20.4 → !raised as chatter-undecided (hardly any volts, the delay open)
-  coil 5.2 rc 25.6 | chatters | lp 20.4 → !raised as chatter-undecided (hardly any volts, a switch open)
-  coil 5.2 rc 25.6 | chatters | hp 20.4 → !raised as chatter-undecided (hardly any volts, another one open)
-  coil 5.2 rc 25.6 | chatters | discharge 20.4 → !raised as chatter-undecided (hardly any volts, the last one open)
   coil 18.2 | chatters → door (low, the source not read)
   coil 18.2 rc 19 | chatters → door (low at the source)
   coil 0 | quiet → door (no volts at all)

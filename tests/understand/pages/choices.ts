@@ -193,9 +193,7 @@ const QUESTIONS: readonly [question: string, lead: readonly string[], said: read
     [
       ['spins freely', { ok: ['done'] }],
       ['yes', { ok: ['done'] }],
-      ['bearings shot', { ok: ['stiff'] }],
-      ['stiff, has play', { ok: ['stiff'] }],
-      ['blade rubs', { ok: ['no'] }],
+      ['bearings shot', { ok: ['no'] }],
       ['locked up', { ok: ['no'] }],
       ['not free', { ok: ['no'] }],
       ['no', { ok: ['no'] }],

@@ -144,8 +144,7 @@ function lookedAt(look: Answer, answers: readonly Answer[], cabinet: Cabinet): S
       seq > look.seq &&
       cabinetAt(place) === cabinet &&
       ['wires', 'print', 'diagram', 'rating'].includes(step) &&
-      // What goes in with a new motor, or for the other capacitor, is printed on another part.
-      !/another\/|\/(with-motor|new-other)~|\/motor\//.test(place) &&
+      !/another\//.test(place) &&
       print?.kind === 'label' &&
       print.label.fan !== null,
   );
