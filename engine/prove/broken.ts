@@ -178,7 +178,7 @@ export const BROKEN: readonly Variant[] = [
   page(
     'a box with a refrigerant that nobody knows is opened',
     'R4',
-    on('b'),
+    on('b', 'refrigeration'),
     'refrigeration',
     outcome('known', 'undecided', 'holds'),
   ),
