@@ -1,31 +1,19 @@
 /** Worked calls that begin with “both run” and end elsewhere. */
 import type { Example } from '../../../engine/vocabulary.ts';
-import { COMPRESSOR, GOOD, LINE, MEANS, PROVING, RESIDUAL } from '../lines.ts';
-import { GOOD_SPLIT, LIVE } from './lines.ts';
+import { COMPRESSOR } from '../lines.ts';
+import { GOOD_SPLIT, LIVE, TO_MOTORS } from './lines.ts';
 
-const DEAD = [
-  'yes',
-  MEANS,
-  'yes',
-  'clean, 1 cap, 45+5 6% 440',
-  PROVING,
-  RESIDUAL,
-  LINE,
-  'no diagram',
-  'wires off',
-  GOOD,
-];
 const MOTORS = ['spin free', COMPRESSOR, 'fan 14 31 45 frame ol'];
 export const BOTH_RUN: readonly Example[] = [
   {
     title: 'Only the fan runs: on to the dead tests',
-    lines: ['e', 'psc', 'nothing', '17.9 96 1.2', 'qualified', 'comp 0.8 heat 0', ...DEAD, ...MOTORS, ...LIVE],
+    lines: ['e', 'psc', 'nothing', '17.9 96 1.2', 'qualified', 'comp 0.8 heat 0', ...TO_MOTORS, ...MOTORS, ...LIVE],
     then: ['compressor-stands', 'capacitor-good', 'runs-nothing-found'],
     ends: 'done',
   },
   {
     title: 'It stalls: off, then the dead tests',
-    lines: ['e', 'psc', 'nothing', '17.9 96 1.2', 'qualified', 'comp 88', ...DEAD, ...MOTORS, ...LIVE],
+    lines: ['e', 'psc', 'nothing', '17.9 96 1.2', 'qualified', 'comp 88', ...TO_MOTORS, ...MOTORS, ...LIVE],
     then: ['compressor-stalled', 'capacitor-good', 'runs-nothing-found'],
     ends: 'done',
   },

@@ -1,21 +1,9 @@
 /** Worked calls about an error code. */
 import type { Example } from '../../../engine/vocabulary.ts';
-import { COMPRESSOR, GOOD, LINE, MEANS, PROVING, RESIDUAL } from '../lines.ts';
-import { LIVE, PROVE } from './lines.ts';
+import { COMPRESSOR } from '../lines.ts';
+import { LIVE, PROVE, TO_MOTORS } from './lines.ts';
 
-const DEAD = [
-  'psc',
-  'yes',
-  MEANS,
-  'yes',
-  'clean, 1 cap, 45+5 6% 440',
-  PROVING,
-  RESIDUAL,
-  LINE,
-  'no diagram',
-  'wires off',
-  GOOD,
-];
+const DEAD = ['psc', ...TO_MOTORS];
 export const CODE: readonly Example[] = [
   {
     title: 'The code told of a delay',

@@ -1,21 +1,9 @@
 /** Worked calls about a noise or a smell. */
 import type { Example } from '../../../engine/vocabulary.ts';
-import { COMPRESSOR, GOOD, LINE, MEANS, PROVING, RESIDUAL } from '../lines.ts';
-import { LIVE, PROVE } from './lines.ts';
+import { COMPRESSOR } from '../lines.ts';
+import { LIVE, PROVE, TO_MOTORS } from './lines.ts';
 
-const DEAD = [
-  'psc',
-  'yes',
-  MEANS,
-  'yes',
-  'clean, 1 cap, 45+5 6% 440',
-  PROVING,
-  RESIDUAL,
-  LINE,
-  'no diagram',
-  'wires off',
-  GOOD,
-];
+const DEAD = ['psc', ...TO_MOTORS];
 const proven = (title: string, lines: readonly string[], verdict: string, ends = 'repair-proven'): Example => ({
   title,
   lines: ['noise', ...lines, ...PROVE],
