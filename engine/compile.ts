@@ -20,7 +20,7 @@ import { isSkipped } from './facts.ts';
 import { flatten, jobName, type Place, type Plan, skipTarget } from './flatten.ts';
 import { energise, fold, leave, onlyAdds, spentTries } from './fold.ts';
 import { isBegun } from './forget.ts';
-import { foundAt, isKnown, judged } from './known.ts';
+import { foundAt, isKnown, jobFactAt, judged } from './known.ts';
 import { BLANK, type Memory } from './memory.ts';
 import type { Entry } from './schema.ts';
 import type { Manual } from './vocabulary.ts';
@@ -187,6 +187,6 @@ function hasChosen(memory: Memory, place: Place, option: string): boolean {
   const spec = place.step.parts[place.step.by];
   const value =
     memory.facts[place.id]?.body.parts[place.step.by] ??
-    (spec?.as ? memory.job[jobName(spec.as, place)]?.value : undefined);
+    (spec?.as ? jobFactAt(place, memory, jobName(spec.as, place))?.value : undefined);
   return value?.kind === 'choice' && value.chosen[0] === option;
 }

@@ -133,10 +133,21 @@ function answered(plan: Plan, before: Memory, entry: Entry & { kind: 'answered' 
   const now = { last: entry.seq, at: entry.at, since: entry.seq, notices: BLANK.notices, explained: BLANK.explained };
   const kept: Memory = { ...before, ...now, facts: { ...before.facts, [id]: entry }, job };
   const newPart = place.step.act === 'fit' && parts.ok?.kind === 'choice' && parts.ok.chosen[0] === 'done';
-  // The first one of a round: when a second goes in, the look that was taken between is about the first.
-  const first = newPart && kept.fitted[place.round] === undefined;
-  const then = first ? { ...kept, fitted: { ...kept.fitted, [place.round]: job } } : kept;
+  const then = newPart ? renewed(kept, place, place.step.renews ?? []) : kept;
   return heldSince(moreSections(plan, then, place, parts), place, entry.by, givenAt(entry));
+}
+
+/** A new part is in: its round keeps what was known of the old one, and what was known of that one alone is forgotten. */
+function renewed(memory: Memory, place: Place, renews: readonly string[]): Memory {
+  // The first one of a round: when a second goes in, the look that was taken between is about the first. What was not
+  // known then, or was taken back since, is kept as it is known now.
+  const names = renews.map((as) => jobName(as, place));
+  const now = names.flatMap((name) => (memory.job[name] ? [[name, memory.job[name]] as const] : []));
+  const before = memory.fitted[place.round];
+  const fitted = before ? { ...Object.fromEntries(now), ...before } : memory.job;
+  const job = { ...memory.job };
+  for (const name of names) delete job[name];
+  return { ...memory, fitted: { ...memory.fitted, [place.round]: fitted }, job };
 }
 
 /** The print shows two sections where the look showed one: what is left in the other was never measured. */
@@ -152,13 +163,19 @@ function moreSections(plan: Plan, memory: Memory, place: Place, parts: Parts): M
 }
 
 /** Answers kept by name for the whole job; what was not taken overwrites nothing. */
-function jobFacts(place: Place, job: Memory['job'], entry: Entry & { kind: 'answered' | 'amended' }): Memory['job'] {
+function jobFacts(
+  place: Place,
+  job: Memory['job'],
+  entry: Entry & { kind: 'answered' | 'amended' },
+  fitted: Memory['fitted'] = {},
+): Memory['job'] {
   if (!('parts' in place.step)) return job;
   const { parts } = entry.body;
   let out: Record<string, JobFact> | null = null;
   for (const [key, { as, anew }] of Object.entries(place.step.parts)) {
     const value = parts[key];
     if (as === undefined || !isTaken(value)) continue;
+    if (entry.kind === 'amended' && isOfOldPart(jobName(as, place), entry.body.of, job, fitted)) continue;
     // What was read last stays that: an older reading with another figure is no later one.
     if (anew && entry.kind === 'amended' && (job[jobName(as, place)]?.of ?? 0) > entry.body.of) continue;
     out ??= { ...job };
@@ -166,6 +183,10 @@ function jobFacts(place: Place, job: Memory['job'], entry: Entry & { kind: 'answ
   }
   return out ?? job;
 }
+
+/** Whether an answer was about a part that has come out since: put right, it is right for its own round alone. */
+const isOfOldPart = (name: string, seq: number, job: Memory['job'], fitted: Memory['fitted']): boolean =>
+  job[name]?.of !== seq && Object.values(fitted).some((then) => then[name]?.of === seq);
 
 /** The first to answer a gate holds the lock; the holder's answers, and only theirs, keep the isolation young. */
 function heldSince(memory: Memory, place: Place, by: string, at: string): Memory {
@@ -195,7 +216,7 @@ function amended(plan: Plan, memory: Memory, entry: Entry & { kind: 'amended' })
     {
       ...memory,
       facts: { ...memory.facts, [place.id]: next },
-      job: jobFacts(place, memory.job, entry),
+      job: jobFacts(place, memory.job, entry, memory.fitted),
       fitted: Object.fromEntries(
         Object.entries(memory.fitted).map(([round, job]) => {
           const known = Object.keys(entry.body.parts).some((key) =>

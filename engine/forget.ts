@@ -1,5 +1,5 @@
 /** Forgetting: every way in which an isolation, an answer, or what rests on it stops counting. The record keeps it all. */
-import type { Place, Plan } from './flatten.ts';
+import { jobName, type Place, type Plan } from './flatten.ts';
 import { type Memory, NO_ISOLATION } from './memory.ts';
 import type { Parts } from './schema.ts';
 
@@ -103,14 +103,21 @@ export function withdraw(plan: Plan, memory: Memory, place: string): Memory {
   if (fact) {
     const without = (job: Memory['job']): Memory['job'] =>
       Object.fromEntries(Object.entries(job).filter(([, f]) => f.of !== fact.seq));
+    const at = plan.places.get(place);
+    const undone = at && 'act' in at.step && at.step.act === 'fit' ? at : undefined;
     const fitted = Object.fromEntries(
-      Object.entries(out.fitted).flatMap(([round, job]) => {
-        const step = plan.places.get(place);
-        const undone = step && 'act' in step.step && step.step.act === 'fit' && step.round === Number(round);
-        return undone ? [] : [[round, without(job)]];
-      }),
+      Object.entries(out.fitted).flatMap(([round, job]) =>
+        undone?.round === Number(round) ? [] : [[round, without(job)]],
+      ),
     );
-    out = { ...out, job: without(out.job), fitted };
+    // The old part is in again, and with it what was known of it.
+    const then = (undone && out.fitted[undone.round]) ?? {};
+    const renews = (undone && 'renews' in undone.step ? undone.step.renews : undefined) ?? [];
+    const back = renews.flatMap((as) => {
+      const name = undone ? jobName(as, undone) : as;
+      return then[name] && !out.job[name] ? [[name, then[name]] as const] : [];
+    });
+    out = { ...out, job: { ...Object.fromEntries(back), ...without(out.job) }, fitted };
   }
   for (const id of falling) {
     const p = plan.places.get(id);

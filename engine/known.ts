@@ -5,7 +5,7 @@ import { jobName, type Place, type Plan } from './flatten.ts';
 import { judgements } from './judgements/index.ts';
 import type { Judged, Judgement } from './judgements/judgement.ts';
 import { showsOneSection } from './judgements/read.ts';
-import { ASSUMED_METER, type Memory } from './memory.ts';
+import { ASSUMED_METER, type JobFact, type Memory } from './memory.ts';
 import type { Conclusion, Finding, Meter, Parts, Recalled, Value } from './schema.ts';
 import type { AskStep, FoundStep, JudgeStep, PartSpec, Shown, When } from './vocabulary.ts';
 
@@ -30,14 +30,17 @@ interface Found {
   /** When the server heard of it. */
   readonly heard?: string;
 }
+/** A fact of the whole job as a place knows it: in a round whose new part went in, as it stood then. */
+export const jobFactAt = (place: Place, memory: Memory, name: string): JobFact | undefined =>
+  (place.gate ? undefined : memory.fitted[place.round]?.[name]) ?? memory.job[name];
+
 function factAt(place: Place, memory: Memory, of: string): Found | undefined {
   for (const ref of place.refs[of] ?? []) {
     if (ref.startsWith('@+')) {
       const found = together(place, memory, ref);
       if (found) return found;
     } else if (ref.startsWith('@')) {
-      const name = ref.slice(1);
-      const fact = (place.gate ? undefined : memory.fitted[place.round]?.[name]) ?? memory.job[name];
+      const fact = jobFactAt(place, memory, ref.slice(1));
       if (fact) return { seq: fact.seq, by: fact.by, parts: { [fact.part]: fact.value }, source: fact.value, at: null };
     } else {
       const fact = memory.facts[ref];
@@ -63,7 +66,7 @@ function together(place: Place, memory: Memory, ref: string): Found | undefined 
     .split('+')
     .map((one) => one.split(':'));
   const known = named.flatMap(([key = '', name = '']) => {
-    const fact = (place.gate ? undefined : memory.fitted[place.round]?.[name]) ?? memory.job[name];
+    const fact = jobFactAt(place, memory, name);
     return fact ? [{ key, fact }] : [];
   });
   const [first] = known;
@@ -127,7 +130,7 @@ const sameSeqs = (a: readonly number[], b: readonly number[]): boolean =>
   a.length === b.length && a.every((x, i) => x === b[i]);
 const knownByJob = (place: Place, step: AskStep, memory: Memory): boolean =>
   Object.values(step.parts).every(
-    (p) => p.as !== undefined && !p.anew && isTaken(memory.job[jobName(p.as, place)]?.value),
+    (p) => p.as !== undefined && !p.anew && isTaken(jobFactAt(place, memory, jobName(p.as, place))?.value),
   );
 
 /** seqs of the answers a verdict rests on, ascending, without those that were not given. */
@@ -160,14 +163,22 @@ interface Run {
   readonly beside: string | null;
   readonly result: Judged<string>;
 }
+/** From when a wait is counted. */
+const BEGINS: readonly string[] = ['since'];
+/** What was read last under a name of the round or the job, dated by the answer that brought it. */
+const LAST: readonly string[] = ['ran'];
+const saidAt = ({ facts }: Memory, found: Found | undefined): string | null => {
+  const fact = Object.values(facts).find(
+    (f) => f !== undefined && found !== undefined && (f.amended ?? f.seq) === found.seq,
+  );
+  return fact ? givenAt(fact) : null;
+};
+/** Whose meter counts: that of whoever took what is judged. */
+const METERED: readonly string[] = ['readings', 'part'];
 /**
  * Runs by the flow's step, and within it by the first answer it read: going over the page again asks the same of the same
  * answers, and answers never change once they are kept.
  */
-/** From when a wait is counted. */
-const BEGINS: readonly string[] = ['since'];
-/** Whose meter counts: that of whoever took what is judged. */
-const METERED: readonly string[] = ['readings', 'part'];
 const runs = new WeakMap<Asked, WeakMap<object, Run[]>>();
 const NONE = {};
 
@@ -182,7 +193,9 @@ function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
     const found = ref === null ? undefined : factAt(place, memory, ref);
     given[name] = found?.parts;
     // A wait is no longer than either clock shows: a device that is behind makes its beginning no older.
-    const when = BEGINS.includes(name) ? found?.heard : found?.at;
+    const when = BEGINS.includes(name)
+      ? found?.heard
+      : (found?.at ?? (LAST.includes(name) ? saidAt(memory, found) : null));
     if (when) at[name] = when;
     sources.push(found?.source ?? null);
     if (name === 'part' && found) truck = memory.trucks.findLast((t) => t.seq < found.seq)?.truck ?? null;

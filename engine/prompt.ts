@@ -148,7 +148,11 @@ export function question(
   const parts = Object.entries(step.parts)
     .filter(([, spec]) => mayBeAsked(place, spec, memory, answer))
     .map(([key, spec]) =>
-      toPart(key, asAsked(place, key, spec, memory), filled[key] ?? rememberedByJob(place, spec, memory)),
+      toPart(
+        key,
+        asAsked(place, key, spec, memory),
+        fresh && isRenewed(place, spec, memory) ? undefined : (filled[key] ?? rememberedByJob(place, spec, memory)),
+      ),
     );
   const asked = parts.map(({ key }) => key);
   return {
@@ -183,6 +187,12 @@ const rememberedByJob = (place: Place, spec: PartSpec, memory: Memory): Value | 
   spec.as === undefined || spec.anew
     ? undefined
     : (memory.job[jobName(spec.as, place)]?.value ?? memory.equipment?.facts[jobName(spec.as, place)]);
+/** What was read of a part that has come out since says nothing of the one that is in. */
+const isRenewed = (place: Place, { as }: PartSpec, memory: Memory): boolean => {
+  if (as === undefined) return false;
+  const name = jobName(as, place);
+  return memory.job[name] === undefined && Object.values(memory.fitted).some((then) => then[name] !== undefined);
+};
 
 /** One part of a question as data. `was` fills the chips. */
 export function toPart(key: string, spec: PartSpec, was?: Value): Part {

@@ -7,7 +7,7 @@ import { isSkipped } from './facts.ts';
 import { jobName, type Place, type Plan, skipTarget } from './flatten.ts';
 import { energise, leave, spentTries } from './fold.ts';
 import { isBegun } from './forget.ts';
-import { conclude, foundAt, isKnown, judged } from './known.ts';
+import { conclude, foundAt, isKnown, jobFactAt, judged } from './known.ts';
 import type { Memory } from './memory.ts';
 import type { Conclusion } from './schema.ts';
 
@@ -111,7 +111,8 @@ function wayOut(place: Place, memory: Memory, passed: readonly Place[]): string 
   if (isSkipped(fact)) return 'skip';
   if ('parts' in step && step.by !== undefined) {
     const as = step.parts[step.by]?.as;
-    const value = fact?.body.parts[step.by] ?? (as === undefined ? undefined : memory.job[jobName(as, place)]?.value);
+    const value =
+      fact?.body.parts[step.by] ?? (as === undefined ? undefined : jobFactAt(place, memory, jobName(as, place))?.value);
     const chosen = value?.kind === 'choice' ? (value.chosen[0] ?? '') : '';
     if (place.to[chosen] !== undefined) return chosen;
   }

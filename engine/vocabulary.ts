@@ -114,6 +114,11 @@ export interface AskStep<T extends string = string, R extends string = string> e
   readonly shows?: readonly Shown<R>[];
   /** What was noted or photographed earlier, shown again with this question, by what it is called. It decides nothing. */
   readonly recalls?: Readonly<Record<string, R>>;
+  /**
+   * Facts of the whole job, by their `as`, that are about the part which this act takes out: done, they are forgotten for
+   * the rounds to come. Its own round keeps them as they stood.
+   */
+  readonly renews?: readonly string[];
   /** Exempt from skipping: a gate outside make-dead (an act's confirmation is one by itself). */
   readonly gate?: boolean;
 }
@@ -223,13 +228,21 @@ export const choose = <const T extends string, const R extends string = never>(
     /** Where "can't" and "not sure" lead, where no option takes them: never the way of a good finding. */
     readonly cant?: T;
     readonly as?: string;
+    readonly anew?: true;
     readonly restsOn?: readonly R[];
     readonly shows?: readonly Shown<R>[];
   },
 ): AskStep<T, R> => {
-  const { options, as, ...rest } = spec;
+  const { options, as, anew, ...rest } = spec;
   const bare = Object.fromEntries(Object.entries(options).map(([k, { to: _, ...o }]) => [k, o]));
-  const part: ChoosePart<R> = { part: 'choose', ask: spec.say, several: false, options: bare, ...(as ? { as } : {}) };
+  const part: ChoosePart<R> = {
+    part: 'choose',
+    ask: spec.say,
+    several: false,
+    options: bare,
+    ...(as ? { as } : {}),
+    ...(anew ? { anew } : {}),
+  };
   return {
     verb: 'choose',
     circuit: 'none',
@@ -246,6 +259,10 @@ interface YesNo<T extends string, R extends string> extends Said {
   readonly words?: readonly string[];
   readonly no?: { readonly label: string; readonly words?: readonly string[]; readonly to: T };
   readonly cant?: { readonly label: string; readonly words?: readonly string[]; readonly to: T };
+  /** What is neither yes nor no, each with its own way. */
+  readonly others?: Readonly<
+    Record<string, { readonly label: string; readonly words?: readonly string[]; readonly to: T }>
+  >;
   /** Where "can't" and "not sure" lead, where that is neither `cant` nor what no says. */
   readonly unsure?: T;
   readonly next: T;
@@ -267,6 +284,7 @@ const yesNo = <T extends string, R extends string>(
       ...(spec.as ? { as: spec.as } : {}),
       options: {
         [yesId]: option(spec.yes, spec.words),
+        ...Object.fromEntries(Object.entries(spec.others ?? {}).map(([id, o]) => [id, option(o.label, o.words)])),
         ...(spec.no ? { no: option(spec.no.label, spec.no.words) } : {}),
         ...(spec.cant ? { cant: option(spec.cant.label, spec.cant.words) } : {}),
       },
@@ -275,6 +293,7 @@ const yesNo = <T extends string, R extends string>(
   by: 'ok',
   to: {
     [yesId]: spec.next,
+    ...Object.fromEntries(Object.entries(spec.others ?? {}).map(([id, o]) => [id, o.to])),
     ...(spec.no ? { no: spec.no.to } : {}),
     ...(spec.cant ? { cant: spec.cant.to } : {}),
   },
@@ -282,16 +301,16 @@ const yesNo = <T extends string, R extends string>(
 
 /** Yes, and where it matters no or can't. */
 export const confirm = <const T extends string, const R extends string = never>(spec: YesNo<T, R>): AskStep<T, R> => {
-  const { yes: _y, words: _w, no: _n, cant: _c, unsure: _u, next: _x, as: _a, ...said } = spec;
+  const { yes: _y, words: _w, no: _n, cant: _c, others: _o, unsure: _u, next: _x, as: _a, ...said } = spec;
   return { verb: 'confirm', circuit: 'none', ...said, ...yesNo(spec, 'yes', 'confirm') };
 };
 
 /** Hands inside. */
 export const act = <const T extends string, const R extends string = never>(
   name: ActName,
-  spec: YesNo<T, R> & { readonly also?: Readonly<Record<string, PartSpec<R>>> },
+  spec: YesNo<T, R> & { readonly also?: Readonly<Record<string, PartSpec<R>>>; readonly renews?: readonly string[] },
 ): AskStep<T, R> => {
-  const { yes: _y, words: _w, no: _n, cant: _c, unsure: _u, next: _x, as: _a, also, ...said } = spec;
+  const { yes: _y, words: _w, no: _n, cant: _c, others: _o, unsure: _u, next: _x, as: _a, also, ...said } = spec;
   const core = yesNo(spec, 'done', 'act');
   return { verb: 'act', circuit: 'part', act: name, ...said, ...core, parts: { ...(also ?? {}), ...core.parts } };
 };

@@ -63,7 +63,7 @@ export const VOIDED = {
 /** Why a senior was called, within a sentence. */
 export const RAISED = {
   asked: 'asked for',
-  'not-covered': 'these pages do not lead it',
+  'not-covered': 'handed over with what was read',
   tries: 'the tries are spent',
   approval: 'an approval is needed',
   verdict: 'the verdict asks for one',

@@ -1,6 +1,7 @@
 import { choose, confirm, flow, found, judge, measure, verdict, volts } from '../engine/vocabulary.ts';
 import { BLOWER_LIVE } from './examples/blower.ts';
 import { LIMITS } from './limits.ts';
+import { probesPlaced } from './live-probes.ts';
 
 const QUALIFIED = {
   level: 'warning',
@@ -13,19 +14,21 @@ export const blowerLive = flow({
   id: 'blower-live',
   version: 1,
   title: 'Blower, live',
-  exits: ['left', 'raised'],
+  exits: ['source', 'left', 'raised'],
   examples: BLOWER_LIVE,
   steps: {
     ready: confirm({
       say: 'Live readings at the indoor unit: outdoor unit still off, people clear, qualified and equipped?',
-      body: ['Probes placed with the power off, then power and fan at ON. One sitting.'],
+      body: ['First the probes, with the indoor unit locked and proved dead. Then power and fan at ON. One sitting.'],
       callouts: [QUALIFIED],
       why: 'Good dead tests leave the call, the relay, and a motor that fails only on volts.',
       yes: 'Qualified, equipped',
       words: ['qualified', 'ready', 'yes'],
       no: { label: 'Not here, not now', words: ['no', 'not now', 'not qualified'], to: 'open' },
-      next: 'call',
+      next: 'probes',
     }),
+    // An electronic motor’s bus has rested before this page; a capacitor is discharged by make-dead.
+    probes: probesPlaced('at the indoor board', 'call', 'open'),
     call: measure({
       say: 'Fan at ON: volts G to C at the indoor board.',
       callouts: [LIVE],
@@ -44,15 +47,15 @@ export const blowerLive = flow({
     'not-called': verdict({
       verdict: 'no-fan-call',
       title: 'No fan call reaches the board: thermostat, its cable, or no 24 V',
-      says: ['G to C reads nothing with the fan at ON.'],
+      says: ['G to C reads nothing with the fan at ON. The motor is not in question.'],
       next: [
-        'R to C at the board: there, the thermostat or its cable. Not there: the source of the 24 V.',
+        'R to C at the board comes next: there, the thermostat or its cable. Not there: the source of the 24 V.',
         'Both units stay off. Tell the customer it is not the motor.',
       ],
       who: 'junior',
       judged: ['called'],
       evidence: ['call'],
-      then: '!left',
+      then: '!source',
     }),
     motor: choose({
       say: 'The call is there. What drives the blower?',
@@ -80,9 +83,9 @@ export const blowerLive = flow({
       cant: 'open',
       next: 'fed',
     }),
-    fed: judge('volts-there', {
-      of: { readings: 'feed' },
-      limits: LIMITS.lineThere,
+    fed: judge('fed-volts', {
+      of: { readings: 'feed', plate: '@cabinet:volts', unit: null },
+      limits: LIMITS.fedVolts,
       then: { there: 'measured', none: 'relay', between: 'open', undecided: 'open' },
     }),
     measured: found({
@@ -115,9 +118,9 @@ export const blowerLive = flow({
       cant: 'open',
       next: 'plugged',
     }),
-    plugged: judge('volts-there', {
-      of: { readings: 'plug' },
-      limits: LIMITS.lineThere,
+    plugged: judge('fed-volts', {
+      of: { readings: 'plug', plate: '@cabinet:volts', unit: null },
+      limits: LIMITS.fedVolts,
       then: { there: 'tap', none: 'unfed', between: 'open', undecided: 'open' },
     }),
     tap: measure({
@@ -145,14 +148,14 @@ export const blowerLive = flow({
     relay: verdict({
       verdict: 'board-blower-relay',
       title: 'A fan call and no volts at the blower: the board’s relay or a lead',
-      says: ['G to C is there, and nothing comes out to the motor.'],
+      says: ['G to C is there, and nothing comes out to the motor: 0 V at its leads, or at the tap that runs it.'],
       next: [
         'The lead and its push-on first, dead. Then the board, by the maker’s number.',
         'Both units stay off until then. Tell the customer.',
       ],
       who: 'junior',
-      judged: ['called', 'fed'],
-      evidence: ['call', 'feed'],
+      judged: ['called', 'fed', 'plugged', 'tapped'],
+      evidence: ['call', 'feed', 'plug', 'tap'],
       then: '!left',
     }),
     suspect: verdict({

@@ -3,7 +3,7 @@ import { BLOWER_MOTOR } from './blower-tests.ts';
 import { NO_WIRING, wiringLost } from './endings.ts';
 import { BLOWER_REPAIR } from './examples/blower.ts';
 import { LIMITS } from './limits.ts';
-import { newBlowerPart } from './new-part.ts';
+import { newBlowerPart, newMotorPart } from './new-part.ts';
 
 /** From what was found at the blower to the parts in place: why it failed, the right part, fitted and wired back. */
 export const blowerRepair = flow({
@@ -85,7 +85,7 @@ export const blowerRepair = flow({
       then: 'diagram',
     }),
     diagram: judge('diagram', {
-      of: { label: '@cabinet:label', diagram: '@cabinet:diagram' },
+      of: { label: '@cabinet:label', diagram: '@cabinet:diagram', motor: '@cabinet:motor-label' },
       limits: {},
       quiet: ['same', 'undecided'],
       then: { same: 'parts', differs: 'wrong', undecided: 'parts' },
@@ -104,6 +104,7 @@ export const blowerRepair = flow({
     parts: found({ among: { motor: { verdicts: BLOWER_MOTOR, to: 'motor' } }, none: 'new' }),
     motor: act('fit', {
       say: 'Fit the new blower motor.',
+      renews: ['cabinet:motor-label'],
       body: [
         'Same volts, amps, speeds, rotation and frame as the nameplate asks for.',
         'The wheel centred in its housing, set screw on the flat. Unused speed leads capped one by one.',
@@ -125,7 +126,12 @@ export const blowerRepair = flow({
         'installed and strapped',
       ],
       cant: { label: 'No such motor on the truck', words: ['no motor'], to: 'no-part' },
-      next: 'new',
+      next: 'with-motor',
+    }),
+    'with-motor': include(newMotorPart, {
+      exits: { fits: 'fit', none: 'no-part' },
+      needs: {},
+      again: { times: 3, spent: 'no-part' },
     }),
     new: include(newBlowerPart, {
       exits: { fits: 'fit', none: 'no-part' },
@@ -134,6 +140,7 @@ export const blowerRepair = flow({
     }),
     fit: act('fit', {
       say: 'Fit the new part.',
+      renews: ['cabinet:label'],
       body: ['Strapped, clear of the wheel and of sharp edges.'],
       yes: 'Fitted, strapped',
       words: [

@@ -43,7 +43,14 @@ const sound = {
   },
 };
 /** What ends in a blower that has something to show for it. */
-const REPAIRED = [...REPLACED, ...BLOWER_MOTOR, 'blower-door-off', 'drain-cleared', 'no-float-there'] as const;
+const REPAIRED = [
+  ...REPLACED,
+  ...BLOWER_MOTOR,
+  'blower-wheel-cleared',
+  'blower-door-off',
+  'drain-cleared',
+  'no-float-there',
+] as const;
 
 /** Power on, the blower's figures, then the outdoor unit on again and the split. */
 export const blowerRestart = flow({
@@ -176,7 +183,10 @@ export const blowerRestart = flow({
       next: 'judged',
     }),
     outcome: found({
-      among: { repaired: { verdicts: REPAIRED, to: 'proven' } },
+      among: {
+        repaired: { verdicts: REPAIRED, to: 'proven' },
+        hot: { verdicts: ['blower-protector-open'], to: 'why-hot' },
+      },
       none: 'nothing-found',
     }),
     still: found({ among: { repaired: { verdicts: REPAIRED, to: 'off' } }, none: '!live' }),
@@ -203,7 +213,7 @@ export const blowerRestart = flow({
     }),
     'nothing-found': verdict({
       verdict: 'blower-runs-nothing-found',
-      title: 'The blower runs within its figures: no part found at fault',
+      title: 'The blower runs within what was checked: no part found at fault',
       says: ['The dead tests found nothing, and the figures are in.'],
       next: [
         'Tell the customer what was measured.',
@@ -215,6 +225,20 @@ export const blowerRestart = flow({
       then: '!done',
     }),
     supply: include(located, { exits: { raised: '!raised' }, needs: { plate: 'plate', unit: 'plate' } }),
+    'why-hot': verdict({
+      verdict: 'blower-protector-without-cause',
+      title: 'The blower runs again, and why its protector opened is not known: not proven',
+      says: ['A protector opens on heat. It has cooled, and what made it hot was not found.'],
+      next: [
+        'Filter, wheel, ducts, capacitor, bearings, volts: a senior says which is looked at first.',
+        'Tell the customer that it may stop again.',
+      ],
+      who: 'senior',
+      judged: ['judged'],
+      evidence: ['cool', 'figures', 'later'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
     'no-figures': verdict({
       verdict: 'blower-not-proven',
       title: 'The blower was restarted, not proven',

@@ -2,8 +2,11 @@ import { act, flow, found, include, judge, measure, ohms, verdict } from '../eng
 import { blowerCapacitor } from './blower-capacitor.ts';
 import { blowerWindings } from './blower-windings.ts';
 import { OPEN_QUESTIONS, REPLACED } from './capacitor-verdicts.ts';
+import { fuseShort } from './control/fuse-short.ts';
 import { BLOWER_TESTS } from './examples/blower.ts';
 import { LIMITS } from './limits.ts';
+import { RUBS, SPINS, STIFF } from './spin-words.ts';
+import { KINDS } from './unit.ts';
 
 /** Verdicts of the blower that end in another motor. */
 export const BLOWER_MOTOR = ['blower-bearings', 'blower-winding-open', 'blower-to-frame'] as const;
@@ -13,7 +16,7 @@ export const blowerTests = flow({
   id: 'blower-tests',
   version: 1,
   title: 'Blower, dead tests',
-  exits: ['repair', 'clean', 'raised'],
+  exits: ['repair', 'clean', 'settled', 'raised'],
   examples: BLOWER_TESTS,
   steps: {
     line: measure({
@@ -45,7 +48,7 @@ export const blowerTests = flow({
     }),
     fuses: judge('fuses', {
       of: { readings: 'line' },
-      limits: LIMITS.fuses,
+      limits: LIMITS.boardFuse,
       quiet: ['good', 'undecided'],
       then: { good: 'ground', blown: 'fuse-blown', between: 'ground', undecided: 'ground' },
     }),
@@ -75,87 +78,70 @@ export const blowerTests = flow({
       evidence: ['line'],
       then: 'any',
     }),
+    // Make-dead lets nobody here by whom none was seen.
     any: judge('capacitors', {
-      of: { look: '@cabinet:count' },
+      of: { look: '@cabinet:count', unit: null, drive: '@cabinet:drive' },
       limits: {},
-      quiet: ['none', 'some', 'undecided'],
-      then: { none: 'no-capacitor', some: 'run', undecided: 'run' },
-    }),
-    'no-capacitor': verdict({
-      verdict: 'no-blower-capacitor',
-      title: 'No capacitor at the blower, where one is expected',
-      says: ['A PSC blower needs one. A motor on a plug with thin wires has none.'],
-      next: ['Close it. A senior decides what it is.'],
-      who: 'senior',
-      judged: ['any'],
-      evidence: ['@cabinet:count'],
-      raises: 'not-covered',
-      then: '!raised',
+      quiet: ['none', 'unseen', 'some', 'undecided'],
+      then: { none: 'run', unseen: 'run', some: 'run', undecided: 'run' },
     }),
     run: include(blowerCapacitor, { exits: { done: 'spin' }, needs: {} }),
     spin: act('spin', {
       say: 'Spin the blower wheel by hand, power locked off. Does it spin free?',
       body: [
         'Good: it coasts, silent, no play in the shaft, the wheel clear of its housing.',
-        'Stiff, scraping or loose is bearings. A capacitor does not cure that.',
+        'Clear of everything and stiff, rough or loose: bearings, which no capacitor cures. Rubbing on something is not.',
       ],
       callouts: [{ level: 'warning', text: 'Sheet metal and the wheel’s vanes cut. Gloves stay on.' }],
       why: 'A stiff motor overloads the best capacitor. It can only be judged with power off.',
       yes: 'Spins free, silent, no play',
-      words: [
-        'spin free',
-        'free',
-        'spins free',
-        'spins',
-        'spun free',
-        'spins good',
-        'spins fine',
-        'spins freely',
-        'spins easy',
-        'turns free',
-        'turns freely',
-        'no play',
-        'gira libre',
-      ],
-      no: {
-        label: 'Stiff, scrapes or has play',
-        words: [
-          'stiff',
-          'tight',
-          'scrapes',
-          'scraping',
-          'rubs',
-          'play',
-          'has play',
-          'play in shaft',
-          'binds',
-          'binding',
-          'drags',
-          'dragging',
-          'grinds',
-          'grinding',
-          'wobbles',
-          'wobbly',
-          'seized',
-          'locked up',
-          'stuck',
-          'wont turn',
-          'wont spin',
-          'not spin',
-          'not turn',
-          'not free',
-          'bearings',
-          'bearings shot',
-          'bad bearings',
-          'noisy',
-          'loose',
-          'duro',
-          'trabado',
-        ],
-        to: 'bearings',
+      words: SPINS,
+      no: { label: 'Rubs, catches or doesn’t turn', words: RUBS, to: 'freed' },
+      others: {
+        stiff: { label: 'Wheel clear of everything, and stiff, rough or has play', words: STIFF, to: 'bearings' },
       },
       cant: { label: 'Can’t reach it', to: 'not-spun' },
       next: 'windings',
+    }),
+    freed: act('spin', {
+      say: 'Clear what the wheel rubs on or is stuck in, power locked off. Then spin it again: does it spin free?',
+      body: ['Moved on its shaft, its screw tight on the flat; housing straight, dirt out. A bent wheel is replaced.'],
+      callouts: [{ level: 'warning', text: 'Sheet metal and the wheel’s vanes cut. Gloves stay on.' }],
+      why: 'A wheel that rubs feels like a bearing. Only clear of everything does the shaft show itself.',
+      yes: 'Clear, and spins free, no play',
+      words: [...SPINS, 'cleared', 'clear now', 'free now'],
+      no: { label: 'Clear of everything, and still stiff, rough or has play', words: STIFF, to: 'bearings' },
+      cant: {
+        label: 'It can’t be cleared here',
+        words: ['not cleared', 'still rubs', 'bent wheel', 'bent'],
+        to: 'rubs-on',
+      },
+      next: 'cleared',
+    }),
+    cleared: verdict({
+      verdict: 'blower-wheel-cleared',
+      title: 'The blower’s wheel rubbed: cleared, and it spins free',
+      says: ['A wheel that rubs or is stuck stops a sound motor. Its bearings are not condemned.'],
+      next: [
+        'Finish the dead tests. A second fault is usual.',
+        'Tell the customer what was in its way.',
+        'Not proven until the restart numbers are in.',
+      ],
+      who: 'junior',
+      judged: [],
+      evidence: ['spin', 'freed'],
+      then: 'windings',
+    }),
+    'rubs-on': verdict({
+      verdict: 'blower-wheel-rubs',
+      title: 'The blower’s wheel is not clear: nothing is started, no motor condemned',
+      says: ['Rubbing is no bearing. A wheel that is not clear stalls the motor.'],
+      next: ['Finish the dead tests. A senior decides about wheel and housing.', 'Both units stay off until then.'],
+      who: 'senior',
+      judged: [],
+      evidence: ['spin', 'freed'],
+      raises: 'verdict',
+      then: 'windings',
     }),
     'not-spun': verdict({
       verdict: 'blower-not-spun',
@@ -170,7 +156,7 @@ export const blowerTests = flow({
     bearings: verdict({
       verdict: 'blower-bearings',
       title: 'The blower motor’s bearings are done: replace the motor',
-      says: ['It binds, scrapes or has play with the power off and the wheel clear.'],
+      says: ['Power off and the wheel clear of everything, it is stiff, rough or has play.'],
       next: [
         'Fit the motor that the nameplate asks for, with a new capacitor that matches.',
         'Finish the dead tests. A second fault is usual.',
@@ -178,7 +164,7 @@ export const blowerTests = flow({
       ],
       who: 'junior',
       judged: [],
-      evidence: ['spin'],
+      evidence: ['spin', 'freed'],
       then: 'windings',
     }),
     windings: include(blowerWindings, { exits: { done: 'sort' }, needs: {}, again: { times: 2, spent: 'sort' } }),
@@ -186,12 +172,30 @@ export const blowerTests = flow({
       among: {
         frame: { verdicts: ['blower-to-frame'], to: '!repair' },
         ground: { verdicts: ['blower-low-to-ground'], to: 'ground-open' },
-        question: { verdicts: OPEN_QUESTIONS, to: '!raised' },
+        question: { verdicts: [...OPEN_QUESTIONS, 'blower-wheel-rubs'], to: '!raised' },
         part: { verdicts: [...REPLACED, ...BLOWER_MOTOR], to: '!repair' },
         value: { verdicts: ['value-undecided'], to: 'value-open' },
-        fuse: { verdicts: ['board-fuse-blown'], to: 'fuse-alone' },
+        fuse: { verdicts: ['board-fuse-blown'], to: 'known' },
       },
       none: '!clean',
+    }),
+    // The short is sought outdoors as well, and hands go into a unit of a known kind alone.
+    known: judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: KINDS,
+      then: {
+        psc: 'short',
+        ecm: 'short',
+        'three-phase': 'short',
+        refrigeration: 'short',
+        closed: 'fuse-alone',
+        undecided: 'fuse-alone',
+      },
+    }),
+    short: include(fuseShort, {
+      exits: { settled: '!settled', raised: '!raised' },
+      needs: { line: 'line', fuses: 'fuses' },
     }),
     'ground-open': verdict({
       verdict: 'blower-ground-not-located',
@@ -219,7 +223,7 @@ export const blowerTests = flow({
       verdict: 'board-fuse-without-cause',
       title: 'A blown board fuse without a cause found: no new fuse yet',
       says: ['The short lies on the 24 V side, which the dead tests of the blower don’t reach.'],
-      next: ['A senior leads the search wire by wire.', 'It stays off.'],
+      next: ['What kind the outdoor unit is comes before hands in it. A senior leads the search.', 'It stays off.'],
       who: 'senior',
       judged: ['fuses'],
       evidence: ['line'],

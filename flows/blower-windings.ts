@@ -37,10 +37,38 @@ export const blowerWindings = flow({
         'ask-warm': 'warm',
         'protector-open': 'protector',
         open: 'open',
-        'to-frame': 'frame',
+        'to-frame': 'beyond',
         repeat: '!again',
         undecided: 'undecided',
       },
+    }),
+    // Its leads are in the reading, and they rub on the housing: the motor is low only past them.
+    beyond: measure({
+      say: 'To the frame again, past the run of its leads: from the motor’s end, the run lifted off everything it touches.',
+      body: ['At the motor’s plug, apart; without one, the run held clear of housing and wheel up to the motor.'],
+      why: 'Clears past the run: the wire is chafed. Still low: the motor.',
+      source: ['The wire before the motor: common practice, no single source'],
+      circuit: 'part',
+      fields: { leads: ohms('Past the run, to the frame', { words: ['past', 'motor', 'at the motor', 'frame'] }) },
+      cant: 'chafed',
+      next: 'past',
+    }),
+    past: judge('leads-to-ground', {
+      of: { readings: 'beyond', plate: null },
+      limits: LIMITS.loadsToGround,
+      then: { 'none-found': 'chafed', low: 'frame', undecided: 'chafed' },
+    }),
+    chafed: verdict({
+      verdict: 'blower-low-to-ground',
+      title: 'Low to the frame through the blower’s leads: not shown to be the motor',
+      says: [
+        'Low at the ends of its leads, and not low past their run, or not read there. No motor is condemned on it.',
+      ],
+      next: ['Where the run rubs is looked for. Nothing is energised until it is found.'],
+      who: 'junior',
+      judged: ['judged', 'past'],
+      evidence: ['speeds', 'beyond'],
+      then: '!done',
     }),
     warm: choose({
       say: 'Is the blower motor hot or cool?',
@@ -82,15 +110,15 @@ export const blowerWindings = flow({
     frame: verdict({
       verdict: 'blower-to-frame',
       title: 'The blower motor reads low to its frame: replace the motor',
-      says: ['Low to the frame at its own leads. The wire before the motor is looked at first.'],
+      says: ['Low to the frame, and still low at the motor, past the run of its leads.'],
       next: [
         'Never energise it.',
         'Fit the motor that the nameplate asks for, with the capacitor it asks for.',
         'Not proven until the restart numbers are in.',
       ],
       who: 'junior',
-      judged: ['judged'],
-      evidence: ['speeds', '~speeds'],
+      judged: ['judged', 'past'],
+      evidence: ['speeds', '~speeds', 'beyond'],
       then: '!done',
     }),
     undecided: verdict({

@@ -1,4 +1,5 @@
-import { choose, confirm, flow, include, note, verdict } from '../engine/vocabulary.ts';
+import { choose, confirm, flow, include, judge, note, verdict } from '../engine/vocabulary.ts';
+import { rested } from './blower-drive.ts';
 import { blowerLive } from './blower-live.ts';
 import { blowerRepair } from './blower-repair.ts';
 import { blowerRestart } from './blower-restart.ts';
@@ -6,13 +7,14 @@ import { blowerTests } from './blower-tests.ts';
 import { ice } from './cooling/ice.ts';
 import { water } from './cooling/water.ts';
 import { BLOWER } from './examples/blower.ts';
+import { KINDS } from './unit.ts';
 
 /** Outdoor runs, the indoor blower doesn't: hands go into the indoor unit, under an isolation of its own. */
 export const blower = flow({
   id: 'blower',
   version: 1,
   title: 'Indoor blower',
-  exits: ['done', 'again', 'raised', 'left'],
+  exits: ['done', 'again', 'source', 'settled', 'raised', 'left'],
   examples: BLOWER,
   steps: {
     see: choose({
@@ -65,12 +67,14 @@ export const blower = flow({
         },
       ],
       why: 'Only a PSC motor has a run capacitor that the discharge tool is made for.',
+      as: 'cabinet:drive',
+      anew: true,
       options: {
         psc: { label: 'PSC with a run capacitor', words: ['psc', 'capacitor', 'cap'], to: 'tests' },
         ecm: {
           label: 'Electronically commutated',
           words: ['ecm', 'ecm motor', 'electronic', 'variable speed'],
-          to: 'live',
+          to: 'rests',
         },
         inverter: {
           label: 'Indoor part of a mini-split or inverter',
@@ -80,8 +84,10 @@ export const blower = flow({
         unsure: { label: 'Not sure', words: ['dont know', 'don’t know', 'unsure', 'not sure'], to: 'electronics' },
       },
     }),
+    // Probes go in beside it: its bus first.
+    rests: rested('live', 'electronics'),
     tests: include(blowerTests, {
-      exits: { repair: 'repair', clean: 'restart', raised: '!raised' },
+      exits: { repair: 'repair', clean: 'restart', settled: '!settled', raised: '!raised' },
       needs: {},
     }),
     repair: include(blowerRepair, { exits: { fitted: 'restart', left: '!left' }, needs: {} }),
@@ -89,7 +95,21 @@ export const blower = flow({
       exits: { done: '!done', again: '!again', live: 'live', raised: '!raised', left: '!left' },
       needs: {},
     }),
-    live: include(blowerLive, { exits: { left: '!left', raised: '!raised' }, needs: {} }),
+    live: include(blowerLive, { exits: { source: 'known', left: '!left', raised: '!raised' }, needs: {} }),
+    // The search may end in the outdoor unit, and hands go into one of a known kind alone.
+    known: judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: KINDS,
+      then: {
+        psc: '!source',
+        ecm: '!source',
+        'three-phase': '!source',
+        refrigeration: '!source',
+        closed: '!left',
+        undecided: '!left',
+      },
+    }),
     electronics: note({
       say: 'The blower’s electronics are not measured here. Note what a senior needs.',
       body: [

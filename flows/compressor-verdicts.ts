@@ -14,17 +14,17 @@ export const openAtHarness = <const R extends string>(...evidence: R[]) =>
     then: '!done',
   });
 
-export const compressorGrounded = <const T extends string, const R extends string>(then: T, ...evidence: R[]) =>
-  verdict<T, R | 'judged'>({
-    verdict: 'compressor-grounded',
-    title: 'The compressor reads low to ground: it stays off',
-    says: ['Never energise it. Only a senior condemns a compressor: at its own harness, heater off, warmed, twice.'],
-    next: ['Leave it locked and tagged.', 'A senior confirms.'],
-    who: 'senior',
+/** Any ground that the windings show, of whichever motor: its leads are in the reading. */
+export const lowAtItsLeads = <const R extends string>(which: string, ...evidence: R[]) =>
+  verdict<'!done', R | 'judged'>({
+    verdict: 'low-to-ground',
+    title: `The ${which} or its leads read low to ground`,
+    says: ['Its leads are in this reading, and they chafe more often than a motor fails. No motor is condemned on it.'],
+    next: ['Nothing is energised. After the dead tests the branches are read apart, and past the run of the leads.'],
+    who: 'junior',
     judged: ['judged'],
     evidence,
-    raises: 'verdict',
-    then,
+    then: '!done',
   });
 
 export const windingsNotTaken = <const R extends string>(...evidence: R[]) =>

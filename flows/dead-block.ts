@@ -9,7 +9,8 @@ import { START_GEAR } from './start-gear.ts';
 import { BOXED, KINDS, THREE_PHASE } from './unit.ts';
 
 /** Verdicts of the fan motor that end in another motor. */
-export const MOTOR = ['fan-bearings', 'fan-winding-open', 'fan-to-frame'] as const;
+const BY_THE_BLOCK = ['fan-bearings', 'fan-winding-open'] as const;
+export const MOTOR = [...BY_THE_BLOCK, 'fan-to-frame'] as const;
 export const CONTACTOR = [
   'contactor-coil-open',
   'contactor-coil-shorted',
@@ -19,8 +20,12 @@ export const CONTACTOR = [
 ] as const;
 /** What a second part, or a part of no known kind, was left as: nothing is started on it. */
 const NOT_TOLD = ['second-capacitor-undecided', 'capacitors-not-told'] as const;
+/** A protector outside the shell, open on a shell that is not cold: no part is at fault. */
+export const HAS_TO_COOL = ['external-overload-has-to-cool'] as const;
 /** A protector outside the shell. */
 export const OUTSIDE = ['external-overload-open'] as const;
+/** Parts that the block condemns. */
+export const FAULTY = [...REPLACED, ...BY_THE_BLOCK, ...CONTACTOR, ...START_GEAR, ...OUTSIDE] as const;
 
 /** All dead tests of an outdoor unit in one isolation, finished even when the first fault is found. */
 export const deadBlock = flow({
@@ -70,7 +75,7 @@ export const deadBlock = flow({
           words: ['t3-g', 't3 g', 't3', 'grounds', 'to ground'],
           when: THREE_PHASE,
         }),
-        overload: ohms('External overload, cold', { optional: true, words: ['overload', 'ol cold'], when: BOXED }),
+        overload: ohms('External overload', { optional: true, words: ['overload', 'ol cold'], when: BOXED }),
       },
       cant: 'line-not-taken',
       next: 'fuses',
@@ -173,7 +178,7 @@ export const deadBlock = flow({
       verdict: 'low-to-ground',
       title: 'Something behind the contactor reads low to ground',
       says: ['All loads at once: which of them is not known yet. The wire comes before the motor.'],
-      next: ['The windings below show whether it is a motor.', 'Nothing is energised until it is found.'],
+      next: ['Finish the dead tests. Then the branches are read apart.', 'Nothing is energised until it is found.'],
       who: 'junior',
       judged: ['ground'],
       evidence: ['line'],
@@ -183,7 +188,38 @@ export const deadBlock = flow({
       of: { readings: 'line' },
       limits: LIMITS.closedOhms,
       quiet: ['closed', 'undecided'],
-      then: { closed: 'any', open: 'overload-outside', between: 'any', undecided: 'any' },
+      then: { closed: 'any', open: 'shell', between: 'any', undecided: 'any' },
+    }),
+    shell: choose({
+      say: 'The external overload reads OL. Is the compressor’s shell hot or cold?',
+      body: ['The back of the hand near it, no touch. Hot is clearly above the air around it.'],
+      why: 'It opens on heat and closes again when it cools. Open on a hot shell it did its work.',
+      options: {
+        hot: { label: 'Hot', words: ['warm', 'real hot', 'very hot', 'burning hot', 'caliente'], to: 'overload-hot' },
+        cold: {
+          label: 'Cold',
+          words: ['cool', 'ambient', 'room temp', 'room temperature', 'not hot', 'frio'],
+          to: 'overload-outside',
+        },
+        unsure: {
+          label: 'Not sure',
+          words: ['not sure', 'cant tell', 'cant reach it', 'dont know'],
+          to: 'overload-hot',
+        },
+      },
+    }),
+    'overload-hot': verdict({
+      verdict: 'external-overload-has-to-cool',
+      title: 'The external overload is open, and not on a cold shell: it has to cool',
+      says: ['It opens on heat and closes again. Open on a shell that is not cold, it is not condemned.'],
+      next: [
+        'Off until the shell is cold, then it is read again.',
+        'Find why it got hot: amps, volts, dirt, fan. Finish the dead tests.',
+      ],
+      who: 'junior',
+      judged: ['outside'],
+      evidence: ['line', 'shell'],
+      then: 'any',
     }),
     'overload-outside': verdict({
       verdict: 'external-overload-open',
@@ -196,27 +232,15 @@ export const deadBlock = flow({
       ],
       who: 'junior',
       judged: ['outside'],
-      evidence: ['line'],
+      evidence: ['line', 'shell'],
       then: 'any',
     }),
     any: judge('capacitors', {
-      of: { look: '@cabinet:count' },
+      of: { look: '@cabinet:count', unit: '@class', drive: null },
       limits: {},
-      quiet: ['none', 'some', 'undecided'],
-      then: { none: 'without', some: 'kind', undecided: 'kind' },
-    }),
-    without: judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'no-capacitor',
-        ecm: 'no-capacitor',
-        'three-phase': 'motors',
-        refrigeration: 'motors',
-        closed: 'no-capacitor',
-        undecided: 'no-capacitor',
-      },
+      quiet: ['none', 'unseen', 'some', 'undecided'],
+      // Where one is expected, make-dead ends before any hand is inside.
+      then: { none: 'motors', unseen: 'not-told', some: 'kind', undecided: 'kind' },
     }),
     kind: judge('unit-class', {
       of: { unit: '@class' },
@@ -227,7 +251,7 @@ export const deadBlock = flow({
         ecm: 'run',
         'three-phase': 'run',
         refrigeration: 'gear',
-        closed: 'no-capacitor',
+        closed: 'not-told',
         undecided: 'run',
       },
     }),
@@ -262,17 +286,6 @@ export const deadBlock = flow({
       raises: 'verdict',
       then: 'motors',
     }),
-    'no-capacitor': verdict({
-      verdict: 'no-capacitor',
-      title: 'No run capacitor where one is expected',
-      says: ['A PSC motor needs one. A unit without may be inverter or electronically commutated equipment.'],
-      next: ['Close it. A senior decides what it is.'],
-      who: 'senior',
-      judged: ['any'],
-      evidence: ['@cabinet:count'],
-      raises: 'not-covered',
-      then: '!raised',
-    }),
     run: include(runCapacitor, { exits: { done: 'second' }, needs: {} }),
     second: judge('more', {
       of: { look: '@cabinet:count' },
@@ -291,12 +304,14 @@ export const deadBlock = flow({
     motors: include(motors, { exits: { done: 'sort' }, needs: {} }),
     sort: found({
       among: {
-        grounded: { verdicts: ['compressor-grounded'], to: '!raised' },
-        open: { verdicts: ['winding-open-at-harness', 'all-windings-open', 'common-lead-open'], to: '!terminals' },
-        frame: { verdicts: ['fan-to-frame'], to: '!repair' },
+        // Before any motor: the leads are in every reading at this end.
         ground: { verdicts: ['low-to-ground'], to: '!ground' },
-        question: { verdicts: [...OPEN_QUESTIONS, 'fan-section-undecided', ...NOT_TOLD], to: '!raised' },
-        part: { verdicts: [...REPLACED, ...MOTOR, ...CONTACTOR, ...START_GEAR, ...OUTSIDE], to: '!repair' },
+        open: { verdicts: ['winding-open-at-harness', 'all-windings-open', 'common-lead-open'], to: '!terminals' },
+        question: {
+          verdicts: [...OPEN_QUESTIONS, 'fan-section-undecided', 'fan-blade-rubs', ...NOT_TOLD],
+          to: '!raised',
+        },
+        part: { verdicts: FAULTY, to: '!repair' },
         value: { verdicts: ['value-undecided'], to: '!under-load' },
         fuse: { verdicts: ['fuse-blown'], to: '!cause' },
       },

@@ -4,6 +4,7 @@ import type { Limit } from '../engine/vocabulary.ts';
 const limit = (value: string, unit: string, source: string): Limit => ({ value, unit, source });
 const OURS = 'our setting';
 const PRACTICE = 'common practice, no single source';
+const FUSE = limit('0.5', 'Ω', `a fuse out of its holder, cold: ${PRACTICE}`);
 const NWS =
   'heat index categories of the US National Weather Service, as now in use (secondary source); each holds its beginning';
 
@@ -114,6 +115,7 @@ export const LIMITS = {
     ...compressor,
     boxFall: limit('2', '°F', `${OURS}: a box that fell by less in 20 minutes does not pull down`),
     idle: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
+    notIn: limit('20', 'V', `lost between L and T with nothing drawing: open or not in from here, ${PRACTICE}`),
     dropAsk: limit('3', 'V', `L1–L2 less T1–T2: from here each pole is read, ${PRACTICE}`),
     sag: limit('10', '%', `fall of the volts while starting, ${PRACTICE}`),
     splitLow: limit('14', 'Δ°F', `split at a restart, ${PRACTICE}; sources differ: 14–23, 16–22, 18–22`),
@@ -208,13 +210,17 @@ export const LIMITS = {
   contactDrop: {
     look: limit('0.5', 'V', `across a closed pole under load: ${PRACTICE}`),
     replace: limit('1', 'V', `across a closed pole under load: ${PRACTICE}`),
+    open: limit('20', 'V', `across an open pole at least this: ${PRACTICE}`),
+    idle: limit('0.5', 'A', `${OURS}: below this nothing loads a contactor`),
   },
   count: {
     one: limit('1', 'count', 'one part'),
     two: limit('2', 'count', 'two parts'),
     three: limit('3', 'count', 'three parts'),
   },
-  fuses: { good: limit('0.5', 'Ω', `a fuse out of its holder, cold: ${PRACTICE}`) },
+  // Two poles have two fuses, and a third leg a third; an indoor board has one.
+  fuses: { good: FUSE, least: limit('2', 'count', 'one in each leg') },
+  boardFuse: { good: FUSE, least: limit('1', 'count', 'the board’s own') },
   contactor: {
     contacts: limit('1', 'Ω', `a contact with the armature pressed in: ${PRACTICE}`),
     welded: limit('1', 'Ω', `a contact with the armature up: ${PRACTICE}`),
@@ -228,6 +234,13 @@ export const LIMITS = {
     ...ohmmeter,
     grounded: limit('1', 'MΩ', `${OURS}: a fan motor to its frame at meter voltage`),
     clear: limit('5', 'MΩ', 'IEEE 43: random-wound motors, written for 1 hp and more (secondary source)'),
+  },
+  /** A fan on three lines: equal pairs, its frame as for any fan. */
+  threeFanWindings: {
+    ...ohmmeter,
+    grounded: limit('1', 'MΩ', `${OURS}: a fan motor to its frame at meter voltage`),
+    clear: limit('5', 'MΩ', 'IEEE 43: random-wound motors, written for 1 hp and more (secondary source)'),
+    equal,
   },
   blowerWindings: {
     ...ohmmeter,
@@ -316,9 +329,13 @@ export const LIMITS = {
     none: limit('5', 'V', `${OURS}: below this a control circuit counts as without volts`),
   },
   during: { ...plateVolts, none: limit('10', 'V', `${OURS}: below this a motor counts as not fed`) },
-  lineThere: {
-    from: limit('100', 'V', `${OURS}: from here a motor counts as fed`),
+  /** Where nobody read the plate of an indoor unit: a leg to neutral, or two legs. */
+  fedVolts: {
+    ...plateVolts,
     none: limit('10', 'V', `${OURS}: below this a motor counts as not fed`),
+    leg: limit('120', 'V', 'a leg to neutral, nominal, ANSI C84.1'),
+    lowest: limit('208', 'V', 'two lines, lowest nominal, ANSI C84.1'),
+    highest: limit('240', 'V', 'two lines, highest nominal, ANSI C84.1'),
   },
   callPath: {
     open: limit('20', 'V', `across an open switch at least this: ${PRACTICE}`),
@@ -329,14 +346,24 @@ export const LIMITS = {
   closedOhms: { closed: limit('1', 'Ω', `an external overload, cold, near zero: ${PRACTICE}`) },
   groundBranches: { ...toGround },
   delay: { least: limit('5', 'min', `anti-short-cycle delay after a change of call: ${PRACTICE}`) },
+  /** An electronic motor's own bus, from the means off. */
+  busRest: {
+    least: limit('5', 'min', `an electronic motor’s bus, or what its label says where that is more: ${PRACTICE}`),
+  },
   /** Between two starts of one compressor, and how often it is tried before a senior. */
   starts: {
     least: limit('5', 'min', `pressures even out between starts: ${PRACTICE}`),
+    typed: limit('2', 'min', `${OURS}: a reading is on the record within this`),
     tries: limit('3', 'count', `starts, or rounds of tests and a start, before a senior: ${PRACTICE}`),
   },
   hop: {
     closed: limit('0.5', 'V', `across a closed switch less than this: ${PRACTICE}`),
     open: limit('20', 'V', `across an open switch at least this: ${PRACTICE}`),
+    pullIn: limit(
+      '20.4',
+      'V',
+      'pull-in of a 24\u2009V contactor, IEC 60947-4-1 (value from memory) and common practice',
+    ),
   },
   transformer: {
     rated: limit('24', 'V', 'rated secondary volts'),

@@ -18,13 +18,14 @@ import { GATE_EXITS, LEAVING, lockedOut, provedDead } from './gates.ts';
 import { LIMITS } from './limits.ts';
 
 const LOAD_SIDE = { t1g: 'T1 to ground, load side', t2g: 'T2 to ground, load side', t1: 'T1', t2: 'T2' };
+const HOLDS_CHARGE = { look: 'look', unit: '@class', drive: '@cabinet:drive' } as const;
 
 /** Make it dead and prove it: six prompts, four by tapping, two typed lines. */
 export const makeDead = flow({
   id: 'make-dead',
   version: 1,
   title: 'Make it dead',
-  exits: [...GATE_EXITS, 'residual', 'no-resistor'],
+  exits: [...GATE_EXITS, 'unseen', 'residual', 'no-resistor'],
   examples: MAKE_DEAD,
   steps: {
     ...lockedOut('look'),
@@ -110,14 +111,21 @@ export const makeDead = flow({
         ),
         photo: pictured('Photo', { optional: true }),
       },
-      next: 'proving',
+      next: 'seen',
+    }),
+    // The one that nobody saw is the charged one: no probe goes in before it is found.
+    seen: judge('capacitors', {
+      of: HOLDS_CHARGE,
+      limits: {},
+      quiet: ['none', 'some', 'undecided'],
+      then: { none: 'proving', unseen: '!unseen', some: 'proving', undecided: 'proving' },
     }),
     ...provedDead(LOAD_SIDE, 'capacitors'),
     capacitors: judge('capacitors', {
-      of: { look: 'look' },
+      of: HOLDS_CHARGE,
       limits: {},
       quiet: ['none', 'some'],
-      then: { none: '!proved', some: 'residual', undecided: '!line' },
+      then: { none: '!proved', unseen: '!unseen', some: 'residual', undecided: '!line' },
     }),
     residual: measure({
       say: 'Discharge every capacitor through the resistor tool, then measure what is left.',
@@ -206,6 +214,15 @@ export const dead = isolation({
   page: makeDead,
   leaving: {
     ...LEAVING,
+    unseen: {
+      forget: 'look',
+      notice:
+        'A motor here needs a run capacitor, and none was seen. The one that was not seen may be charged. Look again, eyes only: behind a shield, wrap or board. None to be found: hands out, type senior, or stop.',
+      tries: {
+        times: 2,
+        held: 'Twice no capacitor was found where a motor needs one. Hands out, close up. The lock stays on. A senior decides what this unit is.',
+      },
+    },
     residual: {
       forget: 'residual',
       notice: 'Discharge again on bare metal, then take the whole line again.',

@@ -14,7 +14,7 @@ import {
 } from '../engine/vocabulary.ts';
 import { BLOWER_PART } from './examples/blower.ts';
 import { PART } from './examples/repair.ts';
-import { OTHER_PART } from './examples/second.ts';
+import { MOTOR_PART, OTHER_PART } from './examples/second.ts';
 import { LIMITS } from './limits.ts';
 
 /** Whose print governs: the diagram's where it names the part, else that of the part that comes out. */
@@ -22,9 +22,12 @@ const OLD = { old: '@cabinet:label', diagram: '@cabinet:diagram' } as const;
 /** A second capacitor has a print of its own, and the diagram's rating that was asked for is the first one's. */
 const OTHER = { old: '@round:other-label', diagram: null } as const;
 
+/** With a new motor its own plate decides, not what stood beside the old one. */
+const MOTOR_PLATE = { old: '@cabinet:motor-label', diagram: null } as const;
+
 interface Words {
   readonly rating: string;
-  readonly of: typeof OLD | typeof OTHER;
+  readonly of: typeof OLD | typeof OTHER | typeof MOTOR_PLATE;
   readonly example: string;
   readonly how: string;
   readonly fields: Readonly<Record<string, PartSpec<'~part'>>>;
@@ -93,6 +96,13 @@ const steps = ({ rating, of, example, how, fields, picture }: Words) =>
     }),
   }) as const;
 
+const DUAL_FIELDS = {
+  herm: microfarads('HERM to C', { words: ['h', 'hermetic', 'comp', 'hc', 'h-c', 'c-h', 'herm-c', 'c-herm'] }),
+  fan: microfarads('FAN to C', { words: ['f', 'fc', 'f-c', 'c-f', 'fan-c', 'c-fan'], optional: true }),
+  hf: microfarads('HERM to FAN', { words: ['h-f', 'f-h', 'herm-fan', 'fan-herm'], optional: true }),
+} as const;
+const DUAL_PICTURE = { kind: 'leads', part: 'dual', on: ['herm-c', 'fan-c', 'case'], between: 'capacitance' } as const;
+
 const RATING = 'The rating to fit: from the old part, the wiring diagram or the nameplate.';
 /** The new run capacitor of the outdoor unit. */
 export const newPart = flow({
@@ -106,12 +116,8 @@ export const newPart = flow({
     of: OLD,
     example: '30+5 µF ±6 % 440 VAC',
     how: 'HERM to C, FAN to C; two singles: each on its own. One section: leave FAN out.',
-    fields: {
-      herm: microfarads('HERM to C', { words: ['h', 'hermetic', 'comp', 'hc', 'h-c', 'c-h', 'herm-c', 'c-herm'] }),
-      fan: microfarads('FAN to C', { words: ['f', 'fc', 'f-c', 'c-f', 'fan-c', 'c-fan'], optional: true }),
-      hf: microfarads('HERM to FAN', { words: ['h-f', 'f-h', 'herm-fan', 'fan-herm'], optional: true }),
-    },
-    picture: { kind: 'leads', part: 'dual', on: ['herm-c', 'fan-c', 'case'], between: 'capacitance' },
+    fields: DUAL_FIELDS,
+    picture: DUAL_PICTURE,
   }),
 });
 
@@ -146,5 +152,28 @@ export const newOtherPart = flow({
     how: 'Across its two terminals.',
     fields: { herm: microfarads('Across the terminals', { words: ['cap', 'value', 'across'] }) },
     picture: { kind: 'leads', part: 'single', on: ['across', 'case'], between: 'capacitance' },
+  }),
+});
+
+/** The run capacitor that goes in with a new motor: by the plate of that motor. */
+export const newMotorPart = flow({
+  id: 'new-motor-part',
+  version: 1,
+  title: 'The capacitor for the new motor',
+  exits: ['fits', 'none', 'again'],
+  examples: MOTOR_PART,
+  steps: steps({
+    rating:
+      'Which run capacitor does the new motor’s plate ask for? A dual: HERM from the old print, FAN from this plate.',
+    of: MOTOR_PLATE,
+    example: '7.5 µF 440 VAC, a dual 45+7.5 µF 440 VAC',
+    how: 'HERM to C, FAN to C. A single, for the motor alone: across its terminals, FAN left out.',
+    fields: {
+      ...DUAL_FIELDS,
+      herm: microfarads('HERM to C, or across a single', {
+        words: ['h', 'hermetic', 'comp', 'hc', 'h-c', 'c-h', 'herm-c', 'c-herm', 'cap', 'value', 'across'],
+      }),
+    },
+    picture: DUAL_PICTURE,
   }),
 });

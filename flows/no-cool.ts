@@ -2,6 +2,7 @@ import { choose, flow, found, include, judge, manual, note, verdict } from '../e
 import { blower } from './blower.ts';
 import { blowerOff } from './blower-off.ts';
 import { chatter } from './control/chatter.ts';
+import { coilLive } from './control/coil-live.ts';
 import { control } from './control/control.ts';
 import { cycling } from './control/cycling.ts';
 import { indoorSource } from './control/indoor-source.ts';
@@ -81,7 +82,7 @@ const round = flow({
   id: 'round',
   version: 1,
   title: 'Observe and classify',
-  exits: ['done', 'raised', 'left', 'again'],
+  exits: ['done', 'unrepaired', 'raised', 'left', 'again'],
   examples: ROUND,
   steps: {
     observation: choose({
@@ -450,7 +451,7 @@ const round = flow({
     }),
     hum: include(whoseHum, { exits: { motors: 'block', control: 'chatter' }, needs: {} }),
     rests: include(fanRests, {
-      exits: { tests: 'fan-kind', 'not-cold': 'not-cold', done: '!done', raised: '!raised', left: '!left' },
+      exits: { tests: 'fan-kind', 'not-cold': 'not-cold', done: '!unrepaired', raised: '!raised', left: '!left' },
       needs: {},
     }),
     'fan-kind': judge('unit-class', {
@@ -469,7 +470,7 @@ const round = flow({
     'ecm-fan': include(ecmFan, { exits: { raised: '!raised' }, needs: {} }),
     heard: found({ among: { contactor: { verdicts: ['contactor-noise'], to: 'chatter' } }, none: 'block' }),
     cycling: include(cycling, {
-      exits: { 'dead-tests': 'block', airflow: 'not-cold', left: '!left', done: '!done' },
+      exits: { 'dead-tests': 'block', airflow: 'not-cold', left: '!left', done: '!unrepaired' },
       needs: {},
     }),
     warm: include(warm, {
@@ -490,7 +491,7 @@ const round = flow({
         trips: 'trips',
         settled: 'restart',
         raised: '!raised',
-        done: '!done',
+        done: '!unrepaired',
       },
       needs: {},
     }),
@@ -501,13 +502,14 @@ const round = flow({
         settled: 'restart',
         indoor: 'source',
         chatter: 'chatter',
+        left: '!left',
         raised: '!raised',
       },
       needs: {},
       again: { times: 2, spent: 'block' },
     }),
     chatter: include(chatter, {
-      exits: { replace: 'repair', 'dead-tests': 'block', indoor: 'source', raised: '!raised' },
+      exits: { replace: 'repair', 'dead-tests': 'block', indoor: 'source', left: '!left', raised: '!raised' },
       needs: {},
     }),
     'silent-air-off': include(blowerOff, { exits: { off: 'blower', stays: 'runs-on' }, needs: {} }),
@@ -543,7 +545,7 @@ const round = flow({
         d: 'lines',
         e: 'restart',
         f: 'printed',
-        g: 'restart',
+        g: 'own-coil',
         h: 'insulation',
         i: 'restart',
         j: 'restart',
@@ -633,6 +635,7 @@ const round = flow({
         settled: 'restart',
         indoor: 'source',
         chatter: 'chatters',
+        left: '!left',
         raised: '!raised',
       },
       needs: {},
@@ -649,13 +652,26 @@ const round = flow({
       raises: 'verdict',
       then: '!raised',
     }),
+    // A dead 24 V side is sought at its source, so before that.
+    blower: include(blower, {
+      cabinet: 'indoor',
+      exits: { done: '!done', again: '!again', source: 'source', settled: 'restart', raised: '!raised', left: '!left' },
+      needs: {},
+    }),
     source: include(indoorSource, {
       cabinet: 'indoor',
       exits: { settled: 'restart', water: 'float-water', raised: '!raised', left: '!left' },
       needs: {},
     }),
     'float-water': include(water, { exits: { restart: 'restart', raised: '!raised', left: '!left' }, needs: {} }),
-    supply: include(supply, { exits: { good: 'restart', raised: '!raised', left: '!left' }, needs: {} }),
+    supply: include(supply, { exits: { good: 'own-coil', raised: '!raised', left: '!left' }, needs: {} }),
+    // What could not be tested apart from the line is read live, before anything is started on hope.
+    'own-coil': found({ among: { own: { verdicts: ['control-not-apart'], to: 'coil-live' } }, none: 'restart' }),
+    'coil-live': include(coilLive, {
+      exits: { in: 'restart', replace: 'repair', 'dead-tests': 'restart', settled: 'restart', raised: '!raised' },
+      needs: {},
+      again: { times: 2, spent: 'restart' },
+    }),
     terminals: include(compressorTerminals, {
       exits: { settled: 'restart', left: '!left', raised: '!raised' },
       needs: {},
@@ -665,6 +681,7 @@ const round = flow({
       exits: {
         done: '!done',
         again: '!again',
+        late: 'restarted',
         still: 'still',
         contactor: 'opened',
         raised: '!raised',
@@ -696,16 +713,12 @@ const round = flow({
       exits: {
         done: '!done',
         again: '!again',
+        late: '!again',
         still: '!again',
         contactor: '!again',
         raised: '!raised',
         left: '!left',
       },
-      needs: {},
-    }),
-    blower: include(blower, {
-      cabinet: 'indoor',
-      exits: { done: '!done', again: '!again', raised: '!raised', left: '!left' },
       needs: {},
     }),
     inverter: include(inverter, { cabinet: 'inverter', exits: { raised: '!raised' }, needs: {} }),
@@ -737,11 +750,11 @@ const root = flow({
   id: 'no-cool-root',
   version: 1,
   title: 'No-cool call',
-  exits: ['done', 'raised', 'left'],
+  exits: ['done', 'unrepaired', 'raised', 'left'],
   examples: ROOT,
   steps: {
     round: include(round, {
-      exits: { done: '!done', raised: '!raised', left: '!left' },
+      exits: { done: '!done', unrepaired: '!unrepaired', raised: '!raised', left: '!left' },
       needs: {},
       again: { times: ROUNDS, spent: 'spent' },
       round: true,
@@ -771,7 +784,14 @@ export const noCool = manual({
   fromRecord: ['rla', 'lra', 'fla'],
   labelTolerance: LIMITS.label.tolerance,
   endings: {
-    done: { title: 'Proven', says: 'The repair is proven. A senior reads and signs the record.' },
+    done: {
+      title: 'Proven',
+      says: 'The restart figures are in and within what was checked. A senior reads and signs the record.',
+    },
+    unrepaired: {
+      title: 'Nothing repaired',
+      says: 'No part is at fault, none was changed, and no repair is proven. A senior reads and signs the record.',
+    },
     raised: { title: 'With a senior', says: 'A senior has the record. Leave the unit off and closed until you hear.' },
     left: { title: 'Left off', says: 'The unit stays off. Say how it is left, so that the next person knows.' },
   },

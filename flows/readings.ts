@@ -10,7 +10,11 @@ export const SHELL = {
   as: 'round:case',
   anew: true,
 } as const;
-const ASKED_FOR = { label: '@cabinet:label', diagram: '@cabinet:diagram' } as const;
+const ASKED_FOR = {
+  label: '@cabinet:label',
+  diagram: '@cabinet:diagram',
+  motor: '@cabinet:motor-label',
+} as const;
 const DIFFERS = { of: ASKED_FOR, limits: {}, quiet: ['same', 'undecided'] } as const;
 /** A part that reads right by its own print may still be the wrong one: the unit's diagram is looked at before it is called good. */
 export const MEANT = {

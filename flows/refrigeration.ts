@@ -130,7 +130,7 @@ export const refrigeration = flow({
         called: '!go-on',
         dirty: 'clean',
         defrost: 'defrost',
-        box: 'held',
+        box: 'evaporator',
         switch: 'pressure',
         tripped: 'dirt',
         undecided: 'dirt',
@@ -157,14 +157,60 @@ export const refrigeration = flow({
       evidence: ['goods', 'defrost'],
       then: '!settled',
     }),
+    evaporator: form({
+      say: 'At the evaporator, eyes only: its fans, its coil, its thermostat and solenoid.',
+      body: ['Nothing is opened or moved by hand. Leave out with _ what can’t be seen.'],
+      callouts: [{ level: 'danger', text: 'Fans that stand may start at any moment. Hands and tools stay outside.' }],
+      why: 'Fans that stand, an iced coil or a missing call hold a sound condensing unit off.',
+      parts: {
+        fans: one(
+          'Its fans',
+          {
+            turn: { label: 'They turn', words: ['fans turn', 'fans run', 'turn'] },
+            still: { label: 'They stand still', words: ['fans still', 'fans stand', 'still'] },
+            some: { label: 'One of them stands', words: ['one still', 'one stands', 'one fan still'] },
+          },
+          { optional: true },
+        ),
+        coil: one(
+          'Its coil',
+          {
+            clear: { label: 'Clear, or a thin even frost', words: ['coil clear', 'clear', 'frost'] },
+            iced: { label: 'Iced over', words: ['iced', 'ice', 'coil iced', 'frozen'] },
+          },
+          { optional: true },
+        ),
+        call: one(
+          'Its thermostat',
+          {
+            calls: { label: 'It calls, the box is warmer than its setting', words: ['calls', 'it calls', 'call'] },
+            satisfied: { label: 'It doesn’t call', words: ['no call', 'satisfied', 'doesnt call'] },
+          },
+          { optional: true },
+        ),
+        valve: one(
+          'Its solenoid valve',
+          {
+            hums: { label: 'It hums or is warm', words: ['hums', 'warm', 'solenoid hums'] },
+            quiet: { label: 'Quiet and cold', words: ['quiet', 'solenoid quiet', 'no hum'] },
+          },
+          { optional: true },
+        ),
+      },
+      cant: 'held',
+      next: 'held',
+    }),
     held: verdict({
       verdict: 'held-by-the-box',
       title: 'The box holds the compressor off: fans, thermostat or solenoid',
       says: ['The condensing unit has no call. Its dead tests would find nothing.'],
-      next: ['A senior leads on at the evaporator and its controls.', 'The customer moves the goods.'],
+      next: [
+        'A senior leads on at the evaporator with what was seen: fan feed, defrost, thermostat, solenoid.',
+        'The customer moves the goods.',
+      ],
       who: 'senior',
       judged: ['holds'],
-      evidence: ['goods'],
+      evidence: ['goods', 'evaporator'],
       raises: 'not-covered',
       then: '!raised',
     }),

@@ -1,16 +1,20 @@
-import { act, flow, form, found, include, judge, several, verdict } from '../engine/vocabulary.ts';
+import { act, choose, confirm, flow, form, found, include, judge, several, verdict } from '../engine/vocabulary.ts';
 import { FAILED, REPLACED } from './capacitor-verdicts.ts';
 import { CONTACTOR, MOTOR, OUTSIDE } from './dead-block.ts';
 import { NO_WIRING, noPart, wiringLost } from './endings.ts';
 import { REPAIR } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
-import { newOtherPart, newPart } from './new-part.ts';
+import { newMotorPart, newOtherPart, newPart } from './new-part.ts';
 import { START_GEAR } from './start-gear.ts';
 import { UNDER_LOAD } from './under-load.ts';
+import { KINDS } from './unit.ts';
 
 /** Which of two capacitors was condemned: the new part goes by that one's print. */
 const FIRST = REPLACED.map((verdict) => `block/run/${verdict}`);
-const OTHER = ['another', 'yet-another'].flatMap((which) => FAILED.map((verdict) => `block/${which}/${verdict}`));
+const of = (which: string) => FAILED.map((verdict) => `block/${which}/${verdict}`);
+const SECOND = of('another');
+const THIRD = of('yet-another');
+const OTHER = [...SECOND, ...THIRD];
 
 /** From what was found to the parts in place: why it failed, the right part, fitted and wired back. */
 export const repair = flow({
@@ -122,7 +126,7 @@ export const repair = flow({
       none: 'parts',
     }),
     diagram: judge('diagram', {
-      of: { label: '@cabinet:label', diagram: '@cabinet:diagram' },
+      of: { label: '@cabinet:label', diagram: '@cabinet:diagram', motor: '@cabinet:motor-label' },
       limits: {},
       quiet: ['same', 'undecided'],
       then: { same: 'parts', differs: 'wrong', undecided: 'parts' },
@@ -147,11 +151,12 @@ export const repair = flow({
     }),
     motor: act('fit', {
       say: 'Fit the new fan motor.',
+      renews: ['cabinet:motor-label'],
       body: [
         'Same volts, amps, speed, rotation and frame as the nameplate asks for.',
         'Its blade at the old depth, set screw on the flat. Leads not tied to anything yet.',
       ],
-      why: 'A motor with the wrong rotation or speed starves the coil. The capacitor is renewed with the motor.',
+      why: 'A motor with the wrong rotation or speed starves the coil. Its capacitor, if it has one, is renewed with it.',
       source: ['A new capacitor with a new motor: common practice, no single source'],
       yes: 'Motor fitted',
       words: [
@@ -167,7 +172,73 @@ export const repair = flow({
         'installed and strapped',
       ],
       cant: { label: 'No such motor on the truck', words: ['no motor'], to: 'no-part' },
-      next: 'new',
+      next: 'motor-kind',
+    }),
+    // A motor without a run capacitor gets none.
+    'motor-kind': judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: KINDS,
+      then: {
+        psc: 'with-motor',
+        ecm: 'still-in',
+        'three-phase': 'asks',
+        refrigeration: 'asks',
+        closed: 'with-motor',
+        undecided: 'with-motor',
+      },
+    }),
+    asks: choose({
+      say: 'Does the new motor’s plate ask for a run capacitor?',
+      body: ['A three-phase, a shaded-pole or an electronic motor has none.'],
+      why: 'Nothing is fitted by guess. Its plate decides, not what stood beside the old one.',
+      options: {
+        yes: {
+          label: 'Yes, it prints µF',
+          words: ['yes', 'it does', 'prints it', 'with capacitor', 'run capacitor', 'psc'],
+          to: 'with-motor',
+        },
+        none: {
+          label: 'None: this motor has no capacitor',
+          words: ['none', 'no', 'no capacitor', 'without', 'three-phase', '3-phase', 'shaded pole', 'ecm'],
+          to: 'still-in',
+        },
+      },
+      cant: 'with-motor',
+    }),
+    'with-motor': include(newMotorPart, {
+      exits: { fits: 'fit-with-motor', none: 'no-part' },
+      needs: {},
+      again: { times: 3, spent: 'no-part' },
+    }),
+    'fit-with-motor': act('fit', {
+      say: 'Fit the new motor’s capacitor.',
+      renews: ['cabinet:label', 'cabinet:diagram'],
+      body: [
+        'Strapped, upright where the maker asks for it, clear of the fan and of sharp edges.',
+        'A single beside a dual: the dual’s FAN terminal stays empty, a lead joins both C.',
+      ],
+      yes: 'Fitted, strapped',
+      words: ['fitted', 'installed', 'put in', 'put it in', 'its in', 'new one in', 'mounted'],
+      cant: { label: 'It doesn’t fit', to: 'no-part' },
+      next: 'condemned-too',
+    }),
+    // What went in with the motor may be the one that was condemned.
+    'condemned-too': found({
+      among: { capacitor: { verdicts: [...FIRST, ...OTHER, ...UNDER_LOAD], to: 'same-one' } },
+      none: 'others',
+    }),
+    'same-one': confirm({
+      say: 'A capacitor was condemned as well. Is it out now, with the motor?',
+      why: 'A condemned part stays in nobody’s unit.',
+      yes: 'It is out',
+      words: ['out', 'its out', 'same one', 'replaced'],
+      no: { label: 'Another one, still in', words: ['still in', 'another one', 'not sure'], to: 'still-in' },
+      next: 'others',
+    }),
+    'still-in': found({
+      among: { capacitor: { verdicts: [...FIRST, ...UNDER_LOAD], to: 'new' } },
+      none: 'second-part',
     }),
     new: include(newPart, {
       exits: { fits: 'fit', none: 'no-part' },
@@ -176,6 +247,8 @@ export const repair = flow({
     }),
     fit: act('fit', {
       say: 'Fit the new part.',
+      // What is printed on the new one is read on it, should it ever be judged.
+      renews: ['cabinet:label'],
       body: [
         'Strapped, upright where the maker asks for it, clear of the fan and of sharp edges.',
         'Two singles: a lead joins both C.',
@@ -194,7 +267,26 @@ export const repair = flow({
       cant: { label: 'It doesn’t fit', to: 'no-part' },
       next: 'second-part',
     }),
-    'second-part': found({ among: { other: { verdicts: OTHER, to: 'new-other' } }, none: 'others' }),
+    'second-part': found({
+      among: { third: { verdicts: THIRD, to: 'both' }, second: { verdicts: SECOND, to: 'new-other' } },
+      none: 'others',
+    }),
+    // One print is kept of the others: two of them at once are not fitted by it.
+    both: found({ among: { second: { verdicts: SECOND, to: 'two-others' } }, none: 'new-other' }),
+    'two-others': verdict({
+      verdict: 'two-other-capacitors-fail',
+      title: 'Two more capacitors are condemned: each needs a part of its own, and a senior',
+      says: ['The second and the third one. Neither stays in, and neither goes by the other’s print.'],
+      next: [
+        'A senior decides which part goes where, by the diagram. It stays off until all of them are in.',
+        'Leave it locked or make it safe, cover on. Type stop and say how it is left.',
+      ],
+      who: 'senior',
+      judged: [],
+      evidence: ['why'],
+      raises: 'verdict',
+      then: '!left',
+    }),
     'new-other': include(newOtherPart, {
       exits: { fits: 'fit-other', none: 'no-part' },
       needs: {},

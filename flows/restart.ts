@@ -18,10 +18,11 @@ import {
 import { REPLACED } from './capacitor-verdicts.ts';
 import { CONTROL_SETTLED } from './control/control.ts';
 import { SOURCE_SETTLED } from './control/indoor-source.ts';
+import { DELAY } from './control/words.ts';
 import { SETTLED } from './cooling/settled.ts';
-import { CONTACTOR, MOTOR, OUTSIDE } from './dead-block.ts';
+import { CONTACTOR, HAS_TO_COOL, MOTOR, OUTSIDE } from './dead-block.ts';
 import { leftOff } from './endings.ts';
-import { RESTART } from './examples/repair.ts';
+import { NOT_IN, RESTART } from './examples/repair.ts';
 import { LIMITS } from './limits.ts';
 import { ROUNDS, WAIT } from './motors/starts.ts';
 import { TERMINALS_SETTLED } from './motors/terminals.ts';
@@ -72,18 +73,22 @@ const RIGHTED = [
   ...SOURCE_SETTLED,
   ...GROUND_SETTLED,
   ...TERMINALS_SETTLED,
+  'fan-blade-cleared',
   'thermostat-was-set-wrong',
   'stood-in-defrost',
   'new-part-right',
 ] as const;
+
+/** Protectors that opened on heat. What made it hot is not put right by waiting. */
+const OPENED_HOT = ['overload-open', 'fan-protector-open', ...HAS_TO_COOL] as const;
 
 /** Power on, and the figures that prove the repair. */
 export const restart = flow({
   id: 'restart',
   version: 1,
   title: 'Restart and prove',
-  exits: ['done', 'again', 'still', 'contactor', 'raised', 'left'],
-  examples: RESTART,
+  exits: ['done', 'again', 'late', 'still', 'contactor', 'raised', 'left'],
+  examples: [...RESTART, ...NOT_IN],
   steps: {
     plate: form({
       say: 'From the nameplate: RLA, LRA, fan FLA.',
@@ -92,12 +97,14 @@ export const restart = flow({
       next: 'hot',
     }),
     hot: found({
-      among: { open: { verdicts: ['overload-open', 'fan-protector-open'], to: 'cool' } },
+      among: { open: { verdicts: OPENED_HOT, to: 'cool' } },
       none: 'closed',
     }),
     cool: confirm({
       say: 'An overload is open. Has it cooled, and does it read again?',
-      body: ['It takes hours. C to R, or the fan’s pairs, read again when it has closed.'],
+      body: [
+        'It takes hours. C to R, the fan’s pairs, or an overload outside the shell read again when it has closed.',
+      ],
       why: 'Power on an open overload proves nothing, and the cause is still there.',
       yes: 'Cooled, reads again',
       words: ['cooled', 'cooled off', 'cooled down', 'reads again', 'closed again'],
@@ -150,7 +157,7 @@ export const restart = flow({
       body: [
         'L1 to L2, T1 to T2, compressor amps, fan amps. The split after 10 to 15 minutes: return minus supply.',
         'A box: its air now, and again later, instead of the split. One leg and neutral: L1 to L2 is hot to neutral.',
-        'Watch the contactor pull in, the fan’s direction, and listen.',
+        'Watch the contactor pull in, the fan’s direction, and listen. A delay may hold it out for five minutes: wait.',
       ],
       callouts: [{ level: 'danger', text: 'Line voltage is present. The isolation has ended.' }],
       why: 'A verdict is not proven until these figures are in.',
@@ -161,7 +168,12 @@ export const restart = flow({
       ],
       circuit: 'line',
       fields: {
-        l1l2: volts('L1 to L2', { over: false, words: ['volts', 'v', 'l1-l2', 'line', 'supply volts', 'line volts'] }),
+        l1l2: volts('L1 to L2', {
+          over: false,
+          words: ['volts', 'v', 'l1-l2', 'line', 'supply volts', 'line volts'],
+          as: 'round:ran',
+          anew: true,
+        }),
         l2l3: volts('L2 to L3', { over: false, words: ['l2-l3'], when: THREE_PHASE }),
         l1l3: volts('L1 to L3', { over: false, words: ['l1-l3'], when: THREE_PHASE }),
         t1t2: volts('T1 to T2', { over: false, words: ['t1-t2', 'load'], optional: true }),
@@ -202,6 +214,7 @@ export const restart = flow({
         'which-plate': 'The line fits another nameplate than 208/230 V.',
         supply: 'The supply is outside its limits.',
         drop: 'T1 to T2 lies well below L1 to L2. The poles are read one by one.',
+        'not-in': 'Neither motor draws. Before any part: is the contactor in at all?',
         'not-starting':
           'The compressor is not running on these amps. Turn it off now: locked rotor overheats within seconds.',
         'above-mcc': 'It draws more than its protector lets pass for long. Turn it off.',
@@ -216,6 +229,7 @@ export const restart = flow({
         'which-plate': 'printed',
         supply: 'supply',
         drop: 'poles',
+        'not-in': 'in-yet',
         'not-starting': 'stands',
         'above-mcc': 'heavy',
         'legs-apart': 'legs',
@@ -246,6 +260,70 @@ export const restart = flow({
       cant: 'judged',
       next: 'judged',
     }),
+    'in-yet': choose({
+      say: 'Look at the contactor, hands out: is it in? And since when is the call there?',
+      body: ['Out: COOL, 5 °F below the room. Set it now where nothing calls, and leave it.'],
+      why: 'A contactor that isn’t in has no volts behind it. That is a delay or its control, and no bad pole.',
+      source: [DELAY],
+      options: {
+        in: { label: 'It is in', words: ['in', 'its in', 'pulled in', 'contactor in'], to: 'behind' },
+        earlier: {
+          label: 'Out, the call there for five minutes or more',
+          words: ['out', 'not in', 'stays out', 'over 5 minutes', 'left alone'],
+          to: 'since',
+        },
+        now: {
+          label: 'Out, the call given or changed just now',
+          words: ['just now', 'now', 'no call', 'changed just now', 'called just now'],
+          to: 'out-yet',
+        },
+      },
+      // Nobody saw it: off, and its circuit comes with what is seen next.
+      cant: 'off',
+    }),
+    'out-yet': confirm({
+      say: 'Wait until five minutes are over since the call was changed. Leave the call alone. Does it pull in?',
+      source: [DELAY],
+      yes: 'It pulls in',
+      words: ['pulls in', 'pulled in', 'its in', 'runs now', 'it runs'],
+      no: { label: 'It stays out', words: ['stays out', 'still out', 'nothing', 'waited'], to: 'since' },
+      // The record's own times decide whether they were over.
+      unsure: 'since',
+      // It was held by its delay: all figures anew.
+      next: '!late',
+    }),
+    since: judge('minutes-since', {
+      of: { since: 'in-yet', reading: 'in-yet', waited: 'out-yet', before: null },
+      limits: LIMITS.delay,
+      then: { over: 'not-in', wait: 'off', undecided: 'off' },
+    }),
+    'not-in': verdict({
+      verdict: 'contactor-not-in',
+      title: 'The contactor doesn’t pull in, five minutes after the call: its control comes next, no part',
+      says: ['No amps, nothing behind it, and it is out. So its poles say nothing.'],
+      next: [
+        'Off. The next round begins: outdoor unit silent. It reads the call on its way to the coil.',
+        'What was touched last first: a coil wire left off, a switch that tripped.',
+      ],
+      who: 'junior',
+      judged: ['judged', 'since'],
+      evidence: ['figures', 'in-yet', 'out-yet'],
+      then: '!again',
+    }),
+    behind: verdict({
+      verdict: 'nothing-behind-the-contactor',
+      title: 'The contactor is in, and neither motor draws: a senior looks at what lies behind it',
+      says: ['A pole that doesn’t close, or a lead behind it. Without amps no drop tells which.'],
+      next: [
+        'Off. Dead: each contact with the armature pressed in, then the leads on T and the motors’ common.',
+        'It stays off until a senior has seen the readings.',
+      ],
+      who: 'senior',
+      judged: ['judged'],
+      evidence: ['figures', 'in-yet'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
     poles: measure({
       say: 'Volts across each closed pole, under load: L1 to T1, L2 to T2; L3 to T3 where it is three-phase.',
       callouts: [{ level: 'danger', text: 'Line voltage is present.' }],
@@ -262,14 +340,37 @@ export const restart = flow({
       next: 'drop',
     }),
     drop: judge('contact-drop', {
-      of: { poles: 'poles' },
+      of: { poles: 'poles', figures: 'figures' },
       limits: LIMITS.contactDrop,
       says: {
         good: 'The poles are fine. The drop lies in the wiring: a senior looks at it.',
         look: 'A pole drops more than it should: terminals tight? Look into it.',
         replace: 'A pole drops more than 1 V under load: the contactor is replaced.',
+        open: 'A pole with that much across it is not closed: nothing is replaced on it.',
+        'no-load': 'Without amps a drop says nothing of a pole.',
       },
-      then: { good: 'wiring', look: 'wiring', replace: 'pole', undecided: 'wiring' },
+      then: {
+        good: 'wiring',
+        look: 'wiring',
+        replace: 'pole',
+        open: 'no-drop',
+        'no-load': 'no-drop',
+        undecided: 'no-drop',
+      },
+    }),
+    'no-drop': verdict({
+      verdict: 'poles-undecided',
+      title: 'Volts across the poles that tell nothing of their contacts: undecided',
+      says: ['A drop counts across a closed pole, under load. One of the two is not there. Nothing is condemned.'],
+      next: [
+        'Is the contactor in? Amps and the volts from L1 to T1 and L2 to T2 in one sitting would decide it.',
+        'Turn it off. A senior sees this call.',
+      ],
+      who: 'senior',
+      judged: ['judged', 'drop'],
+      evidence: ['figures', 'poles'],
+      raises: 'verdict',
+      then: '!raised',
     }),
     pole: verdict({
       verdict: 'contact-drop',
@@ -339,6 +440,7 @@ export const restart = flow({
           ],
           to: 'proven',
         },
+        hot: { verdicts: OPENED_HOT, to: 'why-hot' },
       },
       none: 'nothing-found',
     }),
@@ -385,7 +487,7 @@ export const restart = flow({
     }),
     'nothing-found': verdict({
       verdict: 'runs-nothing-found',
-      title: 'It runs within its figures: no part found at fault',
+      title: 'It runs within what was checked: no part found at fault',
       says: ['The dead tests found nothing, and the restart figures are in.'],
       next: [
         'Tell the customer what was measured.',
@@ -396,12 +498,29 @@ export const restart = flow({
       evidence: ['figures', 'plate', 'later'],
       then: '!done',
     }),
+    'why-hot': verdict({
+      verdict: 'overload-without-cause',
+      title: 'It runs again, and why its overload opened is not known: not proven',
+      says: ['An overload opens on heat. It has cooled, and what made it hot was not found.'],
+      next: [
+        'Coil, fan, capacitor, charge, volts: a senior says which is looked at first.',
+        'Tell the customer that it may stop again.',
+      ],
+      who: 'senior',
+      judged: ['judged'],
+      evidence: ['cool', 'figures', 'plate', 'later'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
     supply: include(located, { exits: { raised: '!raised' }, needs: { plate: '@volts', unit: '@class' } }),
     'no-figures': verdict({
       verdict: 'restart-not-proven',
       title: 'Restarted, not proven',
       says: ['Without the figures the repair is not proven.'],
-      next: ['L1 to L2, compressor amps, fan amps and the split would prove it. A senior sees this call.'],
+      next: [
+        'L1 to L2, compressor amps, fan amps and the split, beside the RLA, LRA and FLA of the nameplate, would prove it.',
+        'A senior sees this call.',
+      ],
       who: 'senior',
       judged: ['judged'],
       evidence: ['figures', 'later'],

@@ -51,6 +51,7 @@ export const runCapacitor = flow({
       body: [
         'Inside the cover or the control box, eyes only. For example 45+5 µF 440 VAC.',
         'In this part’s place: of a dual both values, of two single parts this one’s alone.',
+        'With a new fan motor, FAN is what that motor’s plate asks for.',
         'No diagram, or it can’t be read: type no diagram.',
       ],
       why: 'A part may read right by its own print and still be the wrong one. The diagram decides what belongs here.',

@@ -87,7 +87,7 @@ export const underLoad = flow({
     }),
     // Right by its own print under load: whether it is the part for this unit, the diagram says.
     meant: judge('diagram', {
-      of: { label: '@cabinet:label', diagram: '@cabinet:diagram' },
+      of: { label: '@cabinet:label', diagram: '@cabinet:diagram', motor: '@cabinet:motor-label' },
       limits: {},
       quiet: ['same', 'undecided'],
       then: { same: 'good', differs: 'wrong', undecided: 'good' },

@@ -1,7 +1,8 @@
 import { choose, flow, judge, measure, ohms, probes, verdict } from '../engine/vocabulary.ts';
-import { compressorGrounded, openAtHarness, windingsNotTaken } from './compressor-verdicts.ts';
+import { lowAtItsLeads, openAtHarness, windingsNotTaken } from './compressor-verdicts.ts';
 import { COMPRESSOR_WINDINGS, FAN_WINDINGS } from './examples/windings.ts';
 import { LIMITS } from './limits.ts';
+import { KINDS } from './unit.ts';
 
 const VENT = {
   level: 'danger',
@@ -118,7 +119,7 @@ export const compressorWindings = flow({
       raises: 'verdict',
       then: '!done',
     }),
-    grounded: compressorGrounded('!done', 'pairs', '~pairs'),
+    grounded: lowAtItsLeads('compressor', 'pairs', '~pairs'),
     undecided: verdict({
       verdict: 'compressor-windings-undecided',
       title: 'The compressor’s windings are undecided',
@@ -143,9 +144,12 @@ export const fanWindings = flow({
   steps: {
     pairs: measure({
       say: 'Fan motor windings in ohms: its three leads in pairs, then any of them to the frame.',
-      body: ['Leads off. Any order of the three pairs. Tens of ohms are usual.'],
-      why: 'The largest pair is the sum of the other two. Open pairs on a hot motor are its protector.',
-      source: [SUM],
+      body: [
+        'Leads off. Any order of the three pairs. Tens of ohms are usual.',
+        'A fan on three lines, without a capacitor: three equal pairs are right.',
+      ],
+      why: 'With a run capacitor the largest pair is the sum of the other two. Open pairs on a hot motor are its protector.',
+      source: [SUM, 'Three equal within 5 % or the meter’s doubt: our setting'],
       picture: probes(
         'Ω',
         ['First lead', 'Second lead', 'tens of Ω'],
@@ -161,7 +165,35 @@ export const fanWindings = flow({
         frame: ohms('To the frame, the lowest', { words: ['ground', 'gnd', 'g', 'to ground', 'shell', 'case'] }),
       },
       cant: 'not-taken',
-      next: 'judged',
+      next: 'lines',
+    }),
+    lines: judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: KINDS,
+      then: {
+        psc: 'judged',
+        ecm: 'judged',
+        'three-phase': 'equal',
+        refrigeration: 'judged',
+        closed: 'judged',
+        undecided: 'judged',
+      },
+    }),
+    // A unit on three lines has a fan of three equal pairs, or one with a run capacitor, judged by its sum.
+    equal: judge('three-windings', {
+      of: { readings: 'pairs', earlier: null, warm: null },
+      limits: LIMITS.threeFanWindings,
+      quiet: ['ask-warm', 'protector-open', 'open', 'grounded', 'repeat'],
+      then: {
+        good: '!done',
+        'ask-warm': 'judged',
+        'protector-open': 'judged',
+        open: 'judged',
+        grounded: 'judged',
+        repeat: 'judged',
+        undecided: 'undecided',
+      },
     }),
     judged: judge('fan-windings', {
       of: { readings: 'pairs', earlier: '~pairs', warm: 'warm' },
@@ -206,7 +238,7 @@ export const fanWindings = flow({
       title: 'The fan motor’s winding is open: replace the motor',
       says: ['Open on a cool motor, at its own leads.'],
       next: [
-        'Fit the motor that the nameplate asks for, with the capacitor it asks for.',
+        'Fit the motor that the nameplate asks for, with the capacitor it asks for, if it asks for one.',
         'Not proven until the restart numbers are in.',
       ],
       who: 'junior',
@@ -214,27 +246,14 @@ export const fanWindings = flow({
       evidence: ['pairs', '~pairs', 'warm'],
       then: '!done',
     }),
-    frame: verdict({
-      verdict: 'fan-to-frame',
-      title: 'The fan motor reads low to its frame: replace the motor',
-      says: ['Low to the frame at its own leads. The wire before the motor is looked at first.'],
-      next: [
-        'Never energise it.',
-        'Fit the motor that the nameplate asks for, with the capacitor it asks for.',
-        'Not proven until the restart numbers are in.',
-      ],
-      who: 'junior',
-      judged: ['judged'],
-      evidence: ['pairs', '~pairs'],
-      then: '!done',
-    }),
+    frame: lowAtItsLeads('fan motor', 'pairs', '~pairs'),
     undecided: verdict({
       verdict: 'fan-windings-undecided',
       title: 'The fan motor’s windings are undecided',
-      says: ['The readings don’t settle it. A sum that doesn’t fit never condemns.'],
+      says: ['The readings don’t settle it. A sum that doesn’t fit never condemns, nor do pairs that differ.'],
       next: ['A better ohmmeter would decide it.'],
       who: 'junior',
-      judged: ['judged'],
+      judged: ['equal', 'judged'],
       evidence: ['pairs', '~pairs', 'warm'],
       then: '!done',
     }),

@@ -128,8 +128,9 @@ export class Conversation {
     this.now += minutes * 60_000 + seconds * 1000;
     return this;
   }
-  /** What a person types. */
+  /** What a person types. Whoever says that it has rested has let it rest. */
   type(text: string, by: PersonId = 'ines', more: Partial<Extract<Reply, { kind: 'text' }>> = {}): this {
+    if (text === 'rested') this.wait(5);
     return this.send({ kind: 'text', client: this.client(), seq: this.prompt().seq, text, ...more }, by);
   }
   /** Several lines, one after another; each has to be taken. */

@@ -1,16 +1,21 @@
 import { judgement } from './judgement.ts';
-import { read } from './probing.ts';
-import { figureOf } from './read.ts';
+import { chose, read } from './probing.ts';
+import { chosenOf, figureOf } from './read.ts';
 import { finding, say } from './say.ts';
 
-/** Whether there is any capacitor to discharge. */
+const UNSEEN = 'No capacitor was seen where a motor needs one. The one that was not seen may be charged.';
+
+/**
+ * Whether there is any capacitor to discharge. Where a motor needs a run capacitor, none seen is one not found: of a
+ * blower’s cabinet its drive says so, of every other the kind of unit.
+ */
 export const capacitors = judgement({
   id: 'capacitors',
-  semantics: 1,
-  takes: ['look'],
+  semantics: 2,
+  takes: ['look', 'unit', 'drive'],
   limits: [],
-  outcomes: ['none', 'some', 'undecided'],
-  run({ look }) {
+  outcomes: ['none', 'unseen', 'some', 'undecided'],
+  run({ look, unit, drive }) {
     const count = figureOf(look, 'count', 'count');
     if (count === null || count.lt(0)) {
       const text = 'Nobody counted the capacitors.';
@@ -19,8 +24,15 @@ export const capacitors = judgement({
         findings: [finding({ name: 'Capacitors', reading: 'no count', word: 'missing', text })],
       };
     }
-    const outcome = count.isZero() ? 'none' : 'some';
-    const text = count.isZero() ? 'No capacitor was seen.' : `Capacitors seen: ${say(count, '').trim()}.`;
+    const [drives] = chosenOf(drive, 'choice');
+    const expected =
+      drives === undefined ? ['psc', 'ecm'].includes(chosenOf(unit, 'choice')[0] ?? '') : drives === 'psc';
+    const outcome = !count.isZero() ? 'some' : expected ? 'unseen' : 'none';
+    const text = {
+      some: `Capacitors seen: ${say(count, '').trim()}.`,
+      unseen: UNSEEN,
+      none: 'No capacitor was seen.',
+    }[outcome];
     return {
       outcome,
       findings: [finding({ name: 'Capacitors', reading: say(count, '').trim(), word: outcome, text })],
@@ -30,6 +42,16 @@ export const capacitors = judgement({
     { look: { count: read(0, 'count') } },
     { look: { count: read(1, 'count') } },
     { look: { count: read(4, 'count') } },
+    ...['psc', 'ecm', 'three-phase', 'refrigeration', 'inverter'].map((unit) => ({
+      look: { count: read(0, 'count') },
+      unit: { choice: chose(unit) },
+    })),
+    ...['psc', 'ecm'].map((drive) => ({
+      look: { count: read(0, 'count') },
+      unit: { choice: chose('psc') },
+      drive: { choice: chose(drive) },
+    })),
+    { look: { count: read(1, 'count') }, unit: { choice: chose('psc') }, drive: { choice: chose('psc') } },
     {},
   ],
 });

@@ -61,6 +61,7 @@ import { currentRelay } from './start/current-relay.ts';
 import { potentialRelay } from './start/potential-relay.ts';
 import { ptc } from './start/ptc.ts';
 import { breaker } from './supply/breaker.ts';
+import { fedVolts } from './supply/fed-volts.ts';
 import { supplyLocated } from './supply/located.ts';
 import { nameplate } from './supply/nameplate.ts';
 import { runningAmps } from './supply/running-amps.ts';
@@ -92,6 +93,7 @@ export const judgements = {
   'unit-class': unitClass,
   'supply-located': supplyLocated,
   'evened-out': evenedOut,
+  'fed-volts': fedVolts,
   'volts-held': voltsHeld,
   'volts-there': voltsThere,
   breaker,

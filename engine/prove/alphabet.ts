@@ -5,7 +5,7 @@ import { isAsked, judgementOf } from '../known.ts';
 import { labelWords, prompt } from '../prompt.ts';
 import { memoryOf, placeIdOf, planOf } from '../replay.ts';
 import type { Given, GivenParts, Parts, Reply, Value } from '../schema.ts';
-import type { AskStep, PartSpec } from '../vocabulary.ts';
+import type { AskStep, JudgeStep, PartSpec } from '../vocabulary.ts';
 import { instant, OTHER, SENIOR, type State, TECH, type Turn } from './bench.ts';
 
 let turns = 0;
@@ -241,12 +241,22 @@ function labelsOf(plan: Plan): string[] {
   return ['45+5 µF ±6 % 440 VAC', '45 µF ±6 % 440 VAC'];
 }
 
+const judges = new WeakMap<Plan, (Place & { readonly step: JudgeStep })[]>();
+/** In the order of the pages; one that keeps quiet of what doesn't fit comes last, since another judges the same line. */
+function judgesIn(plan: Plan): (Place & { readonly step: JudgeStep })[] {
+  const known = judges.get(plan);
+  if (known) return known;
+  const all = [...plan.places.values()].flatMap((p) => (p.step.verb === 'judge' ? [{ ...p, step: p.step }] : []));
+  const isLast = ({ step }: { step: JudgeStep }): number => Number(step.quiet?.includes('repeat') ?? false);
+  all.sort((a, b) => isLast(a) - isLast(b));
+  judges.set(plan, all);
+  return all;
+}
 /** Answers that the probes of a judge hold for the place whose facts it reads. */
 function probed(plan: Plan, place: Place): GivenParts[] {
   const out: GivenParts[] = [];
   const keys = Object.keys((place.step as AskStep).parts);
-  for (const judge of plan.places.values()) {
-    if (judge.step.verb !== 'judge') continue;
+  for (const judge of judgesIn(plan)) {
     const { of, limits, judgement } = judge.step;
     const names = Object.keys(of).filter((n) => of[n] != null && (judge.refs[of[n] ?? ''] ?? []).includes(place.id));
     if (names.length === 0) continue;

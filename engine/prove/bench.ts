@@ -46,7 +46,13 @@ export interface Turn {
   /** Minutes that pass before it. */
   readonly after: number;
 }
-export const instant = (minute: number): string => new Date(START + minute * 60_000).toISOString();
+const instants: string[] = [];
+/** The same minutes come again at every state. */
+export function instant(minute: number): string {
+  const known = instants[minute] ?? new Date(START + minute * 60_000).toISOString();
+  instants[minute] = known;
+  return known;
+}
 
 /** A job just opened and handed to the technician, with whoever is certified beside the senior. */
 export function open(subject: Subject, certified: readonly string[] = []): State {

@@ -6,7 +6,8 @@ import { compile } from '../compile.ts';
 import type { Draft, Entry } from '../schema.ts';
 import type { AskStep, Flow, FoundStep, IncludeStep, JudgeStep, Limit, Manual, Step } from '../vocabulary.ts';
 import { type Subject, sound } from './bench.ts';
-import { MAKE_DEAD, PAGES, type Rule, type Scope } from './walk.ts';
+import type { Rule } from './rules/rules.ts';
+import { MAKE_DEAD, PAGES, type Scope } from './scope.ts';
 
 /**
  * Pages, on calls that begin with one observation, of one kind of unit: where the breach is, and nothing else, is walked.
@@ -322,8 +323,45 @@ export const BROKEN: readonly Variant[] = [
     outcome('open', 'contradicts', 'wire'),
   ),
   page('what draws more than its MCC is proven', 'R7', on('d'), 'restart', outcome('judged', 'above-mcc', 'outcome')),
+  page('a pole that is not closed condemns a contactor', 'R7', on('d'), 'restart', outcome('drop', 'open', 'pole')),
+  page('a contactor is out within five minutes', 'R7', on('d'), 'restart', outcome('since', 'wait', 'not-in')),
   page('a fan motor is condemned without volts', 'R7', on('c'), 'still-after', outcome('fed', 'none', 'cleared')),
   page('seized on sagging volts', 'R7', on('d'), 'still-after', outcome('held', 'between', 'dead-good')),
+  page('seized without amps', 'R7', on('d'), 'still-after', outcome('drew', 'not-running', 'evened')),
+  page('bearings by a blade that rubs', 'R7', on('b'), 'motors', option('spin', 'no', 'bearings')),
+  page('a motor is grounded by its leads', 'R7', on('d'), 'ground', outcome('past', 'none-found', 'whose')),
+  page(
+    'terminals are condemned on one reading',
+    'R7',
+    on('b'),
+    'compressor-terminals',
+    outcome('judged', 'all-open', 'open'),
+  ),
+  page(
+    'a thermostat is blamed beside a float that nobody read',
+    'R7',
+    on('a'),
+    'indoor-source',
+    outcome('path', 'ask-float', 'thermostat'),
+  ),
+  page('half the volts condemn a fan motor', 'R7', on('c'), 'still-after', outcome('fed', 'between', 'cleared')),
+  page(
+    'an electronic fan is condemned on volts',
+    'R7',
+    on('b', 'ecm'),
+    'still-after',
+    outcome('fan-kind', 'ecm', 'feed'),
+  ),
+  page(
+    'a hot shell condemns the overload outside it',
+    'R7',
+    on('d', 'refrigeration'),
+    'dead-block',
+    step('shell', (s) => ({ ...(s as AskStep), to: { ...(s as AskStep).to, hot: 'overload-outside' } }) as Step),
+  ),
+  page('none seen where one is needed counts as none', 'R1', MAKE_DEAD, 'make-dead', (makeDead) =>
+    outcome('seen', 'unseen', 'proving')(outcome('capacitors', 'unseen', '!proved')(makeDead)),
+  ),
   page(
     'the terminals are read hot',
     'R7',

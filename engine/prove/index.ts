@@ -4,7 +4,8 @@ import type { Place } from '../flatten.ts';
 import type { Manual } from '../vocabulary.ts';
 import { type Subject, sound } from './bench.ts';
 import { BROKEN, type Variant } from './broken.ts';
-import { type Breach, BUS, MAKE_DEAD, PAGES, walk } from './walk.ts';
+import { BUS, MAKE_DEAD, PAGES } from './scope.ts';
+import { type Breach, type Walked, walk } from './walk.ts';
 import { waysOf } from './ways.ts';
 import { bypasses } from './wording.ts';
 
@@ -22,30 +23,46 @@ export interface Proof {
   readonly untried: readonly string[];
 }
 
-export function prove(manual: Manual, may: Subject['may']): Proof {
-  const machine = compile(manual);
-  const subject = sound(machine, may);
-  const dead = walk(subject, MAKE_DEAD);
-  const bus = manual.isolations?.inverter ? walk(subject, BUS) : null;
-  const pages = walk(subject, PAGES);
-  const reached = new Set(
-    [...dead.places, ...(bus?.places ?? []), ...pages.places].flatMap(
-      (id) => stepOf(machine.plan.places.get(id)) ?? [],
-    ),
-  );
-  const asked = [...machine.plan.places.values()].filter((p) => 'parts' in p.step || p.step.verb === 'approval');
-  const ways = waysOf(
-    machine.plan,
-    new Set([...dead.ways, ...(bus?.ways ?? []), ...pages.ways]),
-    (place) => stepOf(place) ?? '',
-  );
+const isUsual = (unit: string): boolean => unit === 'psc';
+/** The walks of which a proof is made up, the longest first: each may be gone by a process of its own. */
+const WALKS = {
+  usual: {
+    name: 'the pages of a unit with a run capacitor, isolation as one step',
+    scope: { ...PAGES, units: isUsual },
+  },
+  dead: { name: 'make-dead, in full', scope: MAKE_DEAD },
+  others: {
+    name: 'the pages of every other unit, isolation as one step',
+    scope: { ...PAGES, units: (unit: string) => !isUsual(unit) },
+  },
+  bus: { name: 'an inverter’s make-dead, from its wait on', scope: BUS },
+} as const;
+export type WalkName = keyof typeof WALKS;
+export const walksOf = ({ isolations }: Manual): readonly WalkName[] =>
+  isolations?.inverter ? ['usual', 'dead', 'others', 'bus'] : ['usual', 'dead', 'others'];
+
+/** One of the walks, as plain data. */
+export interface Gone extends Omit<Walked, 'places' | 'ways'> {
+  readonly walk: WalkName;
+  readonly places: readonly string[];
+  readonly ways: readonly string[];
+}
+export function goOver(manual: Manual, may: Subject['may'], name: WalkName): Gone {
+  const walked = walk(sound(compile(manual), may), WALKS[name].scope);
+  return { ...walked, walk: name, places: [...walked.places], ways: [...walked.ways] };
+}
+
+/** What all the walks of a manual say together. */
+export function together(manual: Manual, gone: readonly Gone[]): Proof {
+  const { plan } = compile(manual);
+  const reached = new Set(gone.flatMap(({ places }) => places).flatMap((id) => stepOf(plan.places.get(id)) ?? []));
+  const asked = [...plan.places.values()].filter((p) => 'parts' in p.step || p.step.verb === 'approval');
+  const ways = waysOf(plan, new Set(gone.flatMap((one) => one.ways)), (place) => stepOf(place) ?? '');
   return {
-    walks: [
-      { name: 'make-dead, in full', states: dead.states, edges: dead.edges },
-      ...(bus ? [{ name: 'an inverter’s make-dead, from its wait on', states: bus.states, edges: bus.edges }] : []),
-      { name: 'the pages, isolation as one step', states: pages.states, edges: pages.edges },
-    ],
-    breaches: [...dead.breaches, ...(bus?.breaches ?? []), ...pages.breaches, ...bypasses(machine.plan)],
+    walks: walksOf(manual).flatMap((name) =>
+      gone.filter((one) => one.walk === name).map(({ states, edges }) => ({ name: WALKS[name].name, states, edges })),
+    ),
+    breaches: [...gone.flatMap(({ breaches }) => breaches), ...bypasses(plan)],
     unreached: [...new Set(asked.map((p) => stepOf(p) ?? ''))].filter((s) => !reached.has(s)),
     ways: ways.count,
     untried: ways.untried,

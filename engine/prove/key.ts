@@ -4,17 +4,22 @@ import { jobName, type Place, type Plan } from '../flatten.ts';
 import { motors } from '../judgements/motors.ts';
 import { showsOneSection } from '../judgements/read.ts';
 import { isSought, judged } from '../known.ts';
-import { ASSUMED_METER, DEFAULT_SETTINGS } from '../memory.ts';
+import { ASSUMED_METER, DEFAULT_SETTINGS, type Memory } from '../memory.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
 import type { Parts, Value } from '../schema.ts';
 import type { State } from './bench.ts';
-import { CABINETS, type Evidence, isDead, isOne, type Watched } from './evidence.ts';
+import { CABINETS, type Evidence, isDead, isOne, type Watched } from './rules/evidence.ts';
 
 export interface Node {
   readonly state: State;
   readonly evidence: Watched;
-  readonly history: readonly string[];
+  readonly history: Told | null;
+}
+/** A turn and those before it. What nobody will read is not put into words. */
+export interface Told {
+  readonly before: Told | null;
+  readonly line: () => string;
 }
 export const isProved = (s: Standing): boolean => Object.values(memoryOf(s).isolations).some((i) => i.proved !== null);
 
@@ -28,7 +33,11 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
   const { standing } = state;
   const [plan, memory] = [planOf(standing), memoryOf(standing)];
   const here = placeIdOf(standing);
-  const { passed } = route(plan, { ...memory, alarm: null, hazard: null, stop: null, handover: null });
+  const halted = memory.alarm ?? memory.hazard ?? memory.stop ?? memory.handover;
+  const { passed } = route(
+    plan,
+    halted === null ? memory : { ...memory, alarm: null, hazard: null, stop: null, handover: null },
+  );
   const at = plan.places.get(here);
   // Gates that are still known have been passed as well: where make-dead leads back to is told by what came before them.
   const last = composed ? passed.findLast((p) => !p.gate) : passed.at(-1);
@@ -47,6 +56,7 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
       !p.gate && order < judgedAt(plan, p) ? choicesOf(p, memory.facts[p.id]?.body.parts) : [],
     ),
   );
+  trail.push(...unjudged(plan, onPage, memory));
   const ahead = sortedAhead(plan, at, passed);
   const wires = onPage.some((p) => p.name === 'wires' && p.page.endsWith('readings'));
   const linesLeft = 3 * (1 + memory.triesOpened) - memory.failed.length;
@@ -58,9 +68,10 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
   const read = readAhead(plan, at, passed);
   const job = Object.entries(kept).flatMap(([k, f]) =>
     f && !isWords(f.value) && (!composed || read.has(k) || k === 'class')
-      ? [`${k} ${pointed(plan, at, passed, k, f.value) ?? valueKey(f.value)}`]
+      ? [`${k} ${pointed(plan, at, passed, k, f.value) ?? counted(page, k, f.value) ?? valueKey(f.value)}`]
       : [],
   );
+  job.sort();
   if (planOf(standing).endings.includes(here)) return JSON.stringify([here]);
   const { outdoor } = evidence;
   const classes = [kindOf(outdoor.unitClass), evidence.indoor.unitClass, isHolding(evidence), outdoor.wound];
@@ -109,6 +120,17 @@ const choicesOf = (place: Place, parts: Parts | undefined): string[] => {
   const chosen = Object.values(parts ?? {}).flatMap((v) => (v.kind === 'choice' ? v.chosen : []));
   return chosen.length > 0 ? [`${place.id} ${chosen.join('+')}`] : [];
 };
+/** A line of this page that no judge has read yet: until one does, what it reads tells two states apart. */
+function unjudged(plan: Plan, onPage: readonly Place[], { facts }: Memory): string[] {
+  const read = new Set(onPage.flatMap(({ step, refs }) => (step.verb === 'judge' ? Object.values(refs).flat() : [])));
+  return onPage.flatMap((p) => {
+    if (p.gate || read.has(p.id) || judgedAt(plan, p) === 0) return [];
+    const figures = Object.entries(facts[p.id]?.body.parts ?? {}).flatMap(([k, v]) =>
+      v.kind === 'figure' || v.kind === 'over' ? [`${k} ${v.kind === 'over' ? 'OL' : v.value}`] : [],
+    );
+    return figures.length > 0 ? [`${p.id} ${figures.join(' ')}`] : [];
+  });
+}
 function monitored(e: Evidence, here: string): unknown[] {
   if (!e.means) return [e.fit, e.again, e.holder === null, kindOf(e.unitClass)];
   const between = here.endsWith('bridge') ? e.between : [];
@@ -164,6 +186,10 @@ function readAhead(plan: Plan, at: Place | undefined, passed: readonly Place[]):
   known.set(key, names);
   return names;
 }
+/** How many tabs a terminal has is looked at on the page that counts them; after it, that they were counted. */
+const counted = (page: string, name: string, { kind }: Value): string | null =>
+  /(^|:)tabs~\d+$/.test(name) && !page.includes('/terminals/') ? kind : null;
+
 /**
  * Where only the judge of which motors were measured still reads what was seen, that it points at one of them is all that
  * tells two states apart. Null where something else reads it as well.

@@ -1,7 +1,7 @@
 /** What is proved, as the README shows it. `tests/prove/proof.test.ts` holds both together. */
 import { BROKEN } from './broken.ts';
 import type { Proof } from './index.ts';
-import type { Rule } from './walk.ts';
+import type { Rule } from './rules/rules.ts';
 
 const WORDS: Readonly<Record<Exclude<Rule, 'opinion'>, string>> = {
   R1: 'hands inside only when dead: means, lock, both provings, every pair, every residual',

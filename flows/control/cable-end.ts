@@ -12,7 +12,7 @@ import {
 } from '../../engine/vocabulary.ts';
 import { CABLE_END, PAIR_INDOORS } from '../examples/cable.ts';
 import { LIMITS } from '../limits.ts';
-import { DELAY } from './words.ts';
+import { changed, DELAY, delayOver } from './words.ts';
 
 /** The indoor end of a spare conductor: hands in the indoor unit again. */
 const pairIndoors = flow({
@@ -110,24 +110,10 @@ export const cableEnd = flow({
       say: 'Give the call for cooling and leave it. When was it last changed?',
       why: 'Before the delay is over, 0 V says nothing.',
       source: [DELAY],
-      options: {
-        now: { label: 'Changed just now', words: ['just now', 'now', 'changed now'], to: 'wait' },
-        earlier: {
-          label: 'Left alone for five minutes or more',
-          words: ['over 5 minutes', 'more than 5', '5 minutes ago', 'long ago', 'unchanged', 'left alone'],
-          to: 'arrives',
-        },
-      },
+      options: changed('wait', 'arrives'),
       cant: 'wait',
     }),
-    wait: confirm({
-      say: 'Wait until five minutes are over since the call was changed. Leave the call alone.',
-      source: [DELAY],
-      yes: 'The five minutes are over',
-      words: ['waited', 'over', '5 minutes', 'five minutes', 'done waiting'],
-      unsure: 'arrives',
-      next: 'arrives',
-    }),
+    wait: delayOver('arrives'),
     arrives: measure({
       say: 'Y to C at the outdoor strip, the call there.',
       body: ['Probes only, tools out of the contactor: it may pull in.'],

@@ -1,15 +1,27 @@
-import { choose, confirm, flow, include, judge, measure, probes, verdict, volts } from '../../engine/vocabulary.ts';
+import {
+  act,
+  choose,
+  confirm,
+  flow,
+  include,
+  judge,
+  measure,
+  probes,
+  verdict,
+  volts,
+} from '../../engine/vocabulary.ts';
 import { CHATTER } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
 import { contactorDead } from './contactor-dead.ts';
-import { CONTROL_LIVE, PULL_IN, PULLS, stillDead } from './words.ts';
+import { notApart } from './printed-coil.ts';
+import { acrossSwitches, CONTROL_LIVE, HOPS, PULL_IN, PULLS, SWITCH_DROPS, stillDead } from './words.ts';
 
 /** The contactor buzzes or chatters: off first, then the volts at its coil while it pulls in. */
 export const chatter = flow({
   id: 'chatter',
   version: 1,
   title: 'Contactor chatters',
-  exits: ['replace', 'dead-tests', 'indoor', 'raised'],
+  exits: ['replace', 'dead-tests', 'indoor', 'left', 'raised'],
   examples: CHATTER,
   steps: {
     blinks: choose({
@@ -51,10 +63,11 @@ export const chatter = flow({
         other: {
           label: 'Line voltage, package unit, or not sure',
           words: ['120', '240', 'package', 'not sure', 'line voltage'],
-          to: '!dead-tests',
+          to: 'own',
         },
       },
     }),
+    own: notApart('coil', '!dead-tests'),
     'pull-24': measure({
       say: 'Give the call. The lowest volts at the coil while it should pull in; R to C beside it where R is there.',
       body: ['A meter that keeps the lowest reading, or watch the needle’s bottom.'],
@@ -93,7 +106,7 @@ export const chatter = flow({
         good: '!dead-tests',
         'not-in': 'contactor',
         low: '!indoor',
-        drop: 'dropped',
+        drop: 'across-24',
         source: '!indoor',
         high: 'not-read',
         absent: '!indoor',
@@ -102,28 +115,80 @@ export const chatter = flow({
       },
     }),
     contactor: include(contactorDead, { exits: { replace: '!replace', raised: '!raised' }, needs: {} }),
+    'across-24': measure({
+      say: 'The source holds and the coil gets too little. Volts across each switch in turn, the call there.',
+      body: ['Delay, low pressure, high pressure, discharge thermostat. Leave out with _ what the unit hasn’t.'],
+      callouts: [{ level: 'danger', text: 'No safety is bridged to make it run.' }, CONTROL_LIVE],
+      why: 'A closed switch shows next to nothing across it. The one that shows volts takes them from the coil.',
+      source: [HOPS],
+      picture: probes('V AC', ['Switch, call side', 'Switch, coil side', 'closed: under 0.5 V']),
+      circuit: 'control',
+      fields: { ...acrossSwitches(), l1l2: stillDead() },
+      cant: 'not-read',
+      next: 'taken',
+    }),
+    taken: judge('hop', {
+      of: { readings: 'pull-24', across: 'across-24', waited: null },
+      limits: LIMITS.hop,
+      then: {
+        through: 'not-read',
+        delay: 'not-read',
+        lp: 'not-read',
+        hp: 'not-read',
+        discharge: 'not-read',
+        wire: 'mended',
+        drop: 'dropped',
+        joint: 'mended',
+        nothing: 'not-read',
+        low: 'not-read',
+        wait: 'not-read',
+        contradicts: 'not-read',
+        undecided: 'not-read',
+      },
+    }),
     dropped: verdict({
       verdict: 'coil-volts-dropped',
-      title: 'The source holds, and the coil gets too little: a wire or a switch drops it',
-      says: ['R to C is right under the same load, and the coil is under 20.4 V.'],
-      next: ['Across each switch and joint with the call there: the one above 0.5 V is it.', 'A senior confirms.'],
-      who: 'senior',
-      judged: ['judged'],
-      evidence: ['pull-24', 'pulled'],
-      raises: 'verdict',
-      then: '!raised',
+      title: 'The source holds, and a switch takes the coil’s volts',
+      says: ['R to C is right under the same load, the coil is under 20.4 V, and the switch above 0.5 V takes them.'],
+      next: SWITCH_DROPS,
+      who: 'junior',
+      judged: ['judged', 'taken'],
+      evidence: ['pull-24', 'pulled', 'across-24'],
+      then: '!left',
+    }),
+    mended: act('rewire', {
+      say: 'Every switch is closed: find and mend the joint or wire that drops it.',
+      body: ['Call off. Splices, rubbed places, loose push-ons, the strip’s screws. Then tug each.'],
+      why: 'The source holds, the switches are closed, and the coil is short of volts: a joint is what is left.',
+      yes: 'Found and mended',
+      words: ['mended', 'fixed', 'found it', 'tightened', 'repaired'],
+      cant: { label: 'Not found', words: ['not found', 'cant find it'], to: 'not-read' },
+      next: 'joint',
+    }),
+    joint: verdict({
+      verdict: 'control-joint-mended',
+      title: 'A joint of the control circuit dropped the coil’s volts: mended',
+      says: ['R to C right under the same load, every switch closed, the coil under 20.4 V.'],
+      next: [
+        'Contacts that chattered are looked at: the dead tests come next.',
+        'Not proven until it pulls in clean and the restart numbers are in.',
+      ],
+      who: 'junior',
+      judged: ['judged', 'taken'],
+      evidence: ['pull-24', 'pulled', 'across-24', 'mended'],
+      then: '!dead-tests',
     }),
     'not-read': verdict({
       verdict: 'chatter-undecided',
       title: 'Why it chatters is undecided',
-      says: ['The lowest volts at the coil are missing or make no sense.'],
+      says: ['The lowest volts at the coil are missing or make no sense, or what takes them was not found.'],
       next: [
-        'A meter that keeps the lowest reading would decide it.',
+        'A meter that keeps the lowest reading, and the volts across each switch, would decide it.',
         'Leave it off: chatter welds contacts. A senior sees this call.',
       ],
       who: 'senior',
-      judged: ['judged'],
-      evidence: ['pull-24', 'pulled'],
+      judged: ['judged', 'taken'],
+      evidence: ['pull-24', 'pulled', 'across-24'],
       raises: 'verdict',
       then: '!raised',
     }),

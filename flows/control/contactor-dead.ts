@@ -35,7 +35,7 @@ export const contactorDead = flow({
       next: 'judged',
     }),
     judged: judge('contactor', {
-      of: { readings: 'line', released: null, rated: null },
+      of: { readings: 'line', released: null, rated: '@coil-volts' },
       limits: LIMITS.contactor,
       then: {
         good: 'jammed',

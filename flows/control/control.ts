@@ -1,29 +1,30 @@
-import {
-  act,
-  choose,
-  confirm,
-  flow,
-  include,
-  judge,
-  measure,
-  probes,
-  verdict,
-  volts,
-} from '../../engine/vocabulary.ts';
+import { choose, confirm, flow, include, judge, measure, probes, verdict, volts } from '../../engine/vocabulary.ts';
 import { CONTROL } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
 import { contactorDead } from './contactor-dead.ts';
-import { CONTROL_LIVE, DELAY, HOPS, PULL_IN, PULLS, stillDead } from './words.ts';
+import { openSwitches } from './switches.ts';
+import {
+  acrossSwitches,
+  CONTROL_LIVE,
+  changed,
+  DELAY,
+  delayOver,
+  HOPS,
+  PULL_IN,
+  PULLS,
+  SWITCH_DROPS,
+  stillDead,
+} from './words.ts';
 
 /** Verdicts of the control circuit after which there is something to prove at a restart. */
-export const CONTROL_SETTLED = ['high-pressure-open', 'control-wire-open'] as const;
+export const CONTROL_SETTLED = ['high-pressure-open', 'control-wire-open', 'control-joint-mended'] as const;
 
 /** The call on its way to the contactor: line locked, control live. One try; a delay that still runs asks for another. */
 export const control = flow({
   id: 'control',
   version: 1,
   title: 'Control circuit',
-  exits: ['replace', 'dead-tests', 'settled', 'indoor', 'chatter', 'raised', 'again'],
+  exits: ['replace', 'dead-tests', 'settled', 'indoor', 'chatter', 'left', 'raised', 'again'],
   examples: CONTROL,
   steps: {
     call: choose({
@@ -31,20 +32,16 @@ export const control = flow({
       body: ['COOL, 5 °F below the room, by you or by somebody at the thermostat.'],
       why: 'A delay keeps the contactor out for minutes after each change. Before it is over, 0 V says nothing.',
       source: [DELAY],
-      options: {
-        now: { label: 'Changed just now', words: ['just now', 'now', 'changed now'], to: 'strip-24' },
-        earlier: {
-          label: 'Left alone for five minutes or more',
-          words: ['over 5 minutes', 'more than 5', '5 minutes ago', 'long ago', 'unchanged', 'left alone'],
-          to: 'strip-24',
-        },
-      },
+      options: changed('strip-24', 'strip-24'),
       // Not said is not long ago: what reads 0 V then waits out the delay.
       cant: 'strip-24',
     }),
     'strip-24': measure({
       say: 'Volts with the call there: Y to C at the outdoor strip, and across the contactor’s coil.',
-      body: ['The lowest at the coil while it should pull in. Nothing there: 0.'],
+      body: [
+        'Within five minutes of a change of call 0 V says nothing: a delay may still run. Wait it out, then read.',
+        'The lowest at the coil while it should pull in. Nothing at the strip: 0 at the coil too.',
+      ],
       callouts: [CONTROL_LIVE],
       why: 'Where the volts stop, there is the open place. 24 to 28 V is usual, 20.4 V the least.',
       source: [PULL_IN],
@@ -73,7 +70,8 @@ export const control = flow({
         hp: 'timed',
         discharge: 'timed',
         wire: 'timed',
-        drop: 'dropped',
+        drop: 'timed',
+        joint: 'timed',
         nothing: 'elapsed',
         low: '!indoor',
         wait: 'elapsed',
@@ -111,10 +109,7 @@ export const control = flow({
       picture: probes('V AC', ['Switch, call side', 'Switch, coil side', 'closed: under 0.5 V; open: about 24 V']),
       circuit: 'control',
       fields: {
-        delay: volts('Across the delay', { over: false, optional: true, words: ['timer'] }),
-        lp: volts('Across the low-pressure switch', { over: false, optional: true, words: ['low pressure', 'lps'] }),
-        hp: volts('Across the high-pressure switch', { over: false, optional: true, words: ['high pressure', 'hps'] }),
-        discharge: volts('Across the discharge thermostat', { over: false, optional: true, words: ['dtc'] }),
+        ...acrossSwitches(),
         l1l2: stillDead(),
       },
       cant: 'not-read',
@@ -131,6 +126,7 @@ export const control = flow({
         discharge: 'discharge-hot',
         wire: 'wire',
         drop: 'dropped',
+        joint: 'wire',
         nothing: 'not-read',
         low: '!indoor',
         wait: 'delay-over',
@@ -143,108 +139,7 @@ export const control = flow({
       limits: LIMITS.delay,
       then: { over: 'delay-open', wait: 'waited', undecided: 'waited' },
     }),
-    'high-pressure': choose({
-      say: 'The high-pressure switch is open. What do you see at the outdoor coil and fan?',
-      body: ['Cottonwood, grass, hair; bushes in the way; does the fan turn when it runs?'],
-      why: 'It opened because the head was high. The switch has done its work.',
-      options: {
-        matted: {
-          label: 'Coil dirty or blocked',
-          words: ['coil matted', 'matted', 'dirty', 'dirty coil', 'cottonwood', 'coil matted, cottonwood', 'plugged'],
-          to: 'cleaned',
-        },
-        fan: { label: 'Fan still, slow or stiff', words: ['fan still', 'fan slow', 'fan stiff'], to: 'fan-first' },
-        clear: { label: 'Coil clean, fan looks fine', words: ['clean', 'coil clean', 'nothing'], to: 'unexplained' },
-      },
-      cant: 'not-seen',
-    }),
-    cleaned: act('part out', {
-      say: 'Clean the coil, power still locked. Then reset the switch once.',
-      body: ['Rinse from inside out where the maker allows it. Water stays off the electrics.'],
-      why: 'A clean coil that trips again is another cause: certified.',
-      yes: 'Coil clean, reset once',
-      words: ['clean', 'cleaned', 'coil cleaned', 'cleaned and reset', 'reset', 'reset once'],
-      cant: { label: 'Not possible today', words: ['not today', 'cant clean it'], to: 'unexplained' },
-      next: 'head-high',
-    }),
-    'head-high': verdict({
-      verdict: 'high-pressure-open',
-      title: 'The high-pressure switch tripped on a dirty coil: cleaned, reset once',
-      says: [
-        'The call reaches it, the volts stand across it. The switch is not bad.',
-        'Heat also kills the fan’s section: the dead tests come next.',
-      ],
-      next: [
-        'Watch it for 20 minutes.',
-        'It trips again on a clean coil: a certified person.',
-        'Tell the customer to keep the coil clear.',
-      ],
-      who: 'junior',
-      judged: ['open'],
-      evidence: ['strip-24', 'across-24', 'high-pressure', 'cleaned'],
-      then: '!dead-tests',
-    }),
-    'fan-first': verdict({
-      verdict: 'high-pressure-fan',
-      title: 'The high-pressure switch tripped behind a weak fan: the dead tests find why',
-      says: ['The switch is not bad: without air the head rises until it opens.'],
-      next: ['Reset it once, after the fan is put right.'],
-      who: 'junior',
-      judged: ['open'],
-      evidence: ['strip-24', 'across-24', 'high-pressure'],
-      then: '!dead-tests',
-    }),
-    'not-seen': verdict({
-      verdict: 'high-pressure-not-looked-into',
-      title: 'The high-pressure switch is open, and why is undecided',
-      says: ['Coil and fan were not seen. The switch has done its work and is not bad.'],
-      next: [
-        'Leave it off: not reset, never bridged.',
-        'A look at the coil and the fan, turned by hand with the power locked, would decide it; clean and free: certified.',
-        'A senior sees this call.',
-      ],
-      who: 'senior',
-      judged: ['open'],
-      evidence: ['strip-24', 'across-24', 'high-pressure'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
-    unexplained: verdict({
-      verdict: 'high-pressure-unexplained',
-      title: 'The high-pressure switch is open, and air doesn’t explain it',
-      says: ['Overcharge, air in the circuit or a restriction: only a certified person finds out.'],
-      next: [
-        'Leave it off. It is not reset twice and never bridged.',
-        'Tell the customer that a certified person comes.',
-      ],
-      who: 'certified',
-      judged: ['open'],
-      evidence: ['strip-24', 'across-24', 'high-pressure'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
-    'low-pressure': verdict({
-      verdict: 'low-pressure-open',
-      title: 'The low-pressure switch is open: charge, cold or airflow',
-      says: ['The call reaches it and stops there. The switch is bad only if it stays open at normal pressure.'],
-      next: ['Filter, coil and ice first.', 'A certified person reads the circuit. Leave it off until then.'],
-      who: 'certified',
-      judged: ['open'],
-      evidence: ['strip-24', 'across-24'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
-    'discharge-hot': verdict({
-      verdict: 'discharge-thermostat-open',
-      title: 'The discharge thermostat is open: the compressor ran too hot',
-      says: ['It closes again when it has cooled. Why it got hot is the question: air, charge, volts.'],
-      next: ['Let it cool. A certified person reads the circuit.'],
-      who: 'certified',
-      judged: ['open'],
-      evidence: ['strip-24', 'across-24'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
+    ...openSwitches(['open'], ['strip-24', 'across-24']),
     'delay-open': verdict({
       verdict: 'delay-stays-open',
       title: 'The delay stays open past its time',
@@ -255,25 +150,6 @@ export const control = flow({
       evidence: ['call', 'across-24'],
       raises: 'verdict',
       then: '!raised',
-    }),
-    wire: act('rewire', {
-      say: 'Every switch is closed and the coil has no volts: find and mend the wire between them.',
-      body: ['Call off. Splices, rubbed places, loose push-ons. Then tug each.'],
-      why: '24 V before it and 0 after: what lies between is open.',
-      yes: 'Found and mended',
-      words: ['mended', 'fixed', 'found it', 'wire fixed', 'repaired'],
-      cant: { label: 'Not found', words: ['not found', 'cant find it'], to: 'not-read' },
-      next: 'wire-open',
-    }),
-    'wire-open': verdict({
-      verdict: 'control-wire-open',
-      title: 'A wire of the control circuit was open: mended',
-      says: ['24 V at the strip, every switch closed, 0 V at the coil.'],
-      next: ['Route it away from edges and heat.', 'Not proven until the restart numbers are in.'],
-      who: 'junior',
-      judged: ['open'],
-      evidence: ['strip-24', 'across-24', 'wire'],
-      then: '!settled',
     }),
     pulled: confirm({
       say: 'Does the contactor pull in, clean and quiet?',
@@ -293,7 +169,7 @@ export const control = flow({
         good: '!dead-tests',
         'not-in': 'contactor',
         low: '!indoor',
-        drop: 'dropped',
+        drop: 'not-read',
         source: '!indoor',
         high: 'not-read',
         absent: 'not-read',
@@ -302,30 +178,21 @@ export const control = flow({
       },
     }),
     contactor: include(contactorDead, { exits: { replace: '!replace', raised: '!raised' }, needs: {} }),
-    waited: confirm({
-      say: 'Wait until five minutes are over since the call was changed. Leave the call alone.',
+    waited: delayOver('!again', {
       body: ['Then the volts are read again.'],
       why: 'No 0 V verdict within five minutes of a change of call.',
-      source: [DELAY],
-      yes: 'The five minutes are over',
-      words: ['waited', 'over', '5 minutes', 'five minutes', 'done waiting'],
-      // The record's own times decide whether they are.
-      unsure: '!again',
-      next: '!again',
     }),
     dropped: verdict({
       verdict: 'control-volts-dropped',
-      title: 'A switch or a joint drops the control volts',
-      says: ['More than 0.5 V is lost between the strip and the coil while the call is there.'],
-      next: [
-        'Read across each switch and joint: the one above 0.5 V is it.',
-        'A senior confirms before a safety is replaced.',
+      title: 'A switch drops the control volts: the coil has too few to pull in',
+      says: [
+        'Under 20.4 V at the coil with the call there, and the switch above 0.5 V takes them. It should be closed.',
       ],
-      who: 'senior',
+      next: SWITCH_DROPS,
+      who: 'junior',
       judged: ['hop', 'open'],
-      evidence: ['strip-24', 'across-24'],
-      raises: 'verdict',
-      then: '!raised',
+      evidence: ['call', 'strip-24', 'across-24'],
+      then: '!left',
     }),
     'not-read': verdict({
       verdict: 'control-undecided',

@@ -18,8 +18,9 @@ import { BUS_HOLDS, drives, rested } from '../blower-drive.ts';
 import { INDOOR_SOURCE } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
 import { cableEnd } from './cable-end.ts';
+import { FLOAT_STEPS } from './float.ts';
 import { shortOutdoors } from './short-outdoors.ts';
-import { DELAY } from './words.ts';
+import { changed, DELAY, delayOver } from './words.ts';
 
 /** Verdicts of the 24 V source after which there is something to prove at a restart. */
 export const SOURCE_SETTLED = [
@@ -141,25 +142,10 @@ export const indoorSource = flow({
       body: ['Thermostat blank: as long as it has been left alone.'],
       why: 'A delay takes the call away for minutes after each change. Before it is over, 0 V says nothing.',
       source: [DELAY],
-      options: {
-        now: { label: 'Changed just now', words: ['just now', 'now', 'changed now'], to: 'wait' },
-        earlier: {
-          label: 'Left alone for five minutes or more',
-          words: ['over 5 minutes', 'more than 5', '5 minutes ago', 'long ago', 'unchanged', 'left alone'],
-          to: 'board',
-        },
-      },
+      options: changed('wait', 'board'),
       cant: 'wait',
     }),
-    wait: confirm({
-      say: 'Wait until five minutes are over since the call was changed. Leave the call alone.',
-      source: [DELAY],
-      yes: 'The five minutes are over',
-      words: ['waited', 'over', '5 minutes', 'five minutes', 'done waiting'],
-      // Whether they were is judged by the record's times.
-      unsure: 'board',
-      next: 'board',
-    }),
+    wait: delayOver('board'),
     board: measure({
       say: 'At the indoor board, the call there: R to C, Y to C; primary and across the float where you can.',
       body: ['R to C while the blower runs. Thermostat blank: leave the call, read all the same.'],
@@ -227,9 +213,29 @@ export const indoorSource = flow({
       then: '!raised',
     }),
     path: judge('call-path', {
-      of: { readings: 'board' },
+      of: { readings: 'board', across: null },
       limits: LIMITS.callPath,
-      then: { cable: 'leaves', float: 'float-open', thermostat: 'thermostat', undecided: 'not-read' },
+      then: {
+        cable: 'leaves',
+        float: 'float-open',
+        'ask-float': 'has-float',
+        thermostat: 'thermostat',
+        undecided: 'not-read',
+      },
+    }),
+    ...FLOAT_STEPS,
+    'float-unread': verdict({
+      verdict: 'call-held-undecided',
+      title: 'No call at the board, and the float switch was not read: undecided',
+      says: [
+        'R to C is right, Y to C is nothing. An open float and a thermostat that gives no call read the same here.',
+      ],
+      next: ['Volts across the float, the call there, would decide it. It is never bridged.', LEFT_TO_SENIOR],
+      who: 'senior',
+      judged: ['source', 'path', 'path-again'],
+      evidence: ['board', 'has-float', 'across-float'],
+      raises: 'verdict',
+      then: '!raised',
     }),
     'float-open': verdict({
       verdict: 'float-switch-open',
@@ -237,11 +243,31 @@ export const indoorSource = flow({
       says: ['24 V stand across it: it holds the call back because the pan fills.'],
       next: ['It is never bridged. Clear the drain.'],
       who: 'junior',
-      judged: ['elapsed', 'path'],
-      evidence: ['call', 'board'],
+      judged: ['elapsed', 'path', 'path-again'],
+      evidence: ['call', 'board', 'across-float'],
       then: '!water',
     }),
-    leaves: found({ among: { absent: { verdicts: [ABSENT], to: 'cable-drive' } }, none: 'not-followed' }),
+    leaves: found({
+      among: {
+        absent: { verdicts: [ABSENT], to: 'cable-drive' },
+        // The call to cool is there, the fan's was not.
+        fan: { verdicts: ['no-fan-call'], to: 'fan-wire' },
+      },
+      none: 'not-followed',
+    }),
+    'fan-wire': verdict({
+      verdict: 'fan-call-not-given',
+      title: 'The call to cool is there, the fan’s is not: the thermostat or its G wire',
+      says: ['R to C and Y to C are right at the board, and G to C read nothing with the fan at ON.'],
+      next: [
+        '24 V R to G at the thermostat’s base: the thermostat is open. None there: its cable.',
+        'Both units stay off. Tell the customer it is a thermostat or its wire, not the blower.',
+      ],
+      who: 'junior',
+      judged: ['source', 'elapsed', 'path'],
+      evidence: ['board'],
+      then: '!left',
+    }),
     'not-followed': verdict({
       verdict: 'call-not-read-outdoors',
       title: 'The call leaves the board, and whether it arrives outdoors is not known',
@@ -259,6 +285,8 @@ export const indoorSource = flow({
     'cable-drive': choose({
       say: 'The call leaves the board and doesn’t arrive outdoors. Next its cable, dead. What drives the blower here?',
       callouts: [BUS_HOLDS],
+      as: 'cabinet:drive',
+      anew: true,
       options: drives('cable', 'cable-rested', 'cable-open'),
     }),
     'cable-rested': rested('cable', 'cable-open'),
@@ -313,8 +341,8 @@ export const indoorSource = flow({
         'Tell the customer it is a thermostat or its wire, not the unit.',
       ],
       who: 'junior',
-      judged: ['source', 'elapsed', 'path'],
-      evidence: ['call', 'board'],
+      judged: ['source', 'elapsed', 'path', 'path-again'],
+      evidence: ['call', 'board', 'has-float', 'across-float'],
       then: '!left',
     }),
     'no-primary': verdict({
@@ -393,6 +421,8 @@ export const indoorSource = flow({
     drive: choose({
       say: 'No 24 V. Next the board’s fuse and the transformer, dead. What drives the blower in this cabinet?',
       callouts: [BUS_HOLDS],
+      as: 'cabinet:drive',
+      anew: true,
       options: drives('dead-line', 'rested', 'not-read'),
     }),
     rested: rested('dead-line', 'not-read'),
@@ -415,7 +445,7 @@ export const indoorSource = flow({
     }),
     fuse: judge('fuses', {
       of: { readings: 'dead-line' },
-      limits: LIMITS.fuses,
+      limits: LIMITS.boardFuse,
       then: { good: 'secondary', blown: 'short', between: 'not-read', undecided: 'secondary' },
     }),
     short: judge('outward', {
@@ -450,12 +480,23 @@ export const indoorSource = flow({
       of: { readings: 'dead-line' },
       limits: LIMITS.outward,
       then: {
-        short: 'not-read',
+        short: 'short-first',
         coil: 'not-read',
         open: 'not-read',
         'secondary-open': 'fed',
         undecided: 'not-read',
       },
+    }),
+    'short-first': verdict({
+      verdict: 'control-short-behind-a-good-fuse',
+      title: 'The 24 V side is shorted outward: the short first',
+      says: ['Y to C outward reads under 4 Ω. Whatever else reads open, a new part would burn on that short.'],
+      next: ['A senior leads the search: cable, coil, then the transformer.', 'It stays off.'],
+      who: 'senior',
+      judged: ['source', 'fuse', 'secondary'],
+      evidence: ['board', 'dead-line'],
+      raises: 'verdict',
+      then: '!raised',
     }),
     // An open secondary is the transformer only where the primary had its volts and none came out.
     fed: judge('transformer', {

@@ -1,6 +1,19 @@
 import { choose, flow, verdict } from '../../engine/vocabulary.ts';
 import { PRINTED_COIL } from '../examples/control.ts';
 
+/** The coil has its volts from its own cabinet, or nobody knows: no test with the line locked. Its circuit is read live, later. */
+export const notApart = <const R extends string, const T extends string>(evidence: R, then: T) =>
+  verdict<T, R>({
+    verdict: 'control-not-apart',
+    title: 'The control circuit can’t be tested apart from the line',
+    says: ['Its volts come from the same cabinet or are line volts. The dead tests go first, the rest is live work.'],
+    next: ['After the dead tests, volts at the coil under the call: live work for qualified people.'],
+    who: 'junior',
+    judged: [],
+    evidence: [evidence],
+    then,
+  });
+
 /** Which circuit the contactor's coil is on: only 24 V from outside is tested with the line locked and the call there. */
 export const printedCoil = flow({
   id: 'printed-coil',
@@ -31,15 +44,6 @@ export const printedCoil = flow({
         unsure: { label: 'Not sure', words: ['dont know', 'don’t know', 'unsure', 'not sure'], to: 'own' },
       },
     }),
-    own: verdict({
-      verdict: 'control-not-apart',
-      title: 'The control circuit can’t be tested apart from the line',
-      says: ['Its volts come from the same cabinet or are line volts. The dead tests go first, the rest is live work.'],
-      next: ['After the dead tests, volts at the coil under the call are live work for qualified people.'],
-      who: 'junior',
-      judged: [],
-      evidence: ['coil'],
-      then: '!not-apart',
-    }),
+    own: notApart('coil', '!not-apart'),
   },
 });

@@ -16,6 +16,8 @@ export const yOff = flow({
       say: 'A call is there that the thermostat doesn’t give. Next the indoor board. What drives the blower there?',
       callouts: [BUS_HOLDS],
       why: 'Y comes off with that cabinet dead, under a lock of its own.',
+      as: 'cabinet:drive',
+      anew: true,
       options: drives('pulled', 'rested', 'open'),
     }),
     rested: rested('pulled', 'open'),

@@ -14,6 +14,8 @@ export const behindPanel = flow({
       say: 'Hands go into the indoor unit, so it is proved dead first. What drives the blower?',
       callouts: [BUS_HOLDS],
       why: 'A wheel that starts takes fingers.',
+      as: 'cabinet:drive',
+      anew: true,
       options: drives('wash', 'rested', '!not'),
     }),
     rested: rested('wash', '!not'),

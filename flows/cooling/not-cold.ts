@@ -224,7 +224,7 @@ export const notCold = flow({
       then: '!restart',
     }),
     outdoors: include(outdoors, {
-      exits: { restart: '!restart', raised: '!raised', left: '!left' },
+      exits: { restart: '!restart', block: '!block', raised: '!raised', left: '!left' },
       needs: {},
     }),
     'not-righted': verdict({

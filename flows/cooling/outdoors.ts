@@ -8,7 +8,7 @@ export const outdoors = flow({
   id: 'outdoors',
   version: 1,
   title: 'Condenser and line temperatures',
-  exits: ['restart', 'raised', 'left'],
+  exits: ['restart', 'block', 'raised', 'left'],
   examples: OUTDOORS,
   steps: {
     looked: form({
@@ -138,19 +138,15 @@ export const outdoors = flow({
     }),
     fan: verdict({
       verdict: 'condenser-fan-weak',
-      title: 'The outdoor fan moves too little air: over to a senior',
+      title: 'The outdoor fan moves too little air: its dead tests decide',
       says: [
         'A slow or reversed fan is a capacitor, a wiring or a motor question. By sight none of them is condemned.',
       ],
-      next: [
-        'Thermostat off, then the means. It stays off: high pressure follows.',
-        'Dead tests of fan section, spin and windings decide. The next round from “fan still” leads them.',
-      ],
-      who: 'senior',
+      next: ['Thermostat off, then the means: high pressure follows. Fan section, spin and windings next, dead.'],
+      who: 'junior',
       judged: ['condenser'],
       evidence: ['looked', 'wash', 'wash-first'],
-      raises: 'verdict',
-      then: '!raised',
+      then: '!block',
     }),
     circuit: include(circuit, { exits: { restart: '!restart', raised: '!raised', left: '!left' }, needs: {} }),
     'not-cleaned': verdict({

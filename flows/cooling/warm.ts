@@ -13,7 +13,7 @@ import {
   volts,
 } from '../../engine/vocabulary.ts';
 import { printedCoil } from '../control/printed-coil.ts';
-import { CONTROL_LIVE, stillDead } from '../control/words.ts';
+import { CONTROL_LIVE, changed, DELAY, delayOver, stillDead } from '../control/words.ts';
 import { WARM } from '../examples/cooling/warm.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -135,18 +135,21 @@ export const warm = flow({
       next: 'printed',
     }),
     // As on every page of the control circuit: only 24 V from outside is read beside a locked line.
-    printed: include(printedCoil, { exits: { apart: 'waited', 'not-apart': 'open' }, needs: {} }),
-    waited: confirm({
-      say: 'Call for cooling, line still locked. Five minutes since the call?',
+    printed: include(printedCoil, { exits: { apart: 'call', 'not-apart': 'open' }, needs: {} }),
+    call: choose({
+      say: 'Call for cooling, line still locked. When was the call last changed?',
       body: ['The outdoor unit stays dead. 24 V comes from the indoor unit; contactor and valve may click.'],
       callouts: [CONTROL_LIVE],
       why: 'Nothing decides within the delay after a change of call.',
-      source: ['Five minutes: common practice, no single source'],
-      yes: 'Five minutes have passed',
-      words: ['waited', 'passed', '5 minutes', 'five minutes'],
-      no: { label: 'Not with the line locked', words: ['not so', 'no 24', 'cant'], to: 'open' },
-      next: 'at-24',
+      source: [DELAY],
+      options: {
+        ...changed('waited', 'at-24'),
+        none: { label: 'Not with the line locked', words: ['not so', 'no 24', 'cant'], to: 'open' },
+      },
+      // Not said is not long ago.
+      cant: 'waited',
     }),
+    waited: delayOver('at-24'),
     'at-24': measure({
       say: 'Volts across the solenoid, line locked, calling for cooling.',
       body: ['Wired O: 20.4 V or more. Wired B: none. Tools out of the contactor.'],
@@ -161,9 +164,14 @@ export const warm = flow({
       next: 'command',
     }),
     command: judge('reversing-command', {
-      of: { wiring: 'wiring', readings: 'at-24', waited: 'waited' },
+      of: { wiring: 'wiring', readings: 'at-24', waited: null },
       limits: LIMITS.reversingCommand,
-      then: { right: 'closed', wrong: 'not-commanded', low: 'not-commanded', wait: 'open', undecided: 'open' },
+      then: { right: 'closed', wrong: 'not-commanded', low: 'not-commanded', wait: 'elapsed', undecided: 'open' },
+    }),
+    elapsed: judge('minutes-since', {
+      of: { since: 'call', reading: 'at-24', waited: null, before: null },
+      limits: LIMITS.delay,
+      then: { over: 'not-commanded', wait: 'open', undecided: 'open' },
     }),
     'not-commanded': verdict({
       verdict: 'reversing-not-commanded',
@@ -174,8 +182,8 @@ export const warm = flow({
         'Tell the customer: a control question, not the valve.',
       ],
       who: 'senior',
-      judged: ['ohms', 'command'],
-      evidence: ['wiring', 'set', 'coil', 'waited', 'at-24'],
+      judged: ['ohms', 'command', 'elapsed'],
+      evidence: ['wiring', 'set', 'coil', 'call', 'at-24'],
       raises: 'verdict',
       then: '!raised',
     }),
@@ -280,8 +288,8 @@ export const warm = flow({
         'It stays off. Tell the customer what is still open.',
       ],
       who: 'senior',
-      judged: ['ohms', 'command', 'valve'],
-      evidence: ['wiring', 'coil', 'at-24', 'lines'],
+      judged: ['ohms', 'command', 'elapsed', 'valve'],
+      evidence: ['wiring', 'coil', 'call', 'at-24', 'lines'],
       raises: 'verdict',
       then: '!raised',
     }),

@@ -47,12 +47,6 @@ export const DEAD_BLOCK: readonly Example[] = [
     then: ['fuses-contactor-ground-not-taken', 'capacitor-good', 'runs-nothing-found'],
     ends: 'done',
   },
-  {
-    title: 'No capacitor where one is expected',
-    lines: [...dead('d', 'clean, 0 caps').slice(0, -1), 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol'],
-    then: ['no-capacitor'],
-    ends: 'raised',
-  },
 ];
 
 const UNMARKED = [...dead(), 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol', 'no diagram', 'unreadable'];

@@ -19,6 +19,12 @@ const CLOSED = ['208/230 fla 4.2', 'closed'];
 const RUNS = [...CLOSED, 'volts 240 blower 3.6 split 18'];
 const repaired = (...lines: readonly string[]): string[] => [...lines, 'filter', ...NEW, ...RUNS];
 
+/** An electronic blower: the indoor unit proved dead, the probes placed in it. */
+export const PLACED = [
+  ...['yes', 'breaker, no other feed, two legs, outlet', 'yes', 'clean, 0 caps', PROVING, 'placed'],
+];
+/** Power was on: the indoor unit dead again. */
+const PLACED_AGAIN = ['yes', 'clean, 1 cap, two terminals', PROVING, '9.3 / 0.4 / 9.3', 'placed'];
 const STAYS = ['wont go off', 'psc', 'blower off', '24', ...GATES];
 export const BLOWER_OFF: readonly Example[] = [
   {
@@ -49,6 +55,18 @@ export const BLOWER: readonly Example[] = [
     ends: 'done',
   },
   {
+    title: 'No capacitor seen at a PSC blower, twice: hands out, a senior decides',
+    lines: [...dead('clean, 0 caps').slice(0, -2), 'clean, 0 caps'],
+    then: [],
+    ends: 'held',
+  },
+  {
+    title: 'Since when the electronic blower is off nobody knows: nothing is opened',
+    lines: ['i', 'outdoor off', 'nothing', 'ecm', 'not sure', 'no code, plugs dry'],
+    then: ['electronic-blower-handed-over'],
+    ends: 'raised',
+  },
+  {
     title: 'The door was off its switch',
     lines: ['i', 'outdoor off', 'door', 'runs now', ...RUNS],
     then: ['blower-door-off', 'blower-proven'],
@@ -56,7 +74,7 @@ export const BLOWER: readonly Example[] = [
   },
   {
     title: 'An electronic blower stands still: over to a senior',
-    lines: ['i', 'outdoor off', 'nothing', 'ecm', 'qualified', '25.8', 'variable'],
+    lines: ['i', 'outdoor off', 'nothing', 'ecm', 'waited', 'qualified', ...PLACED, '25.8', 'variable'],
     then: ['electronic-blower-handed-over'],
     ends: 'raised',
   },
@@ -67,7 +85,7 @@ export const BLOWER: readonly Example[] = [
   },
   {
     title: 'Ice, and no air passes: the blower is what is left',
-    lines: ['i', 'outdoor off', 'ice', 'no air', 'ecm', 'qualified', '25.8', 'variable'],
+    lines: ['i', 'outdoor off', 'ice', 'no air', 'ecm', 'waited', 'qualified', ...PLACED, '25.8', 'variable'],
     then: ['ice-without-air', 'electronic-blower-handed-over'],
     ends: 'raised',
   },
@@ -103,16 +121,22 @@ export const BLOWER_TESTS: readonly Example[] = [
     ends: 'done',
   },
   {
-    title: 'No capacitor at the blower',
-    lines: [...dead('clean, 0 caps').slice(0, -1), LINE],
-    then: ['no-blower-capacitor'],
+    title: 'The wheel rubs: cleared, it spins free, and no motor is condemned',
+    lines: [...wiresOff(), GOOD, 'scrapes', 'cleared', 'high 6.1 med 8.3 low 11.2 frame ol', ...RUNS],
+    then: ['capacitor-good', 'blower-wheel-cleared', 'blower-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The wheel rubs and can’t be cleared: nothing is started, a senior',
+    lines: [...wiresOff(), GOOD, 'rubs', 'bent wheel', 'high 6.1 med 8.3 low 11.2 frame ol'],
+    then: ['capacitor-good', 'blower-wheel-rubs'],
     ends: 'raised',
   },
   {
-    title: 'The wheel scrapes: a new motor and a new capacitor',
+    title: 'The wheel is stiff and clear of everything: a new motor and a new capacitor',
     lines: [
-      ...[...wiresOff(), GOOD, 'scrapes', 'high 6.1 med 8.3 low 11.2 frame ol'],
-      ...['age', 'motor fitted', ...NEW, ...RUNS],
+      ...[...wiresOff(), GOOD, 'stiff', 'high 6.1 med 8.3 low 11.2 frame ol'],
+      ...['age', 'motor fitted', '7.5 uf 6% 440', ...NEW, ...RUNS],
     ],
     then: ['capacitor-good', 'blower-bearings', 'new-part-right', 'blower-proven'],
     ends: 'done',
@@ -149,7 +173,7 @@ const wound = (title: string, lines: readonly string[], ...then: readonly string
   then: ['capacitor-good', ...then],
   ...(then.length === 1 ? {} : { ends: 'done' }),
 });
-const NEW_MOTOR = ['age', 'motor fitted', ...NEW, ...RUNS];
+const NEW_MOTOR = ['age', 'motor fitted', '7.5 uf 6% 440', ...NEW, ...RUNS];
 export const BLOWER_WINDINGS: readonly Example[] = [
   wound(
     'Open on a cool motor: a new one',
@@ -157,15 +181,25 @@ export const BLOWER_WINDINGS: readonly Example[] = [
     ...['blower-winding-open', 'new-part-right', 'blower-proven'],
   ),
   wound(
-    'Low to the frame: a new motor',
-    ['high 6.1 med 8.3 low 11.2 frame 400', ...NEW_MOTOR],
+    'Low to the frame, also past the run of its leads: a new motor',
+    ['high 6.1 med 8.3 low 11.2 frame 400', '400', ...NEW_MOTOR],
     ...['blower-to-frame', 'new-part-right', 'blower-proven'],
   ),
-  wound(
-    'Open on a hot motor is its protector',
-    ['high ol med ol low ol frame ol', 'hot', '208/230 fla 4.2', 'cooled', 'closed', 'volts 240 blower 3.6 split 18'],
-    ...['blower-protector-open', 'blower-runs-nothing-found'],
-  ),
+  {
+    title: 'Low at the ends of its leads and clear past their run: a wire, and no motor is condemned',
+    lines: [...wiresOff(), GOOD, 'spin free', 'high 6.1 med 8.3 low 11.2 frame 400', 'ol'],
+    then: ['capacitor-good', 'blower-low-to-ground', 'blower-ground-not-located'],
+    ends: 'raised',
+  },
+  {
+    title: 'Open on a hot motor is its protector, and what made it hot is not known',
+    lines: [
+      ...[...wiresOff(), GOOD, 'spin free', 'high ol med ol low ol frame ol', 'hot', '208/230 fla 4.2'],
+      ...['cooled', 'closed', 'volts 240 blower 3.6 split 18'],
+    ],
+    then: ['capacitor-good', 'blower-protector-open', 'blower-protector-without-cause'],
+    ends: 'raised',
+  },
   wound(
     'Leads mixed up twice: undecided, and it runs',
     ['high 11.2 low 6.1 frame ol', 'high 11.2 low 6.1 frame ol', ...RUNS],
@@ -257,12 +291,49 @@ export const BLOWER_RESTART: readonly Example[] = [
 ];
 
 const STANDS = ['i', 'outdoor off', 'nothing'];
-const ELECTRONIC = [...STANDS, 'ecm', 'qualified', '25.8', 'ecm'];
+const SILENT_STILL = ['a', 'psc', 'no blower', 'outdoor off', 'nothing'];
+const NO_FAN = [...SILENT_STILL, 'ecm', 'waited', 'qualified', ...PLACED, '0', 'doors on', 'qualified', 'left alone'];
+const FUSE_BLOWN = [...[...SILENT_STILL, 'psc', ...INDOOR_GATES, 'fuse ol leads ol', 'wires off', GOOD, ...MOTOR]];
+export const FUSE_SHORT: readonly Example[] = [
+  {
+    title: 'Silent, the blower still too, the board’s fuse blown: the short outdoors found, one new fuse, proven',
+    lines: [...[...FUSE_BLOWN, '1.5', ...GATES, 'lifted', '1.4', 'found it', 'new fuse in', ...OUTDOOR_RUNS]],
+    then: ['board-fuse-blown', 'capacitor-good', 'control-short-found', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The board’s fuse blown, and Y to C outward reads the coil: no new fuse',
+    lines: [...FUSE_BLOWN, '12'],
+    then: ['board-fuse-blown', 'capacitor-good', 'board-fuse-without-cause'],
+    ends: 'raised',
+  },
+];
+const ELECTRONIC = [...STANDS, 'ecm', 'waited', 'qualified', ...PLACED, '25.8', 'ecm'];
 export const BLOWER_LIVE: readonly Example[] = [
   {
     title: 'No fan call at the board',
-    lines: [...STANDS, 'ecm', 'qualified', '0'],
+    lines: [...STANDS, 'ecm', 'waited', 'qualified', ...PLACED, '0'],
     then: ['no-fan-call'],
+    ends: 'left',
+  },
+  {
+    title: 'Silent, the blower still too, no fan call and no call to cool: the thermostat or its cable',
+    lines: [...NO_FAN, 'r-c 26.1 y-c 0', 'no float'],
+    then: ['no-fan-call', 'thermostat-or-its-cable'],
+    ends: 'left',
+  },
+  {
+    title: 'No fan call, and the call to cool is there: the thermostat or its G wire',
+    lines: [...NO_FAN, 'r-c 26.1 y-c 26'],
+    then: ['no-fan-call', 'fan-call-not-given'],
+    ends: 'left',
+  },
+  {
+    title: 'No fan call because there are no 24 V: the transformer is open',
+    lines: [
+      ...[...NO_FAN, 'r-c 0 primary 240', 'ecm', 'waited', 'yes', 'clean, 0 caps', PROVING, 'fuse 0.1 sec ol y-c 12'],
+    ],
+    then: ['no-fan-call', 'transformer-open'],
     ends: 'left',
   },
   {
@@ -285,13 +356,19 @@ export const BLOWER_LIVE: readonly Example[] = [
   },
   {
     title: 'Variable speed: over to a senior with its code',
-    lines: [...STANDS, 'ecm', 'qualified', '25.8', 'variable'],
+    lines: [...STANDS, 'ecm', 'waited', 'qualified', ...PLACED, '25.8', 'variable'],
     then: ['electronic-blower-handed-over'],
     ends: 'raised',
   },
   {
+    title: 'The probes can’t be placed: undecided',
+    lines: [...STANDS, 'ecm', 'waited', 'qualified', ...PLACED.slice(0, -1), 'cant be placed'],
+    then: ['blower-no-start-undecided'],
+    ends: 'raised',
+  },
+  {
     title: 'Not qualified: undecided',
-    lines: [...STANDS, 'ecm', 'not qualified'],
+    lines: [...STANDS, 'ecm', 'waited', 'not qualified'],
     then: ['blower-no-start-undecided'],
     ends: 'raised',
   },
@@ -299,14 +376,25 @@ export const BLOWER_LIVE: readonly Example[] = [
     title: 'A call, volts at the leads, and nobody turned the wheel: no motor is condemned',
     lines: [
       ...[...wiresOff(), GOOD, 'cant', ...MOTOR.slice(1)],
-      ...[...CLOSED, 'volts 240 blower 0', 'qualified', '25.8', 'psc', '238'],
+      ...[...CLOSED, 'volts 240 blower 0', 'qualified', ...PLACED_AGAIN, '25.8', 'psc', '238'],
     ],
     then: ['capacitor-good', 'blower-not-spun', 'blower-no-start-undecided'],
     ends: 'raised',
   },
   {
     title: 'A call, volts at the leads, capacitor good, free: the motor',
-    lines: [...wiresOff(), GOOD, ...MOTOR, ...CLOSED, 'volts 240 blower 0', 'qualified', '25.8', 'psc', '238'],
+    lines: [
+      ...wiresOff(),
+      GOOD,
+      ...MOTOR,
+      ...CLOSED,
+      'volts 240 blower 0',
+      'qualified',
+      ...PLACED_AGAIN,
+      '25.8',
+      'psc',
+      '238',
+    ],
     then: ['capacitor-good', 'blower-motor-electric'],
     ends: 'left',
   },

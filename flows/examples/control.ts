@@ -45,7 +45,7 @@ export const SILENT: readonly Example[] = [
     title: 'A utility’s box holds it off',
     lines: ['a', 'psc', 'load control'],
     then: ['held-by-load-control'],
-    ends: 'done',
+    ends: 'unrepaired',
   },
   {
     title: 'A leak alarm is left alone',
@@ -66,8 +66,11 @@ export const SILENT: readonly Example[] = [
 
 export const PRINTED_COIL: readonly Example[] = [
   {
-    title: 'A package unit: dead tests first, then the supply, then a restart',
-    lines: [...fused('package'), ...BLOCK, ...SUPPLY_GOOD, ...RUNS],
+    title: 'A package unit: dead tests first, then the supply, its coil live, then a restart',
+    lines: [
+      ...[...fused('package'), ...BLOCK, ...SUPPLY_GOOD],
+      ...['left alone', 'begin 25.6 coil 25.1, prints 24, pulls in', ...RUNS],
+    ],
     then: ['control-not-apart', 'capacitor-good', 'runs-nothing-found'],
     ends: 'done',
   },
@@ -152,10 +155,22 @@ export const CONTROL: readonly Example[] = [
     ends: 'done',
   },
   {
-    title: 'Volts lost on the way to the coil',
-    lines: [...fused(), 'left alone', 'y-c 25.6 coil 19'],
+    title: 'Volts lost on the way to the coil: the switch that takes them, and it waits for the part',
+    lines: [...fused(), 'left alone', 'y-c 25.6 coil 19', 'delay .1 lp 6.4'],
     then: ['control-volts-dropped'],
-    ends: 'raised',
+    ends: 'left',
+  },
+  {
+    title: 'Volts lost on the way to the coil, every switch closed: a joint, mended',
+    lines: [...fused(), 'left alone', 'y-c 25.6 coil 19', 'delay .1 lp .1 hp .1', 'mended', ...RUNS],
+    then: ['control-wire-open', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'A volt or two lost, and enough at the coil: what counts is whether it pulls in',
+    lines: [...fused(), 'left alone', 'y-c 26.6 coil 24.6', 'pulls in', ...BLOCK, ...SUPPLY_GOOD, ...RUNS],
+    then: ['capacitor-good', 'runs-nothing-found'],
+    ends: 'done',
   },
   {
     title: 'Nobody could read along the switches',
@@ -309,9 +324,21 @@ export const INDOOR_SOURCE: readonly Example[] = [
   },
   {
     title: 'A blank thermostat, the call left alone: none leaves it',
-    lines: [...BLANK, 'r-c 26.1 y-c 0'],
+    lines: [...BLANK, 'r-c 26.1 y-c 0', 'there', '0.1'],
     then: ['thermostat-or-its-cable'],
     ends: 'left',
+  },
+  {
+    title: 'No call at the board, and a float that nobody can read: undecided',
+    lines: [...BOARD, 'r-c 26.1 y-c 0', 'there', 'cant'],
+    then: [ABSENT, 'call-held-undecided'],
+    ends: 'raised',
+  },
+  {
+    title: 'A secondary that reads OL before a short outward: the short first, no transformer yet',
+    lines: [...NO_24, 'fuse 0.1 sec ol y-c 1.5'],
+    then: [ABSENT, 'control-short-behind-a-good-fuse'],
+    ends: 'raised',
   },
   {
     title: 'Read within five minutes of a change of call: undecided',
@@ -366,10 +393,16 @@ export const CHATTER: readonly Example[] = [
     ends: 'done',
   },
   {
-    title: 'The source holds and the coil gets too little',
-    lines: [...CHATTERS, 'coil 18.2 rc 24.9', 'chatters'],
+    title: 'The source holds and the coil gets too little: the switch that takes the volts',
+    lines: [...CHATTERS, 'coil 18.2 rc 24.9', 'chatters', 'delay .1 lp 6.3'],
     then: ['coil-volts-dropped'],
-    ends: 'raised',
+    ends: 'left',
+  },
+  {
+    title: 'The source holds, every switch is closed: a joint, mended, its contacts looked at',
+    lines: [...CHATTERS, 'coil 18.2 rc 24.9', 'chatters', 'delay .1 lp .1 hp .2', 'tightened', ...BLOCK, ...RUNS],
+    then: ['control-joint-mended', 'capacitor-good', 'repair-proven'],
+    ends: 'done',
   },
   {
     title: 'More than a control circuit has: hands out, then undecided',
@@ -440,7 +473,7 @@ export const CYCLING: readonly Example[] = [
     title: 'In step with a thermostat in the sun',
     lines: ['f', 'psc', '20 minutes', 'sun'],
     then: ['cycles-with-the-thermostat'],
-    ends: 'done',
+    ends: 'unrepaired',
   },
   {
     title: 'Ice first',

@@ -2,6 +2,7 @@
 import type { Example } from '../../engine/vocabulary.ts';
 import { GATES } from './control.ts';
 import { COMPRESSOR, LINE, NEW_PART, RUNS } from './lines.ts';
+import { THREE_GATES } from './three.ts';
 
 const call = (title: string, lines: readonly string[], then: readonly string[], ends?: string): Example => ({
   ...{ title, lines, then, ...(ends === undefined ? {} : { ends }) },
@@ -13,13 +14,13 @@ export const FAN_RESTS: readonly Example[] = [
     'In defrost, watched to its end: the fan was meant to stand',
     ['c', 'psc', 'steam', 'started again', 'it cools'],
     ['fan-was-meant-to-stand'],
-    'done',
+    'unrepaired',
   ),
   call(
     'A low-ambient control stopped it, and it starts again',
     ['c', 'ecm', 'low ambient control', 'runs again', 'it cools'],
     ['fan-was-meant-to-stand'],
-    'done',
+    'unrepaired',
   ),
   call(
     'It starts again, and nobody can tell whether it cools',
@@ -79,24 +80,37 @@ export const WHOSE_HUM: readonly Example[] = [
   ),
 ];
 
+/** The cabinet proved dead on three lines, and the probes placed in it. */
+const PLACED = [...THREE_GATES, 'placed'];
 export const PHASE_MONITOR: readonly Example[] = [
   call(
     'It shows a fault, and a line is missing: no part is tested',
-    ['a', '3-phase', 'red light', 'qualified', '231 118 113'],
+    ['a', '3-phase', 'red light', 'qualified', ...PLACED, '231 118 113'],
     ['single-phasing'],
     'raised',
   ),
-  call('Dark, and no line has volts', ['a', '3-phase', 'dark', 'qualified', '0 0 0'], ['supply-absent'], 'left'),
+  call(
+    'Dark, and no line has volts',
+    ['a', '3-phase', 'dark', 'qualified', ...PLACED, '0 0 0'],
+    ['supply-absent'],
+    'left',
+  ),
   call(
     'It shows a fault, and the lines are too far apart',
-    ['a', '3-phase', 'fault', 'qualified', '231 208 219'],
+    ['a', '3-phase', 'fault', 'qualified', ...PLACED, '231 208 219'],
     ['supply-unbalanced'],
     'raised',
   ),
   call(
     'It shows a fault, and the lines read right: it stays in, and a senior leads on',
-    ['f', '3-phase', 'fault', 'qualified', '230 231 229'],
+    ['f', '3-phase', 'fault', 'qualified', ...PLACED, '230 231 229'],
     ['phase-monitor-holds-off'],
+    'raised',
+  ),
+  call(
+    'It shows a fault, and no probe can be placed: nothing live, nothing started',
+    ['a', '3-phase', 'fault', 'qualified', ...THREE_GATES, 'no clips'],
+    ['phase-monitor-not-explained'],
     'raised',
   ),
   call(
@@ -107,13 +121,13 @@ export const PHASE_MONITOR: readonly Example[] = [
   ),
   call(
     'It shows a fault at 180 V, before the means as well',
-    ['a', '3-phase', 'fault', 'qualified', '180 181 179', 'idle unit 180 feed 181'],
+    ['a', '3-phase', 'fault', 'qualified', ...PLACED, '180 181 179', 'idle unit 180 feed 181'],
     ['supply-out'],
     'raised',
   ),
   call(
     'It shows a fault at 180 V once, and not again: undecided',
-    ['a', '3-phase', 'fault', 'qualified', '180 181 179', 'idle unit 229 feed 230'],
+    ['a', '3-phase', 'fault', 'qualified', ...PLACED, '180 181 179', 'idle unit 229 feed 230'],
     ['supply-not-located'],
     'raised',
   ),

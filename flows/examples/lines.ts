@@ -16,6 +16,11 @@ const firstLook = (seen: string): string[] => (seen === 'b' ? ['growls'] : seen 
 export const dead = (seen = 'd', look = LOOK, residual = RESIDUAL): string[] => [
   ...[seen, 'psc', ...firstLook(seen), 'yes', MEANS, 'yes', look, PROVING, residual],
 ];
+/** A hum, a part with one section: dead, and that section good. */
+export const ONE_DEAD = [
+  ...['growls', 'yes', MEANS, 'yes', 'clean, 1 cap, 45 6% 440', PROVING, ONE_RESIDUAL],
+  ...[LINE, 'no diagram', 'wires off', 'herm 45.1 case ol'],
+];
 /** And on to the wires of the run capacitor. */
 export const wiresOff = (seen = 'd', look = LOOK, residual = RESIDUAL): string[] => [
   ...dead(seen, look, residual),

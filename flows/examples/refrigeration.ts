@@ -39,7 +39,13 @@ export const REFRIGERATION: readonly Example[] = [
     lines: [
       ...[...BOX, 'product 47 r134a hums trips', 'yes', 'breaker, no other feed, two legs, outlet', 'yes'],
       ...['clean, 1 cap, two terminals', PROVING, '9.3 / 0.2 / 9.3'],
-      ...['contacts .1 .1 coil 12.6 t1g ol t2g ol overload ol', 'start only', 'current', 'resistor one end off'],
+      ...[
+        'contacts .1 .1 coil 12.6 t1g ol t2g ol overload ol',
+        'cold',
+        'start only',
+        'current',
+        'resistor one end off',
+      ],
       ...[
         '189-227 MFD 330 VAC',
         'start 201 bleed 15k contacts ol coil 0.6 upright',
@@ -58,6 +64,19 @@ export const REFRIGERATION: readonly Example[] = [
     ],
     then: ['external-overload-open', 'repair-proven'],
     ends: 'done',
+  },
+  {
+    title: 'The external overload open on a hot shell: it cools and reads again, and why it got hot is not known',
+    lines: [
+      ...[...BOX, 'product 47 r134a hums trips', 'yes', 'breaker, no other feed, two legs, outlet', 'yes'],
+      ...['clean, 1 cap, two terminals', PROVING, '9.3 / 0.2 / 9.3'],
+      ...['contacts .1 .1 coil 12.6 t1g ol t2g ol overload ol', 'hot', 'start only', 'current', 'resistor one end off'],
+      ...['189-227 MFD 330 VAC', 'start 201 bleed 15k contacts ol coil 0.6 upright', 'spin free'],
+      ...['cr 1.4 cs 4.6 sr 6.0 g ol', '9.6 56 1.0', 'cooled', 'closed'],
+      ...['239 238 comp 7.1 fan .9 box 47', 'box 41'],
+    ],
+    then: ['external-overload-has-to-cool', 'overload-without-cause'],
+    ends: 'raised',
   },
   {
     title: 'A refrigerant that burns: over to a senior',
@@ -85,7 +104,7 @@ export const REFRIGERATION: readonly Example[] = [
   },
   {
     title: 'The box holds it off',
-    lines: [...BOX, 'product 43 r404a evap fans'],
+    lines: [...BOX, 'product 43 r404a evap fans', 'fans still, iced, calls'],
     then: ['held-by-the-box'],
     ends: 'raised',
   },

@@ -1,10 +1,26 @@
 /** Worked calls from the cause to the proof: the right part, readings under load, the restart. */
 import type { Example } from '../../engine/vocabulary.ts';
-import { again, CLOSED, DEAD_AGAIN, dead, GOOD, LINE, MOTORS, NEW_PART, RUNS, WEAK, wiresOff } from './lines.ts';
+import {
+  again,
+  CLOSED,
+  DEAD_AGAIN,
+  dead,
+  GOOD,
+  LINE,
+  MOTORS,
+  NEW_PART,
+  PROVING,
+  RESIDUAL,
+  RUNS,
+  WEAK,
+  wiresOff,
+} from './lines.ts';
+import { THREE_CONDEMNED } from './second.ts';
 
 const WEAK_HERM = [...wiresOff(), WEAK, ...MOTORS];
 
 export const REPAIR: readonly Example[] = [
+  ...THREE_CONDEMNED,
   {
     title: 'A coil full of dirt cooked the capacitor',
     lines: [...WEAK_HERM, 'coil dirty', ...NEW_PART, ...RUNS],
@@ -50,6 +66,25 @@ export const REPAIR: readonly Example[] = [
       ...['other 35+5 440 herm 35.2 fan 5.02', 'fitted', 'wires back', ...RUNS],
     ],
     then: ['section-fails-value', 'wrong-part-fitted', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The right part is in, and the next round reads it by its own print, not by the old one’s',
+    lines: [
+      ...[
+        ...dead('d', 'clean, 1 cap, 35+5 6% 440'),
+        LINE,
+        '45+5 440',
+        'wires off',
+        'herm 35.2 fan 5.02 hf 4.4 case ol',
+        ...MOTORS,
+        'nothing',
+      ],
+      ...['other 45+5 440 herm 45.3 fan 5.02', 'fitted', 'wires back', ...CLOSED, '240 239 comp 92 fan .9', 'off'],
+      ...['d', 'yes', 'clean, 1 cap', PROVING, RESIDUAL, LINE, 'wires off', '45+5 6% 440'],
+      ...['herm 45.3 fan 5.02 case ol', ...MOTORS, 'closed', '240 239 comp 13.1 fan .9 split 19'],
+    ],
+    then: ['wrong-part-fitted', 'new-part-right', 'capacitor-good', 'runs-nothing-found'],
     ends: 'done',
   },
   {
@@ -154,6 +189,33 @@ export const RESTART: readonly Example[] = [
     'Volts lost between L and T, not in the poles',
     ['241 236 comp 13.1 fan .9 split 19', '.1 .1'],
     ['drop-in-the-wiring'],
+    'raised',
+  ),
+];
+
+const NO_VOLTS = '240 0 comp 0 fan 0';
+export const NOT_IN: readonly Example[] = [
+  restart(
+    'A delay holds the contactor out: waited for, then all figures',
+    [NO_VOLTS, 'just now', 'pulls in', 'closed', '240 239 comp 13.1 fan .9 split 19'],
+    ['runs-nothing-found'],
+    'done',
+  ),
+  {
+    title: 'The contactor is out five minutes after the call: its control comes next, and no pole',
+    lines: [...GOOD_UNIT, NO_VOLTS, 'out'],
+    then: ['capacitor-good', 'contactor-not-in'],
+  },
+  restart(
+    'The contactor is in, and nothing draws: what lies behind it is a senior’s',
+    [NO_VOLTS, 'it is in'],
+    ['nothing-behind-the-contactor'],
+    'raised',
+  ),
+  restart(
+    'Poles that read the line’s volts are no closed poles',
+    ['241 236 comp 13.1 fan .9 split 19', '120 120'],
+    ['poles-undecided'],
     'raised',
   ),
 ];

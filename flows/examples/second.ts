@@ -1,6 +1,6 @@
 /** Worked calls with a second capacitor in the cabinet, and of what starts a compressor. */
 import type { Example } from '../../engine/vocabulary.ts';
-import { GOOD, LINE, MEANS, MOTORS, NEW_PART, PROVING, RUNS, WEAK } from './lines.ts';
+import { GOOD, LINE, MEANS, MOTORS, NEW_PART, PROVING, RUNS, WEAK, wiresOff } from './lines.ts';
 
 const two = [
   ...['d', 'psc', 'yes', MEANS, 'yes', 'clean, 2 caps, 45+5 6% 440', PROVING, '9.3 / 0 0 0 / 0 / 9.3'],
@@ -146,6 +146,48 @@ export const OTHER_PART: readonly Example[] = [
     title: 'The second one’s part is not on the truck',
     lines: [...two, ...OWN, 'herm 3.9 case ol', ...MOTORS, 'nothing', '5 µF 6% 370', 'none on the truck'],
     then: ['capacitor-good', 'section-fails-value', 'no-part'],
+    ends: 'left',
+  },
+];
+
+/** The fan's winding is open on a cool motor, beside what is said of the capacitors. */
+const NEW_FAN = ['spin free', 'fan 15 ol ol frame ol', 'cool', 'nothing', 'motor fitted'];
+export const MOTOR_PART: readonly Example[] = [
+  {
+    title: 'The new motor asks for another capacitor than the old one: its plate decides',
+    lines: [
+      ...[...wiresOff('c'), GOOD, ...NEW_FAN, '45+7.5 6% 440', 'other 45+5 440 herm 45.2 fan 5.01'],
+      ...['other 45+7.5 440 herm 45.2 fan 7.52', 'fitted', 'wires back', ...RUNS],
+    ],
+    then: ['capacitor-good', 'fan-winding-open', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Two singles, HERM’s condemned as well: the fan’s goes by the motor’s plate, HERM’s by its own print',
+    lines: [
+      ...['c', 'psc', 'neither', 'yes', MEANS, 'yes', 'clean, 2 caps, 45 6% 440', PROVING, '9.3 / 0 0 / 9.3'],
+      ...[LINE, 'no diagram', 'wires off', 'herm 36.1 case ol', ...OWN, 'herm 4.96 case ol', ...NEW_FAN],
+      ...['5 uf 6% 440', 'other 5 uf 440 herm 5.02', 'fitted', 'still in', 'other 45 uf 440 herm 45.2', 'fitted'],
+      ...['wires back', ...RUNS],
+    ],
+    then: [
+      ...['section-fails-value', 'capacitor-good', 'fan-winding-open'],
+      ...['new-part-right', 'new-part-right', 'repair-proven'],
+    ],
+    ends: 'done',
+  },
+];
+
+/** Three singles of one cabinet. */
+const THREE = [
+  ...['d', 'psc', 'yes', MEANS, 'yes', 'clean, 3 caps, 45 6% 440', PROVING, '9.3 / 0 0 0 / 9.3'],
+  ...[LINE, 'no diagram', 'wires off', 'herm 45.2 case ol'],
+];
+export const THREE_CONDEMNED: readonly Example[] = [
+  {
+    title: 'The second and the third are weak: one print is kept of them, so a senior says which part goes where',
+    lines: [...[...THREE, ...OWN, 'herm 3.9 case ol', ...OWN, 'herm 3.8 case ol', ...MOTORS, 'nothing']],
+    then: ['capacitor-good', 'section-fails-value', 'section-fails-value', 'two-other-capacitors-fail'],
     ends: 'left',
   },
 ];

@@ -3,10 +3,10 @@ import type { Example } from '../../engine/vocabulary.ts';
 import { GATES } from './control.ts';
 import { CLOSED, GOOD, LINE, RUNS, THREE_RUN } from './lines.ts';
 
-const PROVED = '121 / 0 0 0 0 0 0 / 0 0 0 / 121';
+export const PROVED = '121 / 0 0 0 0 0 0 / 0 0 0 / 121';
 /** Make-dead on three lines, no capacitor in reach. */
 export const THREE_GATES = ['yes', 'breaker, no other feed, three lines, outlet', 'yes', 'clean, 0 caps', PROVED];
-const THREE_LINE = 'fuses 0.1 0.1 0.1 contacts .1 .1 .1 coil 12.6 t1g ol t2g ol t3g ol';
+export const THREE_LINE = 'fuses 0.1 0.1 0.1 contacts .1 .1 .1 coil 12.6 t1g ol t2g ol t3g ol';
 const WHOLE = '1.2 1.2 1.2 ol';
 const FAN = 'fan 14 31 45 frame ol';
 export const THREE_BLOCK = [THREE_LINE, 'spin free', WHOLE, FAN];
@@ -20,6 +20,24 @@ const at = (...pairs: string[]): string[] => [
   ...pairs,
 ];
 
+/** A fan on three lines, from its pairs on. */
+export const THREE_FAN: readonly Example[] = [
+  {
+    title: 'A fan on three lines: three equal pairs are right',
+    lines: [...at(WHOLE), 'fan 14 14 14 frame ol', 'clear', '230 230 230', ...THREE_RUN],
+    then: ['runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'A fan on three lines, open on a cool motor: the new one has no capacitor',
+    lines: [
+      ...[...at(WHOLE), 'fan 14 ol ol frame ol', 'cool', 'nothing', 'motor fitted', 'no capacitor'],
+      ...['wires back', ...THREE_RUN],
+    ],
+    then: ['fan-winding-open', 'repair-proven'],
+    ends: 'done',
+  },
+];
 export const THREE_WINDINGS: readonly Example[] = [
   {
     title: 'All three open on a hot shell: its protector',
@@ -34,9 +52,9 @@ export const THREE_WINDINGS: readonly Example[] = [
     ends: 'raised',
   },
   {
-    title: 'Low to ground: it stays off',
-    lines: [...at('1.2 1.2 1.2 4k'), FAN],
-    then: ['compressor-grounded'],
+    title: 'Low to ground, and also clear of every edge: the insulation test, and a senior',
+    lines: [...at('1.2 1.2 1.2 4k'), FAN, 'comp 4k fan ol heater ol cable ol', '4k', 'no tool for it'],
+    then: ['low-to-ground', 'compressor-low-to-ground', 'insulation-not-taken'],
     ends: 'raised',
   },
   {
@@ -73,6 +91,7 @@ export const THREE_WINDINGS: readonly Example[] = [
 
 const OPEN = ['d', 'psc', ...GATES, LINE, 'no diagram', 'wires off', GOOD, 'spin free', 'cr ol cs ol sr ol g ol'];
 const COLD = [...OPEN, 'senior agreed', 'cold'];
+const THREE_COLD = [...at('1.2 ol ol ol'), FAN, 'senior agreed', 'cold'];
 export const TERMINALS: readonly Example[] = [
   {
     title: 'Whole at the terminals: the plug, mended',
@@ -88,14 +107,44 @@ export const TERMINALS: readonly Example[] = [
   },
   {
     title: 'Open at its own terminals, cold: a senior confirms',
-    lines: [...COLD, 'cr .9 cs ol sr ol g ol'],
+    lines: [...COLD, 'cr .9 cs ol sr ol g ol', 'cr .9 cs ol sr ol g ol'],
     then: ['capacitor-good', 'all-windings-open', 'compressor-winding-open'],
     ends: 'raised',
   },
   {
     title: 'The overload stays open, cold',
-    lines: [...COLD, 'cr ol cs ol sr 3.6 g ol'],
+    lines: [...COLD, 'cr ol cs ol sr 3.6 g ol', 'cr ol cs ol sr 3.6 g ol'],
     then: ['capacitor-good', 'all-windings-open', 'overload-stays-open'],
+    ends: 'raised',
+  },
+  {
+    title: 'Three-phase, one winding open at the terminals: three equal pairs are asked for, and a senior confirms',
+    lines: [...THREE_COLD, 'ol ol 1.2 ol', 'ol ol 1.2 ol'],
+    then: ['winding-open-at-harness', 'compressor-winding-open'],
+    ends: 'raised',
+  },
+  {
+    title: 'Three-phase, whole at the terminals: the plug or a lead, mended',
+    lines: [...THREE_COLD, WHOLE, 'mended', ...THREE_RUN],
+    then: ['winding-open-at-harness', 'compressor-plug-or-lead', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Three-phase, all three pairs open at the terminals, cold: its overload stays open',
+    lines: [...THREE_COLD, 'ol ol ol ol', 'ol ol ol ol'],
+    then: ['winding-open-at-harness', 'overload-stays-open'],
+    ends: 'raised',
+  },
+  {
+    title: 'Three-phase, open once at the terminals and whole on zeroed leads: no compressor is condemned',
+    lines: [...THREE_COLD, 'ol ol ol ol', WHOLE, 'mended', ...THREE_RUN],
+    then: ['winding-open-at-harness', 'compressor-plug-or-lead', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Open once at the terminals, and not read again: it waits',
+    lines: [...COLD, 'cr ol cs ol sr ol g ol', 'skip leads broke'],
+    then: ['capacitor-good', 'all-windings-open', 'terminals-wait-for-a-senior'],
     ends: 'raised',
   },
   {

@@ -1,7 +1,7 @@
 /** Worked calls of a breaker or a fuse: the branch that is grounded, the insulation, the breaker itself. */
 import type { Example } from '../../engine/vocabulary.ts';
 import { BLOCK, GATES } from './control.ts';
-import { COMPRESSOR, GOOD, PROVING, RESIDUAL, RUNS } from './lines.ts';
+import { COMPRESSOR, GOOD, NEW_PART, PROVING, RESIDUAL, RUNS, WEAK } from './lines.ts';
 
 const tripped = (fast = 'at once'): string[] => ['h', 'psc', fast, ...GATES];
 const CLEAN = [...tripped(), ...BLOCK];
@@ -27,23 +27,17 @@ export const TRIPS: readonly Example[] = [
   },
 ];
 
+const T_LOW = 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g 4k t2g 4k';
 const LOW = [
-  ...[
-    ...tripped(),
-    'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g 4k t2g 4k',
-    'no diagram',
-    'wires off',
-    GOOD,
-    'spin free',
-  ],
+  ...[...tripped(), T_LOW, 'no diagram', 'wires off', GOOD, 'spin free'],
   ...[COMPRESSOR, 'fan 14 31 45 frame ol'],
 ];
 export const GROUND: readonly Example[] = [
   {
     title: 'The fan at its own leads: a new motor',
     lines: [
-      ...[...LOW, 'comp ol fan 3k heater ol cable ol', 'nothing', 'motor fitted'],
-      ...['other 45+5 440 herm 45.2 fan 5.01', 'fitted', 'wires back', ...RUNS],
+      ...[...LOW, 'comp ol fan 3k heater ol cable ol', '3k', 'nothing', 'motor fitted'],
+      ...['45+5 6% 440', 'other 45+5 440 herm 45.2 fan 5.01', 'fitted', 'wires back', ...RUNS],
     ],
     then: ['low-to-ground', 'capacitor-good', 'fan-to-frame', 'new-part-right', 'repair-proven'],
     ends: 'done',
@@ -61,6 +55,33 @@ export const GROUND: readonly Example[] = [
     ends: 'done',
   },
   {
+    title: 'The fan’s leads rub on the guard: low at their ends, clear past the run, mended',
+    lines: [...LOW, 'comp ol fan 0.2 heater ol cable ol', 'ol', 'chafed', 'mended', 'ol', ...RUNS],
+    then: ['low-to-ground', 'capacitor-good', 'wire-chafed', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The compressor’s harness rubs on an edge: clear of it nothing reads low, mended',
+    lines: [...LOW, 'comp 0.2 fan ol heater ol cable ol', 'ol', 'chafed', 'mended', 'ol', ...RUNS],
+    then: ['low-to-ground', 'capacitor-good', 'wire-chafed', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'A chafed lead, and a weak capacitor beside it: both are put right before the restart',
+    lines: [
+      ...[...tripped(), T_LOW, 'no diagram', 'wires off', WEAK, 'spin free', COMPRESSOR, 'fan 14 31 45 frame ol'],
+      ...['comp ol fan 0.2 heater ol cable ol', 'ol', 'chafed', 'mended', 'ol', 'age', ...NEW_PART, ...RUNS],
+    ],
+    then: ['low-to-ground', 'section-fails-value', 'wire-chafed', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The low one was not read past its leads: no motor is condemned',
+    lines: [...LOW, 'comp ol fan 0.2 heater ol cable ol', 'cant'],
+    then: ['low-to-ground', 'capacitor-good', 'ground-not-located'],
+    ends: 'raised',
+  },
+  {
     title: 'Apart, nothing reads low',
     lines: [...LOW, 'comp ol fan ol heater ol cable ol'],
     then: ['low-to-ground', 'capacitor-good', 'ground-gone'],
@@ -74,7 +95,7 @@ export const GROUND: readonly Example[] = [
   },
 ];
 
-const COMP_LOW = [...LOW, 'comp 90k fan ol heater ol cable ol'];
+const COMP_LOW = [...LOW, 'comp 90k fan ol heater ol cable ol', '90k'];
 const LOW_COMP = ['low-to-ground', 'capacitor-good', 'compressor-low-to-ground'];
 export const INSULATION: readonly Example[] = [
   {

@@ -1,6 +1,7 @@
 /** Worked calls of the compressor's and the fan motor's windings. */
 import type { Example } from '../../engine/vocabulary.ts';
 import { GOOD, RUNS, wiresOff } from './lines.ts';
+import { THREE_FAN } from './three.ts';
 
 const compressor = (title: string, lines: readonly string[], then: readonly string[], ends: string): Example => ({
   title,
@@ -10,7 +11,12 @@ const compressor = (title: string, lines: readonly string[], then: readonly stri
 });
 const WAITS = 'terminals-wait-for-a-senior';
 export const COMPRESSOR_WINDINGS: readonly Example[] = [
-  compressor('Low to ground: it stays off', ['cr .9 cs 2.7 sr 3.6 g 900'], ['compressor-grounded'], 'raised'),
+  compressor(
+    'Low to ground at the harness: the wire before the compressor',
+    ['cr .9 cs 2.7 sr 3.6 g 0.2', 'comp 0.2 fan ol heater ol cable ol', 'ol', 'chafed', 'mended', 'ol', ...RUNS],
+    ['low-to-ground', 'wire-chafed', 'repair-proven'],
+    'done',
+  ),
   compressor(
     'C open on a hot shell: the overload, left to cool',
     ['cr ol cs ol sr 3.6 g ol', 'hot', '17.9 96 1.2', 'stays off'],
@@ -50,8 +56,17 @@ const fan = (title: string, lines: readonly string[], then: readonly string[], e
   then: ['capacitor-good', ...then],
   ends,
 });
-const MOTOR = ['nothing', 'motor fitted', 'other 45+5 440 herm 45.2 fan 5.01', 'fitted', 'wires back', ...RUNS];
+const MOTOR = [
+  'nothing',
+  'motor fitted',
+  '45+5 6% 440',
+  'other 45+5 440 herm 45.2 fan 5.01',
+  'fitted',
+  'wires back',
+  ...RUNS,
+];
 export const FAN_WINDINGS: readonly Example[] = [
+  ...THREE_FAN,
   fan(
     'Open on a cool motor: the motor',
     ['fan 15 ol ol frame ol', 'cool', ...MOTOR],
@@ -61,13 +76,13 @@ export const FAN_WINDINGS: readonly Example[] = [
   fan(
     'Open on a hot motor: its protector, cooled and read again',
     ['fan ol ol ol frame ol', 'hot', '17.9 96 1.2', 'cooled', 'closed', '240 239 comp 13.1 fan .9 split 19'],
-    ['fan-protector-open', 'runs-nothing-found'],
-    'done',
+    ['fan-protector-open', 'overload-without-cause'],
+    'raised',
   ),
   fan(
-    'Low to its frame: the motor',
-    ['fan 15 33 48 frame 900', ...MOTOR],
-    ['fan-to-frame', 'new-part-right', 'repair-proven'],
+    'Low to its frame at the ends of its leads, alone, and past their run: the motor',
+    ['fan 15 33 48 frame 900', 'comp ol fan 900 heater ol cable ol', '900', ...MOTOR],
+    ['low-to-ground', 'fan-to-frame', 'new-part-right', 'repair-proven'],
     'done',
   ),
   fan(

@@ -1,6 +1,8 @@
 import { choose, confirm, flow, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
+import { rested } from '../blower-drive.ts';
 import { ECM_FAN } from '../examples/fan.ts';
 import { LIMITS } from '../limits.ts';
+import { probesPlaced } from '../live-probes.ts';
 
 /** An electronic outdoor fan stands still: no capacitor decides it. Closed looks, then volts at its plug, then a senior. */
 export const ecmFan = flow({
@@ -11,7 +13,7 @@ export const ecmFan = flow({
   examples: ECM_FAN,
   steps: {
     turns: choose({
-      say: 'Off at the means for five minutes. Through the guard, touch nothing: what do you see?',
+      say: 'Off at the means. Through the guard, touch nothing: what do you see?',
       body: ['Blade free of sticks, plug dry, wires whole. Wind alone turns a free blade.'],
       callouts: [
         {
@@ -21,13 +23,15 @@ export const ecmFan = flow({
       ],
       why: 'A blocked blade or a wet plug stops a sound motor.',
       options: {
-        free: { label: 'Free, dry, whole', words: ['free', 'dry', 'looks ok', 'nothing odd', 'fine'], to: 'ready' },
+        free: { label: 'Free, dry, whole', words: ['free', 'dry', 'looks ok', 'nothing odd', 'fine'], to: 'rests' },
         blocked: { label: 'Blade blocked or rubbing', words: ['blocked', 'stuck', 'rubs', 'stick'], to: 'seen' },
         wet: { label: 'Plug or motor wet', words: ['wet', 'water'], to: 'seen' },
       },
       // Nothing live beside a plug that may be wet.
       cant: 'handed-over',
     }),
+    // The cover comes off for the probes: its bus first.
+    rests: rested('ready', 'handed-over'),
     seen: verdict({
       verdict: 'electronic-fan-blocked-or-wet',
       title: 'The electronic fan is blocked or wet: no motor is condemned on that',
@@ -41,7 +45,7 @@ export const ecmFan = flow({
     }),
     ready: confirm({
       say: 'Live readings at the fan’s plug: are you qualified and equipped for them?',
-      body: ['Cover off with the means off; probes placed; people clear; then power and a call.'],
+      body: ['First the probes, with the cabinet locked and proved dead. Then people clear, power and a call.'],
       callouts: [
         {
           level: 'warning',
@@ -51,8 +55,9 @@ export const ecmFan = flow({
       yes: 'Qualified, equipped',
       words: ['qualified', 'ready', 'yes'],
       no: { label: 'Not here, not now', words: ['no', 'not now', 'not qualified'], to: 'handed-over' },
-      next: 'line',
+      next: 'probes',
     }),
+    probes: probesPlaced('at the fan’s plug', 'line', 'handed-over'),
     line: measure({
       say: 'With a call: line volts at the fan’s plug.',
       callouts: [{ level: 'danger', text: 'Line voltage is present. The isolation has ended.' }],
@@ -62,9 +67,9 @@ export const ecmFan = flow({
       cant: 'handed-over',
       next: 'there',
     }),
-    there: judge('volts-there', {
-      of: { readings: 'line' },
-      limits: LIMITS.lineThere,
+    there: judge('fed-volts', {
+      of: { readings: 'line', plate: '@volts', unit: '@class' },
+      limits: LIMITS.fedVolts,
       then: { there: 'command', none: 'unfed', between: 'handed-over', undecided: 'handed-over' },
     }),
     command: choose({

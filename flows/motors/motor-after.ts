@@ -1,7 +1,7 @@
 import { act, flow, include } from '../../engine/vocabulary.ts';
 import { NO_WIRING, noPart, wiringLost } from '../endings.ts';
 import { MOTOR_AFTER } from '../examples/fan.ts';
-import { newPart } from '../new-part.ts';
+import { newMotorPart } from '../new-part.ts';
 
 /** The fan motor that failed on volts: a new one with its own capacitor, dead again from the lock. */
 export const motorAfter = flow({
@@ -13,6 +13,7 @@ export const motorAfter = flow({
   steps: {
     motor: act('fit', {
       say: 'Fit the new fan motor.',
+      renews: ['cabinet:motor-label'],
       body: [
         'Same volts, amps, speed, rotation and frame as the nameplate asks for.',
         'Its blade at the old depth, set screw on the flat. Leads not tied to anything yet.',
@@ -24,13 +25,14 @@ export const motorAfter = flow({
       cant: { label: 'No such motor on the truck', words: ['no motor'], to: 'no-part' },
       next: 'new',
     }),
-    new: include(newPart, {
+    new: include(newMotorPart, {
       exits: { fits: 'capacitor', none: 'no-part' },
       needs: {},
       again: { times: 2, spent: 'no-part' },
     }),
     capacitor: act('fit', {
       say: 'Fit the new capacitor.',
+      renews: ['cabinet:label', 'cabinet:diagram'],
       body: ['Strapped, clear of the fan and of sharp edges.'],
       yes: 'Fitted, strapped',
       words: ['fitted', 'installed', 'put in', 'its in', 'mounted'],

@@ -12,9 +12,12 @@ import {
   verdict,
   volts,
 } from '../../engine/vocabulary.ts';
+import { HAS_TO_COOL, MOTOR } from '../dead-block.ts';
 import { STILL_AFTER } from '../examples/fan.ts';
 import { LIMITS } from '../limits.ts';
 import { located } from '../supply/located.ts';
+import { KINDS } from '../unit.ts';
+import { ecmFan } from './ecm-fan.ts';
 import { AT_MOST, BETWEEN_STARTS, offSince, REST, restedNow } from './starts.ts';
 
 /** With one of these nobody read good windings and no ground: such a compressor is called nothing. */
@@ -27,6 +30,7 @@ const NOT_GOOD = [
   'all-windings-open',
   'common-lead-open',
   'overload-open',
+  ...HAS_TO_COOL,
   'overload-stays-open',
   'compressor-grounded',
   'low-to-ground',
@@ -35,6 +39,27 @@ const NOT_GOOD = [
   'fuses-contactor-ground-not-taken',
 ] as const;
 
+/**
+ * With one of these nobody read the shaft or the windings of the motor that is in there now, or they read bad: such a
+ * motor is called nothing on volts. A motor that was fitted in this round is one of them.
+ */
+const FAN_NOT_READ = [
+  ...MOTOR,
+  'fan-not-spun',
+  'fan-blade-rubs',
+  'fan-windings-not-taken',
+  'fan-windings-undecided',
+  'fan-protector-open',
+] as const;
+/** The other run capacitor of the cabinet was read within its print, or a right one was fitted in its place. */
+const OTHER_READ = [
+  'block/another/capacitor-good',
+  'block/another/capacitor-conditional-pass',
+  'block/yet-another/capacitor-good',
+  'block/yet-another/capacitor-conditional-pass',
+  'repair/new-other/new-part-right',
+] as const;
+const NO_CLAMP = 'No clamp meter, no try: skip it.';
 /** The dead tests found nothing or were put right, and one motor still stands: volts where it is fed. One live sitting. */
 export const stillAfter = flow({
   id: 'still-after',
@@ -49,7 +74,7 @@ export const stillAfter = flow({
       why: 'Good dead tests leave three things: no volts, no start, or a motor that fails only on volts.',
       source: [BETWEEN_STARTS],
       options: {
-        fan: { label: 'The fan', words: ['fan', 'fan still', 'the fan'], to: 'feed' },
+        fan: { label: 'The fan', words: ['fan', 'fan still', 'the fan'], to: 'fan-kind' },
         compressor: { label: 'The compressor', words: ['compressor', 'comp', 'comp hums'], to: 'stopped' },
         pump: { label: 'Heat pump: the fan, and it may be in defrost', words: ['heat pump', 'defrost'], to: 'defrost' },
       },
@@ -61,13 +86,28 @@ export const stillAfter = flow({
       words: ['out of defrost', 'cooling', 'not in defrost'],
       no: { label: 'It was in defrost, now it runs', words: ['was in defrost', 'runs now'], to: '!again' },
       unsure: 'open',
-      next: 'feed',
+      next: 'fan-kind',
     }),
+    // The run capacitor of a unit with an electronic fan is the compressor's: it says nothing of this motor.
+    'fan-kind': judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: KINDS,
+      then: {
+        psc: 'feed',
+        ecm: 'electronic',
+        'three-phase': 'feed',
+        refrigeration: 'feed',
+        closed: 'open',
+        undecided: 'open',
+      },
+    }),
+    electronic: include(ecmFan, { exits: { raised: '!raised' }, needs: {} }),
     feed: measure({
-      say: 'Volts at the fan’s feed, under the call: at its leads, or at the board’s fan terminals.',
+      say: 'Volts where the fan’s leads end, under the call: on the board’s fan terminals or at the contactor.',
       callouts: [{ level: 'danger', text: 'Line voltage is present. Never push a fan with power on.' }],
-      why: 'Volts and free and no start: the motor. No volts with the line at the board: its relay or a lead.',
-      picture: probes('V AC', ['Fan’s feed', 'Its other lead', 'there or nothing: never between']),
+      why: 'Volts there, free, its windings read through the same leads, no start: the motor. No volts: its relay or a lead.',
+      picture: probes('V AC', ['Fan’s feed', 'Its other lead', 'the nameplate’s volts, or nothing']),
       circuit: 'line',
       fields: {
         v: volts('Volts at the fan’s feed', {
@@ -78,26 +118,57 @@ export const stillAfter = flow({
       cant: 'open',
       next: 'fed',
     }),
-    fed: judge('volts-there', {
-      of: { readings: 'feed' },
-      limits: LIMITS.lineThere,
-      then: { there: 'cleared', none: 'board', between: 'open', undecided: 'open' },
+    fed: judge('fed-volts', {
+      of: { readings: 'feed', plate: '@volts', unit: '@class' },
+      limits: LIMITS.fedVolts,
+      then: { there: 'fan-read', none: 'board', between: 'open', undecided: 'open' },
+    }),
+    // Volts where its leads end are volts at the motor only where its windings were read through these leads.
+    'fan-read': judge('motors', {
+      of: { seen: '@round:observation' },
+      limits: {},
+      quiet: ['compressor', 'fan', 'both', 'undecided'],
+      then: { compressor: 'open', both: 'cleared', fan: 'cleared', undecided: 'open' },
     }),
     cleared: found({
       among: {
-        // Volts and a good capacitor say nothing of a shaft that nobody turned.
-        unturned: { verdicts: ['fan-not-spun'], to: 'open' },
+        // Volts and a good capacitor say nothing of a shaft that nobody turned, nor of windings that nobody read.
+        unturned: { verdicts: FAN_NOT_READ, to: 'open' },
         measured: {
           verdicts: ['capacitor-good', 'capacitor-conditional-pass', 'section-fails-value', 'new-part-right'],
-          to: 'motor',
+          to: 'sections',
         },
       },
       none: 'open',
     }),
+    // A part with one section is the compressor's: the fan's own is another part, and that one was read or not.
+    sections: judge('print-sections', {
+      of: { label: '@cabinet:label' },
+      limits: {},
+      quiet: ['dual', 'single', 'undecided'],
+      then: { dual: 'motor', single: 'whose', undecided: 'open' },
+    }),
+    whose: judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: KINDS,
+      then: {
+        psc: 'fans-own',
+        ecm: 'open',
+        // A three-phase compressor has none: the one that is there is the fan's.
+        'three-phase': 'motor',
+        refrigeration: 'fans-own',
+        closed: 'open',
+        undecided: 'open',
+      },
+    }),
+    'fans-own': found({ among: { read: { verdicts: OTHER_READ, to: 'motor' } }, none: 'open' }),
     motor: verdict({
       verdict: 'fan-motor-electric',
       title: 'The fan motor has volts and a good capacitor, turns free, and doesn’t start: replace the motor',
-      says: ['Capacitor measured, volts at its leads, free by hand: what is left is the motor.'],
+      says: [
+        'Capacitor measured, volts where its leads end, windings read through these leads, free by hand: the motor is left.',
+      ],
       next: [
         'Turn it off. The motor that the nameplate asks for, with the capacitor it asks for.',
         'Not proven until the restart numbers are in.',
@@ -120,9 +191,9 @@ export const stillAfter = flow({
       cant: 'open',
       next: 'at-board',
     }),
-    'at-board': judge('volts-there', {
-      of: { readings: 'board' },
-      limits: LIMITS.lineThere,
+    'at-board': judge('fed-volts', {
+      of: { readings: 'board', plate: '@volts', unit: '@class' },
+      limits: LIMITS.fedVolts,
       then: { there: 'switched', none: 'open', between: 'open', undecided: 'open' },
     }),
     switched: choose({
@@ -165,13 +236,13 @@ export const stillAfter = flow({
     rest: restedNow('tries'),
     tries: measure({
       say: `One try after ${REST}: compressor amps, and the lowest volts at T1 to T2 during the try.`,
-      body: [`Off within seconds if it hums. ${AT_MOST}`],
+      body: [`Off within seconds if it hums. ${AT_MOST}`, NO_CLAMP],
       callouts: [{ level: 'danger', text: 'Line voltage is present. Locked rotor overheats within seconds.' }],
-      why: 'Locked-rotor amps alone seize no compressor: volts during the try, the capacitor and the windings have to be right.',
+      why: 'No amps is an open wire or overload, not a seized compressor. Locked-rotor amps alone seize none either.',
       circuit: 'line',
       fields: {
         v: volts('T1 to T2 during the try, the lowest', { over: false, words: ['t1t2', 'min', 'lowest'] }),
-        amps: amps('Compressor amps', { over: false, optional: true, words: ['comp', 'amps'] }),
+        comp: amps('Compressor amps', { over: false, words: ['comp', 'amps'] }),
       },
       cant: 'open',
       next: 'held',
@@ -179,12 +250,27 @@ export const stillAfter = flow({
     held: judge('volts-held', {
       of: { readings: 'tries', plate: '@volts', unit: '@class' },
       limits: LIMITS.during,
-      then: { there: 'evened', none: 'no-volts', between: 'sags', undecided: 'open' },
+      then: { there: 'drew', none: 'no-volts', between: 'sags', undecided: 'open' },
+    }),
+    // Only a motor that draws its locked-rotor amps stalls; one that draws nothing gets nothing.
+    drew: judge('running-amps', {
+      of: { amps: 'tries', plate: '@lra' },
+      limits: LIMITS.runningAmps,
+      then: {
+        'not-starting': 'evened',
+        'not-running': 'nothing-drawn',
+        running: 'open',
+        'above-mcc': 'open',
+        unbalanced: 'open',
+        'fan-high': 'open',
+        'fan-not-running': 'open',
+        undecided: 'open',
+      },
     }),
     // A compressor that was tried against its own pressure has shown nothing.
     evened: judge('evened-out', {
-      of: { stopped: 'stopped', tried: 'tries' },
-      limits: { least: LIMITS.starts.least },
+      of: { stopped: 'stopped', tried: 'tries', ran: '@round:ran' },
+      limits: { least: LIMITS.starts.least, typed: LIMITS.starts.typed },
       quiet: ['rested'],
       then: { rested: 'dead-good', early: 'open', undecided: 'open' },
     }),
@@ -229,15 +315,15 @@ export const stillAfter = flow({
     ),
     'rest-again': restedNow('assisted'),
     assisted: measure({
-      say: 'One try with the assist: the lowest volts at T1 to T2 during it.',
-      body: ['Off within seconds if it hums.'],
+      say: 'One try with the assist: compressor amps, and the lowest volts at T1 to T2 during it.',
+      body: ['Off within seconds if it hums.', NO_CLAMP],
       callouts: [{ level: 'danger', text: 'Line voltage is present. Locked rotor overheats within seconds.' }],
-      why: 'A try on sagging volts says nothing of the compressor.',
+      why: 'A try on sagging volts, or without its amps, says nothing of the compressor.',
       picture: probes('V AC', ['T1', 'T2', 'line volts, also during the try']),
       circuit: 'line',
       fields: {
         v: volts('T1 to T2 during the try, the lowest', { over: false, words: ['t1t2', 'min', 'lowest'] }),
-        amps: amps('Compressor amps', { over: false, optional: true, words: ['comp', 'amps'] }),
+        comp: amps('Compressor amps', { over: false, words: ['comp', 'amps'] }),
       },
       cant: 'open',
       next: 'assisted-held',
@@ -245,11 +331,25 @@ export const stillAfter = flow({
     'assisted-held': judge('volts-held', {
       of: { readings: 'assisted', plate: '@volts', unit: '@class' },
       limits: LIMITS.during,
-      then: { there: 'evened-again', none: 'no-volts', between: 'sags', undecided: 'open' },
+      then: { there: 'drew-again', none: 'no-volts', between: 'sags', undecided: 'open' },
+    }),
+    'drew-again': judge('running-amps', {
+      of: { amps: 'assisted', plate: '@lra' },
+      limits: LIMITS.runningAmps,
+      then: {
+        'not-starting': 'evened-again',
+        'not-running': 'nothing-drawn',
+        running: 'evened-again',
+        'above-mcc': 'open',
+        unbalanced: 'open',
+        'fan-high': 'open',
+        'fan-not-running': 'open',
+        undecided: 'open',
+      },
     }),
     'evened-again': judge('evened-out', {
-      of: { stopped: 'stopped-again', tried: 'assisted' },
-      limits: { least: LIMITS.starts.least },
+      of: { stopped: 'stopped-again', tried: 'assisted', ran: 'tries' },
+      limits: { least: LIMITS.starts.least, typed: LIMITS.starts.typed },
       quiet: ['rested'],
       then: { rested: 'outcome', early: 'open', undecided: 'open' },
     }),
@@ -265,10 +365,39 @@ export const stillAfter = flow({
         stands: {
           label: 'It still stands',
           words: ['still stands', 'still locked', 'stands', 'no start'],
-          to: 'seized',
+          to: 'stalled',
         },
         unsure: { label: 'Not sure', words: ['not sure', 'cant tell'], to: 'open' },
       },
+    }),
+    stalled: judge('running-amps', {
+      of: { amps: 'assisted', plate: '@lra' },
+      limits: LIMITS.runningAmps,
+      quiet: ['not-starting', 'running'],
+      then: {
+        'not-starting': 'seized',
+        'not-running': 'open',
+        running: 'open',
+        'above-mcc': 'open',
+        unbalanced: 'open',
+        'fan-high': 'open',
+        'fan-not-running': 'open',
+        undecided: 'open',
+      },
+    }),
+    'nothing-drawn': verdict({
+      verdict: 'compressor-draws-nothing',
+      title: 'Volts there and no amps: an open wire, plug or overload, no seized compressor',
+      says: ['Volts held at T1 to T2, and the compressor drew nothing. A seized one draws its locked-rotor amps.'],
+      next: [
+        'Off and dead again. An assist comes out. The wires on C, R and S, then the three pairs from the harness ends.',
+        'Open pairs on a hot shell are its overload: hours, then it reads again.',
+        'Tell the customer that it is not known yet whether it is a wire or the compressor.',
+      ],
+      who: 'junior',
+      judged: ['held', 'drew', 'assisted-held', 'drew-again'],
+      evidence: ['which', 'tries', 'assisted'],
+      then: '!again',
     }),
     started: verdict({
       verdict: 'starts-with-an-assist',
@@ -285,11 +414,12 @@ export const stillAfter = flow({
       verdict: 'compressor-seized',
       title: 'The compressor is seized: a senior confirms',
       says: [
-        'Capacitor within its label, volts held during the try, windings and ground good, five minutes evened out, an assist tried.',
+        'Locked-rotor amps in both tries while the volts held, five minutes evened out, an assist tried.',
+        'Capacitor within its label, windings and ground good.',
       ],
       next: ['A senior confirms before anybody tells the customer. Why: liquid, oil, heat.'],
       who: 'senior',
-      judged: ['held', 'evened', 'assisted-held', 'evened-again'],
+      judged: ['held', 'drew', 'evened', 'assisted-held', 'evened-again', 'drew-again'],
       evidence: ['which', 'stopped', 'tries', 'stopped-again', 'assisted', 'outcome'],
       raises: 'verdict',
       then: '!raised',
@@ -309,13 +439,13 @@ export const stillAfter = flow({
     open: verdict({
       verdict: 'no-start-undecided',
       title: 'Why it stands still is undecided',
-      says: ['One of the readings that would decide it is missing. No motor is condemned.'],
+      says: ['A reading that would decide it is missing, or doesn’t fit the rest. No motor is condemned.'],
       next: [
-        'Capacitor, windings and ground, volts at the leads, a free shaft and five minutes’ rest would decide it.',
+        'Capacitor, windings and ground, a free shaft, volts, amps beside the LRA and five minutes’ rest would decide it.',
         'A senior sees this call. It stays off.',
       ],
       who: 'senior',
-      judged: ['fed', 'at-board', 'held', 'evened', 'evened-again'],
+      judged: ['fed', 'at-board', 'held', 'drew', 'evened', 'evened-again', 'drew-again'],
       evidence: ['which', 'feed', 'board', 'switched', 'tries', 'assist', 'assisted', 'outcome'],
       raises: 'verdict',
       then: '!raised',

@@ -1,7 +1,22 @@
 import { choose, flow, judge, measure, ohms, probes, verdict } from '../../engine/vocabulary.ts';
-import { compressorGrounded, openAtHarness, windingsNotTaken } from '../compressor-verdicts.ts';
+import { lowAtItsLeads, openAtHarness, windingsNotTaken } from '../compressor-verdicts.ts';
 import { THREE_WINDINGS } from '../examples/three.ts';
 import { LIMITS } from '../limits.ts';
+
+/** The three pairs of a three-phase compressor, at its harness or at its terminals. */
+export const THREE_PAIRS = {
+  first: ohms('T1 to T2', { words: ['t1-t2', 't1t2', 'uv'] }),
+  second: ohms('T2 to T3', { words: ['t2-t3', 't2t3', 'vw'] }),
+  third: ohms('T1 to T3', { words: ['t1-t3', 't1t3', 'uw'] }),
+  frame: ohms('To ground, the lowest', { words: ['ground', 'gnd', 'g', 'to ground', 'shell'] }),
+} as const;
+export const THREE_LEADS = probes(
+  'Ω',
+  ['T1', 'T2', 'the same'],
+  ['T2', 'T3', 'the same'],
+  ['T1', 'T3', 'the same'],
+  ['T1', 'bare ground', 'OL at meter volts'],
+);
 
 /** A three-phase compressor, from its harness: three equal pairs; one try, which may ask for another. */
 export const threeWindings = flow({
@@ -24,20 +39,9 @@ export const threeWindings = flow({
       ],
       why: 'Three pairs that differ, or one open, show a winding or a lead before power comes back.',
       source: ['Equal within 5 % or the meter’s doubt: our setting'],
-      picture: probes(
-        'Ω',
-        ['T1', 'T2', 'the same'],
-        ['T2', 'T3', 'the same'],
-        ['T1', 'T3', 'the same'],
-        ['T1', 'bare ground', 'OL at meter volts'],
-      ),
+      picture: THREE_LEADS,
       circuit: 'part',
-      fields: {
-        first: ohms('T1 to T2', { words: ['t1-t2', 't1t2', 'uv'] }),
-        second: ohms('T2 to T3', { words: ['t2-t3', 't2t3', 'vw'] }),
-        third: ohms('T1 to T3', { words: ['t1-t3', 't1t3', 'uw'] }),
-        frame: ohms('To ground, the lowest', { words: ['ground', 'gnd', 'g', 'to ground', 'shell'] }),
-      },
+      fields: THREE_PAIRS,
       cant: 'not-taken',
       next: 'judged',
     }),
@@ -79,7 +83,7 @@ export const threeWindings = flow({
       then: '!done',
     }),
     open: openAtHarness('pairs', '~pairs', 'warm'),
-    grounded: compressorGrounded('!done', 'pairs', '~pairs'),
+    grounded: lowAtItsLeads('compressor', 'pairs', '~pairs'),
     undecided: verdict({
       verdict: 'compressor-windings-undecided',
       title: 'The compressor’s windings are undecided',

@@ -1,6 +1,7 @@
 import { choose, confirm, flow, include, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
 import { PHASE_MONITOR } from '../examples/first-looks.ts';
 import { LIMITS } from '../limits.ts';
+import { probesPlaced } from '../live-probes.ts';
 import { NAMEPLATE_VOLTS, whichPlate } from '../unit.ts';
 import { located } from './located.ts';
 
@@ -69,7 +70,9 @@ export const phaseMonitor = flow({
     }),
     ready: confirm({
       say: 'The three lines under power: are you qualified and equipped for live readings?',
-      body: ['Cover off with the means off; people clear; then power. Line side of the contactor, nothing is moved.'],
+      body: [
+        'First the dead pairs and the probes, with the cabinet locked. Then people clear, and power. Nothing is moved.',
+      ],
       callouts: [
         {
           level: 'warning',
@@ -79,11 +82,12 @@ export const phaseMonitor = flow({
       yes: 'Qualified, equipped',
       words: ['qualified', 'ready'],
       no: { label: 'Not here, not now', words: ['not now', 'not qualified'], to: 'unread' },
-      next: 'lines',
+      next: 'probes',
     }),
+    probes: probesPlaced('on the line side of the contactor', 'lines', 'unread'),
     lines: measure({
       say: 'Volts between the three lines: L1 to L2, L2 to L3, L1 to L3.',
-      callouts: [{ level: 'danger', text: 'Line voltage is present.' }],
+      callouts: [{ level: 'danger', text: 'Line voltage is present. The isolation has ended.' }],
       why: 'A missing line, lines too far apart or out of their limits: that is what it holds off for.',
       source: [
         '187 to 253 V for a 208/230 V three-phase: a compressor maker’s bulletin (secondary source)',

@@ -1,4 +1,5 @@
-import { act, choose, flow, judge, measure, ohms, probes, verdict } from '../../engine/vocabulary.ts';
+import { act, choose, flow, found, judge, measure, ohms, probes, verdict } from '../../engine/vocabulary.ts';
+import { FAULTY } from '../dead-block.ts';
 import { GROUND } from '../examples/trips.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -16,7 +17,7 @@ export const ground = flow({
     split: measure({
       say: 'Take the branches apart and read each alone to ground, bare metal.',
       body: [
-        'Compressor at its own harness, crankcase heater off. Fan at its own leads. Heater alone. The cable alone, both ends free.',
+        'Compressor by its own harness, crankcase heater off. Fan by its own leads. Heater alone. The cable alone, both ends free.',
         'Type ol for over range; leave out with _ what the unit hasn’t.',
       ],
       why: 'Only the branch that reads low is guilty. Together they say nothing of each.',
@@ -42,8 +43,8 @@ export const ground = flow({
       of: { readings: 'split' },
       limits: LIMITS.groundBranches,
       then: {
-        comp: 'comp-low',
-        fan: 'fan',
+        comp: 'beyond',
+        fan: 'beyond',
         heater: 'heater',
         cable: 'wire',
         several: 'open',
@@ -51,28 +52,66 @@ export const ground = flow({
         undecided: 'open',
       },
     }),
+    // The leads are part of the branch, and they chafe: a motor is low only past them.
+    beyond: measure({
+      say: 'The low one again, past the run of its leads: from the motor’s end, the run lifted off everything it touches.',
+      body: [
+        'Fan: at the motor, its plug or splice apart; without one, the run held clear of guard and cabinet up to the motor.',
+        'Compressor: the harness held clear of every edge. The cover of its terminals stays on.',
+        'Type ol for over range.',
+      ],
+      why: 'Clears past the run: the wire is chafed. Still low: the motor.',
+      source: ['The wire before the motor: common practice, no single source'],
+      picture: probes('Ω', ['Its leads, past the run', 'bare metal', 'OL: it is the wire']),
+      circuit: 'part',
+      fields: { leads: ohms('Past the run, to ground', { words: ['past', 'motor', 'at the motor', 'fan', 'comp'] }) },
+      cant: 'open',
+      next: 'past',
+    }),
+    past: judge('leads-to-ground', {
+      of: { readings: 'beyond', plate: null },
+      limits: LIMITS.loadsToGround,
+      then: { 'none-found': 'wire', low: 'whose', undecided: 'open' },
+    }),
+    whose: judge('ground-branches', {
+      of: { readings: 'split' },
+      limits: LIMITS.groundBranches,
+      quiet: ['comp', 'fan'],
+      then: {
+        comp: 'comp-low',
+        fan: 'fan',
+        heater: 'open',
+        cable: 'open',
+        several: 'open',
+        none: 'open',
+        undecided: 'open',
+      },
+    }),
     'comp-low': verdict({
       verdict: 'compressor-low-to-ground',
       title: 'The compressor alone reads low to ground: it is not energised',
-      says: ['Low at its own harness, the other branches clear. No better reading of another test takes that back.'],
+      says: [
+        'Low at its own harness, also held clear of every edge, the other branches clear.',
+        'No better reading of another test takes that back.',
+      ],
       next: ['The insulation test: heater off, not cold, twice before anything is concluded.', 'A senior confirms.'],
       who: 'junior',
-      judged: ['branch'],
-      evidence: ['split'],
+      judged: ['branch', 'past'],
+      evidence: ['split', 'beyond'],
       then: '!compressor',
     }),
     fan: verdict({
       verdict: 'fan-to-frame',
       title: 'The fan motor reads low to its frame: replace the motor',
-      says: ['Low to the frame at its own leads, past the harness.'],
+      says: ['Low to the frame alone, and still low at the motor, past the run of its leads.'],
       next: [
         'Never energise it.',
-        'The motor that the nameplate asks for, with the capacitor it asks for.',
+        'The motor that the nameplate asks for, with the capacitor it asks for, if it asks for one.',
         'Not proven until the restart numbers are in.',
       ],
       who: 'junior',
-      judged: ['branch'],
-      evidence: ['split'],
+      judged: ['branch', 'past'],
+      evidence: ['split', 'beyond'],
       then: '!replace',
     }),
     heater: act('wires off', {
@@ -95,10 +134,10 @@ export const ground = flow({
       who: 'junior',
       judged: ['branch'],
       evidence: ['split', 'heater'],
-      then: '!settled',
+      then: 'also',
     }),
     wire: choose({
-      say: 'The cable alone reads low. Look along it: where is it rubbed, cut or crushed?',
+      say: 'A wire reads low, not a motor. Look along it: where is it rubbed, cut or crushed?',
       body: ['Edges of the cabinet, the fan’s guard, tubing, a staple.'],
       options: {
         found: { label: 'Chafed place found', words: ['found', 'chafed', 'rubbed', 'found it', 'cut'], to: 'mended' },
@@ -131,13 +170,15 @@ export const ground = flow({
     chafed: verdict({
       verdict: 'wire-chafed',
       title: 'A wire was chafed to ground: mended',
-      says: ['It read low alone, and clears now. The motors are clear.'],
+      says: ['It read low, the motor past it does not, and it clears now.'],
       next: ['What rubbed it is bent or padded.', 'Not proven until the restart numbers are in.'],
       who: 'junior',
-      judged: ['branch', 'cleared'],
-      evidence: ['split', 'wire', 'mended', 'retest'],
-      then: '!settled',
+      judged: ['branch', 'past', 'cleared'],
+      evidence: ['split', 'beyond', 'wire', 'mended', 'retest'],
+      then: 'also',
     }),
+    // A second fault is usual: what the block condemned beside it is still to be replaced.
+    also: found({ among: { part: { verdicts: FAULTY, to: '!replace' } }, none: '!settled' }),
     gone: verdict({
       verdict: 'ground-gone',
       title: 'Apart, no branch reads low: the ground lies where they join',
@@ -155,8 +196,8 @@ export const ground = flow({
       says: ['Low to ground, and which branch it is remains open.'],
       next: ['A senior splits the branches until the low one is found.', 'Nothing is energised.'],
       who: 'senior',
-      judged: ['branch', 'cleared'],
-      evidence: ['split', 'wire', 'retest'],
+      judged: ['branch', 'past', 'cleared'],
+      evidence: ['split', 'beyond', 'wire', 'retest'],
       raises: 'verdict',
       then: '!raised',
     }),

@@ -90,7 +90,7 @@ test('ended jobs are counted by verdict, person and part, each with its filter; 
     of.groups.map(({ by, counts }) => [by, counts.map(({ name, jobs }) => `${name} ${jobs}`)]);
   // Only the sound call has ended; the training one did not, and would not count.
   expect(said(counted)).toEqual([
-    ['verdict', ['It runs within its figures: no part found at fault 1', 'The run capacitor is good 1']],
+    ['verdict', ['It runs within what was checked: no part found at fault 1', 'The run capacitor is good 1']],
     ['person', ['Ines Vale 1']],
     ['part', []],
     ['unit', []],

@@ -6,6 +6,9 @@ export const MEANS = 'pull-out, breaker, no other feed, two legs, outlet';
 /** Live-dead-live in one line, and the residuals between two readings of the battery. */
 export const PROVING = '121 / 0.2 0 0.1 / 0 0 / 121';
 export const RESIDUAL = '9.3 / 0.6 0.1 0.5 / 9.3';
+/** Three lines, on which no motor needs a capacitor. */
+export const THREE = { unit: 'three-phase', means: 'breaker, no other feed, three lines, outlet' };
+export const PROVING_THREE = '121 / 0.2 0 0 0.1 0 0 / 0 0 0 / 121';
 /** Fuses, contactor and loads to ground; the spin and the compressor's windings: all good. */
 export const BLOCK = 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol';
 export const MOTORS = ['spin free', 'cr .9 cs 2.7 sr 3.6 g ol'];
@@ -18,6 +21,7 @@ export const WEAK_HERM = 'herm 36.1 fan 5.02 hf 4.4 case ol';
 export const WEAK_FAN = 'herm 44.6 fan 2.9 hf 2.72 case ol';
 
 interface Given {
+  unit?: string;
   means?: string;
   look?: string;
   settings?: Partial<Settings>;
@@ -42,8 +46,8 @@ export type Step = (typeof STEPS)[number];
 
 /** A sound call that has been answered up to this question, which now stands. */
 export function at(step: Step, given: Given = {}): Conversation {
-  const { means = MEANS, look = 'clean, 1 cap, 45+5 6% 440', by = 'ines', ...options } = given;
-  const lines = ['d', 'psc', 'yes', means, 'yes', look, PROVING, RESIDUAL, BLOCK, 'no diagram', 'done'];
+  const { unit = 'psc', means = MEANS, look = 'clean, 1 cap, 45+5 6% 440', by = 'ines', ...options } = given;
+  const lines = ['d', unit, 'yes', means, 'yes', look, PROVING, RESIDUAL, BLOCK, 'no diagram', 'done'];
   return typed(new Conversation(options), lines.slice(0, STEPS.indexOf(step)), by);
 }
 

@@ -1,6 +1,6 @@
 /** Make it dead: the order, every line that is refused and where it leads, and that no gate is passed by. */
 import { describe, expect, test } from 'vitest';
-import { at, here, MEANS, PROVING, RESIDUAL, type Step, strip, typed } from './given.ts';
+import { at, here, MEANS, PROVING, PROVING_THREE, RESIDUAL, type Step, strip, THREE, typed } from './given.ts';
 
 const notices = (c: ReturnType<typeof at>): string[] => c.prompt().notices.map((n) => n.code);
 const HIGH = '9.3 / 31 0.1 30.9 / 9.3';
@@ -170,8 +170,22 @@ describe('given another unit, then these pairs are asked', () => {
   test('more capacitors than a line holds are never proved', () => {
     expect(strip(typed(at('look'), ['clean, 5 caps', PROVING, '9.3 / 0 0 0 / 0 0 0 / 9.3']))).toBe('being-proved');
   });
-  test('no capacitor: the absence line alone proves', () => {
-    expect(strip(typed(at('look'), ['clean, 0 caps', PROVING]))).toBe('proved');
+  test('no capacitor, on three lines: the absence line alone proves', () => {
+    expect(strip(typed(at('look', THREE), ['clean, 0 caps', PROVING_THREE]))).toBe('proved');
+  });
+  test.each(['psc', 'ecm'])('no capacitor on %s: looked for again before any probe, twice, then a senior', (unit) => {
+    const c = typed(at('look', { unit }), ['clean, 0 caps']);
+    expect([here(c), strip(c)]).toEqual(['look', 'being-proved']);
+    expect(typed(c, ['clean, 0 caps']).place).toBe('!held');
+    expect(c.type('approve, go on').refusal?.code).toBe('no-right');
+    expect(here(typed(c, ['approve, behind the shield'], 'ruth'))).toBe('look');
+    expect(strip(typed(c, ['clean, 1 cap, 45+5 6% 440', PROVING, RESIDUAL]))).toBe('proved');
+  });
+  test('three lines said, none counted, and then it is a unit that needs one: looked for again', () => {
+    const c = typed(at('look', THREE), ['clean, 0 caps', PROVING_THREE]);
+    const kind = c.entries.findLast((e) => e.kind === 'answered' && e.body.place.endsWith('class'));
+    c.send({ kind: 'amend', client: 'kind', of: kind?.seq ?? 0, parts: { choice: ['psc'] } });
+    expect([here(c), strip(c)]).toEqual(['look', 'being-proved']);
   });
 });
 

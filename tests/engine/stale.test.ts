@@ -1,7 +1,20 @@
 /** An isolation ends: by its age, by what somebody reports, by a change of hands, by power. And where it is entered again. */
 import { describe, expect, test } from 'vitest';
 import type { Conversation } from '../people.ts';
-import { at, atFigures, GOOD, here, MOTORS, PROVING, RESIDUAL, strip, typed, WEAK_HERM } from './given.ts';
+import {
+  at,
+  atFigures,
+  GOOD,
+  here,
+  MOTORS,
+  PROVING,
+  PROVING_THREE,
+  RESIDUAL,
+  strip,
+  THREE,
+  typed,
+  WEAK_HERM,
+} from './given.ts';
 
 const minutes = (c: Conversation, n: number): string => new Date(c.now + n * 60_000).toISOString();
 const voided = (c: Conversation) => c.entries.findLast((e) => e.kind === 'voided')?.body;
@@ -54,9 +67,9 @@ describe('given a proved isolation, when its holder is silent', () => {
     expect([here(c), c.prompt().parts[0]?.key]).toEqual(['proving', 'still']);
   });
   test('then one prompt proves it again where no capacitor is wired', () => {
-    const c = typed(at('look'), ['clean, 0 caps, 45+5 6% 440', PROVING]).wait(31);
+    const c = typed(at('look', THREE), ['clean, 0 caps', PROVING_THREE]).wait(31);
     expect(here(c)).toBe('proving');
-    expect(strip(typed(c, [`yes ${PROVING}`]))).toBe('proved');
+    expect(strip(typed(c, [`yes ${PROVING_THREE}`]))).toBe('proved');
   });
   test('before the first line was taken, then the lock is confirmed as well', () => {
     const c = at('proving').wait(31);

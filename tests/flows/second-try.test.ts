@@ -1,7 +1,8 @@
 /** Tries count by the record's times, not by what is said of them: of the control circuit, and of a compressor's start. */
 import { expect, test } from 'vitest';
 import { CONTROL } from '../../flows/examples/control.ts';
-import { STILL_AFTER } from '../../flows/examples/fan.ts';
+import { WARM } from '../../flows/examples/cooling/warm.ts';
+import { ECM_FAN, STILL_AFTER } from '../../flows/examples/fan.ts';
 import { LIMITS } from '../../flows/limits.ts';
 import { Conversation } from '../people.ts';
 
@@ -34,19 +35,60 @@ test('left alone at the first try is taken: nothing on the record says otherwise
   expect(atCall().types('left alone', NONE).place).toBe('round~1/control~1/across-24');
 });
 
+/** A heat pump in heating, its coil good: to the question since when the call stands. */
+const valve = WARM.find(({ title }) => title === 'No command at a good coil')?.lines ?? [];
+test.each([
+  [Number(LIMITS.delay.least.value), 'reversing-not-commanded'],
+  [Number(LIMITS.delay.least.value) - 2, 'reversing-undecided'],
+])('the call changed just now, and 0 V read %s minutes later: %s', (minutes, verdict) => {
+  const c = new Conversation().types(...valve.slice(0, valve.indexOf('five minutes')), 'just now').wait(minutes);
+  expect(c.types('waited', 'coil 0').verdicts).toEqual([verdict]);
+});
+
+/** An electronic fan: to the question since when its bus is off. */
+const bus = ECM_FAN.find(({ title }) => title.startsWith('Line and command there'))?.lines ?? [];
+test.each([
+  [Number(LIMITS.busRest.least.value), 'ready'],
+  [Number(LIMITS.busRest.least.value) - 2, 'off'],
+])('its means off just now, and waited %s minutes later: %s', (minutes, place) => {
+  const c = new Conversation()
+    .types(...bus.slice(0, bus.indexOf('rested')), 'off now')
+    .wait(minutes)
+    .types('waited');
+  expect(c.place.split('/').at(-1)).toBe(place);
+});
+
 /** A compressor stalls, every dead test good: to the question since when it is off. */
 const stalls = STILL_AFTER.find(({ title }) => title.startsWith('Volts held, capacitor good'))?.lines ?? [];
-const { least, tries } = LIMITS.starts;
+const { least, tries, typed } = LIMITS.starts;
 
 test.each([
   [Number(least.value), 'proving'],
   [Number(least.value) - 1, '!raised'],
 ])('off just now, and tried %s minutes later: %s', (minutes, place) => {
   const c = new Conversation().types(...stalls.slice(0, stalls.indexOf('rested')), 'off now').wait(minutes);
-  c.types('waited', '221', ...(place === '!raised' ? [] : ['yes', 'clean, 1 cap']));
+  c.types('waited', '221 comp 92', ...(place === '!raised' ? [] : ['yes', 'clean, 1 cap']));
   // On to the assist, which goes in under a new proof of dead.
   expect(c.place.split('/').at(-1)).toBe(place);
   expect(c.verdicts.includes('no-start-undecided')).toBe(place === '!raised');
+});
+
+const rests = Number(least.value) - Number(typed.value);
+test.each([
+  [rests, 0, 'proving'],
+  [rests - 1, 59, '!raised'],
+])('rested long enough, it is said, %s minutes and %s seconds after its amps: %s', (minutes, seconds, place) => {
+  const c = new Conversation().types(...stalls.slice(0, stalls.indexOf('rested')));
+  // As a person who doesn't wait, `rested` itself is not typed.
+  c.wait(minutes, seconds).types('off 5 minutes', '221 comp 92');
+  if (place !== '!raised') c.types('yes', 'clean, 1 cap');
+  expect(c.place.split('/').at(-1)).toBe(place);
+  expect(c.verdicts.includes('no-start-undecided')).toBe(place === '!raised');
+});
+test('the try with the assist is a start of its own, minutes after the one before', () => {
+  const at = stalls.lastIndexOf('rested');
+  const c = new Conversation().types(...stalls.slice(0, at)).types('off 5 minutes', '219 comp 94');
+  expect([c.place, c.verdicts.at(-1)]).toEqual(['!raised', 'no-start-undecided']);
 });
 
 test('a visit has as many rounds as the limit has tries', () => {

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { fuses } from '../../engine/judgements/control/fuses.ts';
 import type { Parts } from '../../engine/schema.ts';
-import { choice, parts } from './fixture.ts';
+import { choice, FORCE, LIMITS, parts } from './fixture.ts';
 import { run } from './run.ts';
 
 type Line = Record<string, number | string>;
@@ -30,6 +31,20 @@ describe('fuses out of their holder', () => {
     [{ fuse1: -0.5, fuse2: 0.1 }, 'between'],
   ])('%o: %s', (line, outcome) => {
     expect(of(line).outcome).toBe(outcome);
+  });
+  test('a board has one fuse, and nothing is said of a second', () => {
+    const one = { ...LIMITS.fuses, least: { ...LIMITS.fuses.least, value: '1' } };
+    const board = (line: Line) => fuses.run({ readings: parts('Ω', line) }, one, FORCE);
+    expect(['0.1', 'OL', '0.5', '_'].map((fuse1) => board({ fuse1 })).map((j) => [j.outcome, texts(j).length])).toEqual(
+      [
+        ['good', 1],
+        ['blown', 1],
+        ['between', 1],
+        ['undecided', 1],
+      ],
+    );
+    expect(board({ fuse1: '0.1' }).findings[0]?.name).toBe('Fuse');
+    expect(board({ fuse1: 0.1, fuse2: 'OL' }).outcome).toBe('blown');
   });
   test('nobody read them', () => {
     expect(run('fuses', {})).toEqual({

@@ -116,7 +116,19 @@ describe('hopping along the switches', () => {
     [{ ...all, discharge: 0, coil: 0 }, null, 'discharge'],
     [{ ...all, coil: 0 }, null, 'wire'],
     [{ start: 25.6, hp: 0 }, null, 'hp'],
-    [{ ...all, coil: 24 }, null, 'drop'],
+    [{ ...all, coil: 24 }, null, 'through'],
+    [{ start: 25.6, coil: 25.1 }, null, 'through'],
+    [{ start: 26.6, coil: 24.6 }, null, 'through'],
+    [{ start: 25.6, coil: 20.4 }, null, 'through'],
+    [{ start: 25.6, coil: 20.39 }, null, 'drop'],
+    [{ start: 25.6, coil: 19 }, {}, 'joint'],
+    [{ start: 25.6, coil: 19 }, { lp: 0.1, hp: 0.49 }, 'joint'],
+    [{ start: 25.6, coil: 19 }, { lp: 0.1, hp: 6.4 }, 'drop'],
+    [{ start: 25.6, coil: 19 }, { lp: 0.1, hp: 25.6 }, 'contradicts'],
+    [{ start: 25.6, coil: 24 }, { lp: 0.1, hp: 1.4 }, 'through'],
+    [{ rc: 25.6, coil: 19 }, null, 'drop'],
+    [{ rc: 25.6, coil: 19 }, { lp: 0.1 }, 'joint'],
+    [{ rc: 25.6, coil: 19 }, { lp: 6.4 }, 'drop'],
     [{ start: 0 }, null, 'nothing'],
     [{ start: 12 }, null, 'low'],
     [{ start: 25.6 }, null, 'undecided'],
@@ -171,10 +183,25 @@ describe('hopping along the switches', () => {
     expect(texts(of(all))).toEqual(['The same volts all along. The call reaches the last place read.']);
     expect(texts(of({ start: 0 }))).toEqual(['No volts at the strip. What is open lies before it.']);
     expect(texts(of({ start: 12 }))).toEqual([`12${T}V at the strip: too low to hop on.`]);
-    expect(texts(of({ ...all, coil: 24 }))).toEqual([`The wire to the coil drops 1.6${T}V with the call there.`]);
+    expect(texts(of({ ...all, coil: 19 }))).toEqual([`The wire to the coil drops 6.6${T}V with the call there.`]);
+    expect(texts(of({ ...all, coil: 24 }))).toEqual([
+      `The wire to the coil drops 1.6${T}V with the call there.`,
+      `24${T}V are left at the coil, 20.4${T}V or more: enough to pull in.`,
+    ]);
+    expect(texts(of({ start: 25.6, coil: 19 }))).toEqual([
+      `6.6${T}V are lost between the strip and the coil with the call there.`,
+    ]);
+    expect(texts(of({ rc: 25.6, coil: 19 }))).toEqual([
+      `6.6${T}V are lost between the source and the coil with the call there.`,
+    ]);
     expect(texts(of({ ...all, coil: 0 }))[0]).toBe(
       `25.6${T}V before the wire to the coil, 0${T}V after. It is the open one.`,
     );
+    const between = (across: Line | null) => texts(of({ start: 25.6, coil: 0 }, across))[0];
+    const stretch = `25.6${T}V at the strip, 0${T}V at the coil.`;
+    expect(between(null)).toBe(`${stretch} What is open lies between them.`);
+    expect(between({ lp: 0.1, hp: 25.6 })).toBe(`${stretch} Open is the high-pressure switch between them.`);
+    expect(between({ lp: 0.1, hp: 0.1 })).toBe(`${stretch} Open is the wire between them.`);
     expect(texts(of(null))).toEqual(['The volts along the switches were not read.']);
     expect(words(of({ start: 25.6, delay: 0 }, { delay: 25.6 }))).toEqual([
       ['Along the switches', `0${T}V`, null, 'open'],

@@ -11,17 +11,19 @@ const ELSEWHERE: Partial<Record<Id, readonly Limits[]>> = {
   airflow: [LIMITS.split],
   'blower-restart': [LIMITS.restart],
   'case-leak': [LIMITS.shell],
+  fuses: [LIMITS.fuses, LIMITS.boardFuse],
   'leads-to-ground': [LIMITS.loadsToGround],
-  'evened-out': [{ least: LIMITS.starts.least }],
-  'minutes-since': [LIMITS.delay],
+  'evened-out': [{ least: LIMITS.starts.least, typed: LIMITS.starts.typed }],
+  'minutes-since': [LIMITS.delay, LIMITS.busRest],
   more: ['1', '2'].map((value) => ({
     than: { value, unit: 'count', source: value === '1' ? 'one part' : 'two parts' },
   })),
   'section-ohms': [LIMITS.ohms],
   'section-values': [LIMITS.sections],
   'supply-located': [LIMITS.supplyLocated],
+  'three-windings': [LIMITS.threeWindings, LIMITS.threeFanWindings],
   'volts-held': [LIMITS.during],
-  'volts-there': [LIMITS.lineThere, LIMITS.controlThere],
+  'volts-there': [LIMITS.controlThere],
 };
 
 /** Each set that some page gives; none where it takes no limits. */

@@ -162,7 +162,10 @@ describe('the unit’s record', () => {
 });
 
 describe('contacts under load', () => {
-  const of = (poles: Record<string, number | string>) => run('contact-drop', { poles: parts('V', poles) });
+  const of = (
+    poles: Record<string, number | string>,
+    amps: Record<string, number | string> = { comp: 13.1, fan: 0.9 },
+  ) => run('contact-drop', { poles: parts('V', poles), figures: parts('A', amps) });
   test.each([
     [{ p1: 0.1, p2: 0.2 }, 'good'],
     [{ p1: 0.5, p2: -0.5 }, 'good'],
@@ -179,9 +182,25 @@ describe('contacts under load', () => {
     [{ p1: 0.6, p2: '_' }, 'undecided'],
     [{ p1: 0.6, p2: 1.2 }, 'replace'],
     [{ p1: 1.2, p2: 'OL' }, 'replace'],
+    [{ p1: 19.99, p2: 0.1 }, 'replace'],
+    [{ p1: 20, p2: 0.1 }, 'open'],
+    [{ p1: 120, p2: -120 }, 'open'],
     [{}, 'undecided'],
   ])('%o: %s', (poles, outcome) => {
     expect(of(poles).outcome).toBe(outcome);
+  });
+  test.each([
+    [{ p1: 2.4, p2: 0.1 }, { comp: 0, fan: 0 }, 'no-load'],
+    [{ p1: 2.4, p2: 0.1 }, { comp: 0, fan: 0.49 }, 'no-load'],
+    [{ p1: 2.4, p2: 0.1 }, { comp: 0, fan: 0.5 }, 'replace'],
+    [{ p1: 2.4, p2: 0.1 }, { comp: 0, comp2: 0, comp3: 13, fan: '_' }, 'replace'],
+    [{ p1: 2.4, p2: 0.1 }, {}, 'no-load'],
+    [{ p1: 120, p2: 120 }, { comp: 0, fan: 0 }, 'open'],
+    [{ p1: 0.1, p2: 0.1 }, { comp: 0, fan: 0 }, 'no-load'],
+  ])('%o with %o: %s', (poles, amps, outcome) => {
+    const judged = of(poles, amps);
+    expect(judged.outcome).toBe(outcome);
+    if (outcome !== 'replace') expect(judged.findings.map((f) => f.text).join(' ')).not.toMatch(/Replace|closed,/);
   });
   test('each pole is said with its figure and its limit', () => {
     const { findings } = of({ p1: 0.2, p2: 0.7, p3: 1.4 });

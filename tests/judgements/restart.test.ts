@@ -158,7 +158,14 @@ describe('T1–T2', () => {
     ['higher', drop(243), 'in'],
     ['left out', drop('_'), 'in'],
     ['without L1–L2', at('_', 13.1, 0.9, { t1t2: 238 }), 'undecided'],
-    ['an open pole explains a motor that draws nothing', drop(0, { comp: 0, fan: 0 }), 'drop'],
+    ['nothing draws and T is dead: it may not be in', drop(0, { comp: 0, fan: 0 }), 'not-in'],
+    ['nothing draws, and as much lost as an open pole loses', drop(221, { comp: 0.49, fan: 0 }), 'not-in'],
+    ['nothing draws, and a little less lost', drop(221.01, { comp: 0, fan: 0 }), 'not-starting'],
+    ['nothing draws, T not read', drop('_', { comp: 0, fan: 0 }), 'not-in'],
+    ['nothing draws, and T has its volts', drop(240, { comp: 0, fan: 0 }), 'not-starting'],
+    ['the fan draws', drop(0, { comp: 0 }), 'drop'],
+    ['the compressor draws', drop(0, { comp: 0.5, fan: 0 }), 'drop'],
+    ['the compressor’s amps not read', drop(0, { comp: '_', fan: 0 }), 'drop'],
     ['a stalled compressor is turned off first', drop(230, { comp: 95 }), 'not-starting'],
     ['the poles before the fan', drop(230, { fan: 1.3 }), 'drop'],
     ['the supply before the poles', at(190, 13.1, 0.9, { t1t2: 180 }), 'supply'],
@@ -176,6 +183,10 @@ describe('T1–T2', () => {
     expect(plain(line('T1–T2', drop(240))?.text)).toBe('T1–T2 reads 240 V, less than 3 V below L1–L2.');
     expect(line('T1–T2', drop(240))?.word).toBe('in');
     expect(line('T1–T2', drop('_'))).toBeUndefined();
+    expect(line('T1–T2', drop(0, { comp: 0, fan: 0 }))?.word).toBe('not in');
+    expect(plain(line('T1–T2', drop(0, { comp: 0, fan: 0 }))?.text)).toBe(
+      'T1–T2 reads 0 V, 241 V below L1–L2. Nothing draws: the contactor is not in, or nothing passes it.',
+    );
   });
 });
 
@@ -377,6 +388,34 @@ describe('volts during a try', () => {
     ['nothing', 9.9, {}, 'none'],
     ['not taken', '_', {}, 'undecided'],
   ])('%s', (_, v, more, expected) => expect(held(v, more).outcome).toBe(expected));
+});
+
+describe('volts where a motor is fed', () => {
+  const psc = { unit: choice('choice', 'psc') };
+  const three = { unit: choice('choice', 'three-phase') };
+  const [of115, of230] = [{ plate: choice('volts', '115') }, { plate: choice('volts', '208/230') }];
+  test.each<[string, Cell, Record<string, Parts>, string]>([
+    ['outdoors, on the lower limit', 197, psc, 'there'],
+    ['below it', 196.9, psc, 'between'],
+    ['on the upper limit', 253, psc, 'there'],
+    ['above it: another system', 277, psc, 'between'],
+    ['one leg of two lost', 121, psc, 'between'],
+    ['three lines', 187, three, 'there'],
+    ['a blower of 208/230 V on one leg', 121, of230, 'between'],
+    ['a blower of 115 V', 121, of115, 'there'],
+    ['a blower of 115 V, below', 103.4, of115, 'between'],
+    ['no plate read indoors: a leg and neutral', 121, {}, 'there'],
+    ['no plate read indoors: its lower end', 107.9, {}, 'between'],
+    ['no plate read indoors: its upper end', 132.1, {}, 'between'],
+    ['no plate read indoors: two legs', 187.2, {}, 'there'],
+    ['no plate read indoors: below two legs', 187.1, {}, 'between'],
+    ['no plate read indoors: above two legs', 264.1, {}, 'between'],
+    ['nothing', 9.9, psc, 'none'],
+    ['next to nothing', 10, psc, 'between'],
+    ['not taken', '_', psc, 'undecided'],
+  ])('%s', (_, v, more, expected) =>
+    expect(run('fed-volts', { readings: parts('V', { v }), ...more }).outcome).toBe(expected),
+  );
 });
 
 describe('where a supply is lost', () => {

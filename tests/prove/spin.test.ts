@@ -1,7 +1,7 @@
 /** The model for SPIN: what is in it, and where spin is installed, that it agrees. */
 import { describe, expect, test } from 'vitest';
+import { check, spinVersion } from '../../engine/desk/proof/spin.ts';
 import { may } from '../../engine/desk/rights.ts';
-import { check, spinVersion } from '../../engine/desk/spin.ts';
 import { flatten } from '../../engine/flatten.ts';
 import { BROKEN, type Subject } from '../../engine/prove/index.ts';
 import { CAPACITOR_CHECK, CLAIMS, promela } from '../../engine/prove/spin/index.ts';

@@ -53,6 +53,7 @@ const motor = (): Conversation =>
     'cr .9 cs 2.7 sr 3.6 g ol',
     'nothing',
     'motor fitted',
+    '45+5 6% 440',
     'other 45+5 440 herm 45.2 fan 5.01',
     'fitted',
     'wires back',
@@ -142,7 +143,7 @@ test('given a call that is raised unseen, then it says so and claims nothing', (
       'Rests on #6, 2026-07-14 15:00 UTC, Ines Vale: What kind of unit is it? VRF, chiller, ammonia, CO₂, above 600 V, gas side.',
       'Rests on #7, 2026-07-14 15:00 UTC, Ines Vale: This equipment is out of scope here. Note what whoever takes it needs. no answer.',
       'Skipped #7, Ines Vale: This equipment is out of scope here. Note what whoever takes it needs. Reason: the caller has to leave.',
-      'Raised to a senior, these pages do not lead it (#9, 2026-07-14 15:00 UTC, Ines Vale).',
+      'Raised to a senior, handed over with what was read (#9, 2026-07-14 15:00 UTC, Ines Vale).',
       'Not signed.',
     ],
   });
@@ -163,7 +164,7 @@ test('given a motor, then it is fitted beside a capacitor that was good, and bot
 test('given a sound unit, then nothing was fitted and it ran', () => {
   const { customer } = summary(nothingFound());
   expect(customer).toContain('Nothing was fitted.');
-  expect(customer).toContain('At the end: It runs within its figures: no part found at fault.');
+  expect(customer).toContain('At the end: It runs within what was checked: no part found at fault.');
   expect(customer).toContain('It ran while these figures were read.');
 });
 

@@ -12,10 +12,11 @@
 import { writeFileSync } from 'node:fs';
 import { SHELF } from '../../../flows/index.ts';
 import { flatten } from '../../flatten.ts';
-import { BROKEN, type Breach, catchIt, prove, rulesTable, type Subject, walksTable } from '../../prove/index.ts';
+import { BROKEN, type Breach, catchIt, rulesTable, type Subject, walksTable } from '../../prove/index.ts';
 import { CAPACITOR_CHECK, CLAIMS, promela } from '../../prove/spin/index.ts';
+import { prove } from '../proof/prove.ts';
+import { check, spinVersion } from '../proof/spin.ts';
 import { may } from '../rights.ts';
-import { check, spinVersion } from '../spin.ts';
 import { asItIs, BROKEN_TALK, talk, tellBreach, tellFigures } from '../talk/index.ts';
 
 const say = (line = ''): void => void process.stdout.write(`${line}\n`);
@@ -51,7 +52,7 @@ const OPENED = SHELF.filter((manual) => Object.keys(manual.cabinets).length > 0)
 
 if (options.has('--talk')) process.exit((await conversations(whole('--talk', 1), whole('--seed', 1))) ? 0 : 1);
 if (options.has('--spin')) process.exit((await bySpin(options.get('--spin') ?? 'no-cool.pml')) ? 0 : 1);
-process.exit(walked() ? 0 : 1);
+process.exit((await walked()) ? 0 : 1);
 
 async function bySpin(file: string): Promise<boolean> {
   const [manual] = OPENED;
@@ -114,7 +115,7 @@ async function conversations(turns: number, seed: number): Promise<boolean> {
   return sound;
 }
 
-function walked(): boolean {
+async function walked(): Promise<boolean> {
   const rights = may as Subject['may'];
   const show = (b: Breach): void => {
     say(`  ${b.rule}: ${b.what}`);
@@ -130,7 +131,7 @@ function walked(): boolean {
       continue;
     }
     const begun = Date.now();
-    const proof = prove(manual, rights);
+    const proof = await prove(manual);
     say(
       `${manual.id} ${manual.version}: ${proof.breaches.length === 0 ? 'no breach' : 'BREACHES'} (${seconds(begun)})`,
     );

@@ -14,7 +14,7 @@ export type CoilBand = Band | 'other volts';
 export function ratedVolts(rated: Parts | undefined): Exact | 'other' | null {
   const figure = figureOf(rated, 'volts', 'V');
   if (figure) return figure;
-  const [chosen] = chosenOf(rated, 'volts');
+  const [chosen] = [...chosenOf(rated, 'volts'), ...chosenOf(rated, 'rated')];
   if (chosen === undefined) return null;
   return /^\d{1,3}$/.test(chosen) ? new Exact(chosen) : 'other';
 }

@@ -5,25 +5,24 @@ import { type Reading, readingOf } from '../read.ts';
 import { say } from '../say.ts';
 import { type Band, ohmsFinding, sayOhms } from './ohm-band.ts';
 
-const FUSES = { fuse1: 'First fuse', fuse2: 'Second fuse', fuse3: 'Third fuse' } as const;
+const FUSES = ['First fuse', 'Second fuse', 'Third fuse'] as const;
 
 /**
  * Fuses out of their holder, Ω. OL is blown; under the limit is good; anything between is noted and read again. A blown
- * fuse is a symptom: why it opened is found before a new one goes in.
+ * fuse is a symptom: why it opened is found before a new one goes in. `least`: how many there are; a further one counts
+ * where somebody read it.
  */
 export const fuses = judgement({
   id: 'fuses',
   semantics: 1,
   takes: ['readings'],
-  limits: ['good'],
+  limits: ['good', 'least'],
   outcomes: ['good', 'blown', 'between', 'undecided'],
-  run({ readings }, { good }) {
-    const all = [
-      { name: FUSES.fuse1, reading: readingOf(readings, 'fuse1', 'Ω') },
-      { name: FUSES.fuse2, reading: readingOf(readings, 'fuse2', 'Ω') },
-      // Two poles have two fuses: a third counts where somebody read one.
-      { name: FUSES.fuse3, reading: readingOf(readings, 'fuse3', 'Ω') },
-    ].filter(({ name, reading }) => name !== FUSES.fuse3 || reading.kind !== 'none');
+  run({ readings }, { good, least }) {
+    const all = FUSES.map((name, i) => ({
+      name: Number(least.value) > 1 ? name : 'Fuse',
+      reading: readingOf(readings, `fuse${i + 1}`, 'Ω'),
+    })).filter(({ reading }, i) => i < Number(least.value) || reading.kind !== 'none');
     const bands = all.map(({ reading }) => bandOf(reading, good));
     const findings = all.map(({ name, reading }) => said(name, reading, good));
     if (bands.includes('open')) return { outcome: 'blown', findings };
@@ -38,6 +37,7 @@ export const fuses = judgement({
       { readings: { ...reads({ fuse1: below }, 'Ω'), fuse2: over } },
       { readings: { ...reads({ fuse1: below, fuse2: below }, 'Ω'), fuse3: over } },
       { readings: { fuse1: read(below, 'Ω'), fuse2: untaken } },
+      { readings: { fuse1: over } },
       {},
     ];
   },

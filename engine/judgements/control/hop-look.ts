@@ -24,11 +24,19 @@ export const limitsOf = (limits: Readonly<Record<'closed' | 'open', Limit>>): Ho
   openVolts: limits.open.value,
 });
 
+/** Where nobody read the strip, R–C under the same load stands for it. */
 export const walk = (readings: Parts | undefined, limits: HopLimits): Hop =>
   hop(
-    PLACES.map(([name]) => ({ name, volts: figureOf(readings, name, 'V') })),
+    PLACES.map(([name]) => ({
+      name,
+      volts: figureOf(readings, name, 'V') ?? (name === 'start' ? figureOf(readings, 'rc', 'V') : null),
+    })),
     limits,
   );
+
+/** Of what was read between the strip and the coil: nothing, so what lies between is one stretch. */
+const isOneStretch = (readings: Parts | undefined): boolean =>
+  DEVICES.every((device) => figureOf(readings, device, 'V') === null);
 
 export interface Crossed {
   readonly device: Device;
@@ -54,7 +62,10 @@ export const crossed = (across: Parts | undefined, limits: HopLimits, source: st
     return [{ device, is, finding: finding({ name, reading: shown, limits: band, word: is, text, source }) }];
   });
 
-export function walkFinding(along: Hop, source: string): Finding {
+/** `found`: the one switch that reads open across; null where all that were read are closed. */
+export function walkFinding(along: Hop, source: string, readings: Parts | undefined, found?: Device | null): Finding {
+  const from = figureOf(readings, 'start', 'V') === null ? 'the source' : 'the strip';
+  const stretch = isOneStretch(readings);
   const of = (reading: string, word: string, text: string): Finding =>
     finding({ name: 'Along the switches', reading, word, text, source });
   switch (along.is) {
@@ -66,11 +77,17 @@ export function walkFinding(along: Hop, source: string): Finding {
       return of(say(along.volts, 'V'), 'low', `${say(along.volts, 'V')} at ${nameOf(along.at)}: too low to hop on.`);
     case 'open': {
       const [before, after] = [say(along.beforeVolts, 'V'), say(along.afterVolts, 'V')];
-      const text = `${before} before ${nameOf(along.device)}, ${after} after. It is the open one.`;
-      return of(after, 'open', text);
+      if (!stretch || along.device !== 'coil') {
+        const text = `${before} before ${nameOf(along.device)}, ${after} after. It is the open one.`;
+        return of(after, 'open', text);
+      }
+      const what = found === undefined ? 'What is open lies' : `Open is ${found ? nameOf(found) : 'the wire'}`;
+      return of(after, 'open', `${before} at ${from}, ${after} at the coil. ${what} between them.`);
     }
     case 'drop': {
       const drop = say(along.dropVolts, 'V');
+      if (stretch && along.device === 'coil')
+        return of(drop, 'drop', `${drop} are lost between ${from} and the coil with the call there.`);
       return of(drop, 'drop', `${nameOf(along.device)} drops ${drop} with the call there.`.replace(/^t/, 'T'));
     }
     case 'through':

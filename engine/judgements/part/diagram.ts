@@ -6,14 +6,17 @@ import { printOf } from '../read.ts';
 import { finding, say } from '../say.ts';
 import { printed, printedVolts, sayPrint } from './wanted.ts';
 
-/** Whether the part in the unit is what the diagram asks for. Higher volts are no difference; the diagram governs. */
+/**
+ * Whether the part in the unit is what the diagram asks for. Higher volts are no difference; the diagram governs, but for
+ * the capacitor of a motor that was fitted since (`motor`, its plate's rating): of that one it says nothing.
+ */
 export const diagram = judgement({
   id: 'diagram',
   semantics: 1,
-  takes: ['label', 'diagram'],
+  takes: ['label', 'diagram', 'motor'],
   limits: [],
   outcomes: ['same', 'differs', 'undecided'],
-  run({ label, diagram }) {
+  run({ label, diagram, motor }) {
     const [own, asked] = [printOf(label), printOf(diagram)];
     const said = (word: string, text: string) => [
       finding({
@@ -23,6 +26,10 @@ export const diagram = judgement({
         ...{ word, text, source: 'the wiring diagram' },
       }),
     ];
+    if (printOf(motor)) {
+      const text = 'A new motor went in, and its own plate decides about its capacitor. The diagram is not asked.';
+      return { outcome: 'undecided', findings: said('undecided', text) };
+    }
     if (!own || !asked) {
       const text = `The print on the ${own ? 'diagram' : 'part'} is not known. The two are not compared.`;
       return { outcome: 'undecided', findings: said('undecided', text) };
@@ -46,6 +53,7 @@ export const diagram = judgement({
       asked({ volts: null }),
       asked({ herm: '227', fan: null, range: { low: '189', high: '227' } }),
       { label: print({ herm: '45', fan: null }), diagram: label },
+      { label, diagram: print({ herm: '45', fan: '7.5' }), motor: label },
       { label: { print: untaken }, diagram: label },
       { label },
       {},

@@ -15,6 +15,7 @@ export const RESTART_LIMITS = [
   'mccRatio',
   'idle',
   'dropAsk',
+  'notIn',
   'sag',
   'splitLow',
   'splitHigh',

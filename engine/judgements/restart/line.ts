@@ -83,21 +83,41 @@ export function judgeThreeLines(figures: Parts | undefined, of: Supply, { linesA
   ];
 }
 
+/** Neither motor draws: no drop across a pole is one then. */
+export function isIdle(figures: Parts | undefined, { idle }: RestartLimits): boolean {
+  const amps = (key: string): Exact | null => figureOf(figures, key, 'A')?.abs() ?? null;
+  const legs = ['comp', 'comp2', 'comp3'].flatMap((key) => amps(key) ?? []);
+  return amps('comp') !== null && legs.every((leg) => leg.lt(idle.value)) && (amps('fan')?.isZero() ?? false);
+}
+
+/** And T was not read or has not the line's volts: the contactor may not be in. */
+export function isNotIn(figures: Parts | undefined, limits: RestartLimits): boolean {
+  const { notIn } = limits;
+  if (!isIdle(figures, limits)) return false;
+  const [line, load] = [voltsIn(figures, 'l1l2'), voltsIn(figures, 't1t2')];
+  return load === null || (line?.minus(load).gte(notIn.value) ?? false);
+}
+
 /** Two readings carry more doubt than one across a pole, so what is lost between them only raises the question. */
-export function judgeDrop(figures: Parts | undefined, { dropAsk }: RestartLimits): Judging[] {
+export function judgeDrop(figures: Parts | undefined, limits: RestartLimits): Judging[] {
+  const { dropAsk } = limits;
   const [line, load] = [voltsIn(figures, 'l1l2'), voltsIn(figures, 't1t2')];
   if (!line || !load) return [];
   const lost = line.minus(load);
-  const out = lost.gte(dropAsk.value);
+  const notIn = isNotIn(figures, limits);
+  // Without amps a little lost is no drop: T has its volts, and what stands still is another question.
+  const out = lost.gte(dropAsk.value) && (notIn || !isIdle(figures, limits));
   const text = out
-    ? `T1–T2 reads ${say(load, 'V')}, ${say(lost, 'V')} below L1–L2. Read across each closed pole under load.`
-    : `T1–T2 reads ${say(load, 'V')}, less than ${say(dropAsk.value, 'V')} below L1–L2.`;
+    ? `T1–T2 reads ${say(load, 'V')}, ${say(lost, 'V')} below L1–L2. ${notIn ? 'Nothing draws: the contactor is not in, or nothing passes it.' : 'Read across each closed pole under load.'}`
+    : lost.gte(dropAsk.value)
+      ? `T1–T2 reads ${say(load, 'V')}, ${say(lost, 'V')} below L1–L2, and nothing draws: that is no drop.`
+      : `T1–T2 reads ${say(load, 'V')}, less than ${say(dropAsk.value, 'V')} below L1–L2.`;
   return [
     {
       is: out ? 'out' : 'in',
       finding: finding({
         ...{ name: 'T1–T2', reading: say(load, 'V'), limits: `less than ${say(dropAsk.value, 'V')} below L1–L2` },
-        ...{ word: out ? 'read the poles' : 'in', text, source: dropAsk.source },
+        ...{ word: notIn ? 'not in' : out ? 'read the poles' : 'in', text, source: dropAsk.source },
       }),
     },
   ];

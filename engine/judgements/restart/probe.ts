@@ -9,7 +9,7 @@ type Figure = Exact | string | number;
 type Line = { figures?: Parts; later?: Parts; plate?: Parts; printed?: Parts; unit?: Parts };
 
 export function probeFigures(limits: RestartLimits): Line[] {
-  const { low, high, ratedWithin, nearLocked, mccRatio, idle, dropAsk, sag, splitLow, splitHigh } = limits;
+  const { low, high, ratedWithin, nearLocked, mccRatio, idle, dropAsk, notIn, sag, splitLow, splitHigh } = limits;
   const plate: Parts = { rla: read(17.9, 'A'), lra: read(100, 'A'), fla: read(1.2, 'A') };
   const split = (of: Figure): Parts => ({ split: read(of, 'Δ°F') });
   const cool = split(splitLow.value);
@@ -46,6 +46,8 @@ export function probeFigures(limits: RestartLimits): Line[] {
       at(low.value, 13.1, 0),
       load(line.minus(dropAsk.value)),
       load(line.minus(dropAsk.value).plus('0.01')),
+      { ...at(line, 0, 0), t1t2: read(line.minus(notIn.value), 'V') },
+      { ...at(line, 0, 0), t1t2: read(line.minus(notIn.value).plus('0.01'), 'V') },
       starting(sagged.toDecimalPlaces(2, Exact.ROUND_UP)),
       starting(sagged.toDecimalPlaces(2, Exact.ROUND_DOWN).minus('0.01')),
       { ...at(past(low.value, 1)), min: read(past(low.value, '-0.01'), 'V') },

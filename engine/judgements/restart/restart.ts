@@ -2,7 +2,7 @@ import { judgement } from '../judgement.ts';
 import { chosenOf } from '../read.ts';
 import { judgeBox, judgeSound, judgeSplit } from './cooling.ts';
 import { type Judging, RESTART_LIMITS } from './judging.ts';
-import { fitsOther, judgeDrop, judgeStart, judgeSupply, judgeThreeLines, supplyOf } from './line.ts';
+import { fitsOther, isNotIn, judgeDrop, judgeStart, judgeSupply, judgeThreeLines, supplyOf } from './line.ts';
 import { judgeCompressor, judgeFan, judgeLegs } from './motors.ts';
 import { probeFigures } from './probe.ts';
 
@@ -10,7 +10,7 @@ import { probeFigures } from './probe.ts';
  * The live figures after a repair. `figures`: V l1l2, t1t2 and `min` (T1–T2 lowest while starting), A comp and fan,
  * the `split` in Δ°F, and `sound` (fine, noise, chatter, backwards); `later` brings split and sound some minutes on.
  * The supply comes first, then a stalled compressor, which has to be turned off before anybody reads poles, then the
- * drop: an open pole explains a motor that draws nothing. RLA is no limit; above MCC it is turned off. Without LRA or
+ * drop. Where nothing draws and T has no volts, the contactor is not in or nothing was called: no pole is read on that. RLA is no limit; above MCC it is turned off. Without LRA or
  * RLA nobody can tell a stalled compressor from a running one. By its class, a three-phase unit has `l2l3`, `l1l3`,
  * comp2 and comp3 too; a walk-in or reach-in has no split of an air conditioner's but °F of its `box`, at first and
  * later. `printed` is what the nameplate prints in V; where nobody said it and the line fits another than 208/230 V,
@@ -18,11 +18,11 @@ import { probeFigures } from './probe.ts';
  */
 export const restart = judgement({
   id: 'restart',
-  semantics: 4,
+  semantics: 5,
   takes: ['figures', 'later', 'plate', 'printed', 'unit'],
   limits: RESTART_LIMITS,
   outcomes: [
-    ...(['in', 'wait', 'which-plate', 'supply', 'drop', 'not-starting', 'legs-apart'] as const),
+    ...(['in', 'wait', 'which-plate', 'supply', 'drop', 'not-in', 'not-starting', 'legs-apart'] as const),
     ...(['above-mcc', 'fan-high', 'sound', 'split-out', 'undecided'] as const),
   ],
   run({ figures, later, plate, printed, unit }, limits) {
@@ -31,6 +31,7 @@ export const restart = judgement({
     const range = supplyOf(printed ?? plate, limits, three ? 3 : 1);
     const supply = [judgeSupply(figures, range), ...(three ? judgeThreeLines(figures, range, limits) : [])];
     const drop = judgeDrop(figures, limits);
+    const notIn = isNotIn(figures, limits);
     const start = judgeStart(figures, range, limits);
     const compressor = judgeCompressor(figures, plate, limits);
     const legs = three ? [judgeLegs(figures, limits)] : [];
@@ -44,6 +45,7 @@ export const restart = judgement({
     if (out(...supply) && range.assumed && fitsOther(figures, limits)) return { outcome: 'which-plate', findings };
     if (out(...supply, ...start)) return { outcome: 'supply', findings };
     if (compressor.is === 'stalled') return { outcome: 'not-starting', findings };
+    if (notIn) return { outcome: 'not-in', findings };
     if (out(...drop)) return { outcome: 'drop', findings };
     if (out(compressor, fan)) return { outcome: 'not-starting', findings };
     // A missing line makes two legs heavy: that is said first.

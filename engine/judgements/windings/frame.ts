@@ -25,7 +25,7 @@ export function frameFinding(name: string, reading: Reading, limits: FrameLimits
   const shown = sayReading(reading);
   const [grounded, clear] = [sayOhms(ohms(limits.grounded)), sayOhms(ohms(limits.clear))];
   const text = {
-    low: `${shown} to ground is below ${grounded} at meter voltage. Split the branches: the wire before the motor. A senior decides.`,
+    low: `${shown} to ground is below ${grounded} at meter voltage. Split the branches: the wire before the motor.`,
     between: `${shown} to ground lies between ${grounded} and ${clear}. It is noted; an insulation test decides.`,
     clear: `${shown} to ground: no ground found at meter voltage. An insulation test says more.`,
     missing: name === 'Frame' ? 'Nothing was read to the frame.' : `${name} was not read.`,

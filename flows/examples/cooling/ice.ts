@@ -1,5 +1,6 @@
 /** Worked calls that begin with ice. */
 import type { Example } from '../../../engine/vocabulary.ts';
+import { PLACED } from '../blower.ts';
 import { BOTH, HIGH_SPLIT, LIVE } from './lines.ts';
 
 export const ICE: readonly Example[] = [
@@ -14,7 +15,7 @@ export const ICE: readonly Example[] = [
   },
   {
     title: 'Iced because no air passes: on to the blower',
-    lines: ['iced up', 'no air', 'outdoor off', 'nothing', 'ecm', 'qualified', '25.8', 'variable'],
+    lines: ['iced up', 'no air', 'outdoor off', 'nothing', 'ecm', 'waited', 'qualified', ...PLACED, '25.8', 'variable'],
     then: ['ice-without-air', 'electronic-blower-handed-over'],
     ends: 'raised',
   },

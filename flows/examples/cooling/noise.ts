@@ -1,5 +1,6 @@
 /** Worked calls about a noise or a smell. */
 import type { Example } from '../../../engine/vocabulary.ts';
+import { PLACED } from '../blower.ts';
 import { COMPRESSOR } from '../lines.ts';
 import { LIVE, PROVE, TO_MOTORS } from './lines.ts';
 
@@ -21,14 +22,33 @@ export const NOISE: readonly Example[] = [
     title: 'The outdoor fan screeches: its bearings by the dead tests',
     lines: [
       ...['screeching', 'screech', ...DEAD, 'stiff, has play', COMPRESSOR, 'fan 14 31 45 frame ol', 'age'],
-      ...['motor fitted', 'other 45+5 440 herm 45.3 fan 5.04', 'fitted', 'wires back', '17.9 96 1.2', ...LIVE],
+      ...[
+        'motor fitted',
+        '45+5 6% 440',
+        'other 45+5 440 herm 45.3 fan 5.04',
+        'fitted',
+        'wires back',
+        '17.9 96 1.2',
+        ...LIVE,
+      ],
     ],
     then: ['fan-screech', 'capacitor-good', 'fan-bearings', 'new-part-right', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The blower screeches: to its own page',
-    lines: ['noise', 'blower screech', 'outdoor off', 'nothing', 'ecm', 'qualified', '25.8', 'variable'],
+    lines: [
+      'noise',
+      'blower screech',
+      'outdoor off',
+      'nothing',
+      'ecm',
+      'waited',
+      'qualified',
+      ...PLACED,
+      '25.8',
+      'variable',
+    ],
     then: ['blower-screech', 'electronic-blower-handed-over'],
     ends: 'raised',
   },

@@ -20,7 +20,6 @@ export const OUTDOORS: readonly Example[] = [
     title: 'Dirty, and the fan is slow',
     lines: [...seen('coil dirty, small line 108 outdoor 90'), 'it is the fan'],
     then: ['condenser-fan-weak'],
-    ends: 'raised',
   },
   {
     title: 'Nothing seen, and no certified person here',

@@ -36,6 +36,11 @@ export const WARM: readonly Example[] = [
     [...toCoil(), 'coil 18', 'wire back', '24', 'five minutes', 'coil 0.2'],
     'reversing-not-commanded',
   ),
+  raised(
+    'No volts at a good coil right after the call was changed: a tap on waited decides nothing',
+    [...toCoil(), 'coil 18', 'wire back', '24', 'just now', 'waited', 'coil 0'],
+    'reversing-undecided',
+  ),
   raised('Stuck in heating', [...commanded(), 'heat 0 big 160 small 95 before 60 after 61'], 'reversing-valve'),
   raised('Hot gas leaks through', [...commanded(), 'heat 0 big 55 small 98 before 55 after 66'], 'reversing-valve'),
   raised('Electric heat runs', [...commanded(), 'heat 21 big 55 small 98 before 55 after 56'], 'strip-heat-in-cooling'),

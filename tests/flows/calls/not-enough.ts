@@ -3,6 +3,8 @@
  * not come. Why each is weak: common practice, no single source. `read.ts` says how rows are read.
  */
 const DEAD = '121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0.6 0.1 0.5 / 9.3';
+const THREE =
+  'yes | breaker, no other feed, three lines, outlet | yes | clean, 0 caps | 121 / 0 0 0 0 0 0 / 0 0 0 / 121';
 const INDOOR =
   'yes | breaker, no other feed, two legs, outlet | yes | clean, 1 cap, 7.5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0.4 / 9.3';
 const BLOCK = 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol';
@@ -91,7 +93,7 @@ phase-monitor-holds-off ← phase-monitor: It shows a fault, and the lines read 
 fault
   good → times (its light shows good)
   cant see it → times (not to be seen from outside)
-  dark | qualified | 230 118 113 → !raised as single-phasing (dark, and a line is missing)
+  dark | qualified | ${THREE} | placed | 230 118 113 → !raised as single-phasing (dark, and a line is missing)
 
 phase-monitor-holds-off ← phase-monitor: It shows a fault, and the lines read right: it stays in, and a senior leads on
 230 231 229
@@ -102,6 +104,11 @@ product 47 r134a hums trips
   product 47 hums trips → plate (dead tests with the refrigerant left out)
   product 47 other hums trips | other → !raised as refrigerant-may-burn (dead tests beside a refrigerant that nobody knows)
   product 47 hums trips | skip no plate → !raised as refrigerant-may-burn (dead tests with the plate unread)
+
+external-overload-open ← refrigeration: Start capacitor alone, the external overload open
+cold
+  hot → gear as external-overload-has-to-cool (open on a hot shell: it did its work)
+  not sure → gear as external-overload-has-to-cool (how hot it is nobody knows)
 
 bleed-resistor-open ← start-potential-relay: The bleed resistor is open
 start 175 bleed ol contacts .1 coil 8k
@@ -144,7 +151,7 @@ fuses 0.1 0.1 contacts .1 3.2 coil 12.6 t1g ol t2g ol
 
 contactor-jammed ← contactor-dead: Volts at the coil, coil right, not in: jammed
 y-c 25.6 coil 25.4
-  y-c 25.6 coil 19 → !raised as control-volts-dropped (not in, with less than pull-in volts)
+  y-c 25.6 coil 19 → across-24 (not in, with less than pull-in volts)
 
 contactor-welded ← runs-on: No volts at the coil and closed: welded
 contacts 0.1 0.1
@@ -188,6 +195,28 @@ left alone
 discharge-thermostat-open ← control: The discharge thermostat: it ran too hot
 left alone
   changed just now | y-c 25.6 coil 0 → waited (0 V behind it, within five minutes of a change of call)
+
+control-volts-dropped ← control: Volts lost on the way to the coil: the switch that takes them, and it waits for the part
+y-c 25.6 coil 19
+  y-c 25.6 coil 25.1 → pulled (half a volt lost, and enough at the coil)
+  y-c 26.6 coil 24.6 → pulled (two volts lost, and enough at the coil)
+  y-c 25.6 coil 20.4 → pulled (just enough at the coil)
+
+control-volts-dropped ← control: Volts lost on the way to the coil: the switch that takes them, and it waits for the part
+delay .1 lp 6.4
+  delay .1 lp .4 → wire (every switch closed)
+  delay .1 lp 25.6 → !raised as control-undecided (an open switch with volts behind it)
+  skip no room → !raised as control-undecided (what takes them not read)
+
+coil-volts-dropped ← chatter: The source holds and the coil gets too little: the switch that takes the volts
+coil 18.2 rc 24.9
+  coil 20.4 rc 24.9 | chatters → line (enough at the coil)
+
+coil-volts-dropped ← chatter: The source holds and the coil gets too little: the switch that takes the volts
+delay .1 lp 6.3
+  delay .1 lp .1 | not found → !raised as chatter-undecided (every switch closed)
+  delay .1 lp 25.6 → !raised as chatter-undecided (an open switch with volts behind it)
+  skip no room → !raised as chatter-undecided (what takes them not read)
 
 control-wire-open ← control: Every switch closed, no volts at the coil: a wire, mended
 left alone
@@ -233,12 +262,38 @@ r-c 26.1 y-c 0 float 0.1
   r-c 26.1 y-c 26 → cable-drive (the call at both ends of the indoor unit)
 
 thermostat-or-its-cable ← indoor-source: The call doesn’t leave the thermostat
+r-c 26.1 y-c 0 float 0.1
+  r-c 26.1 y-c 0 → has-float (a float that nobody read)
+  r-c 26.1 y-c 0 | not sure → !raised as call-held-undecided (whether there is a float)
+  r-c 26.1 y-c 0 | there | 25.8 → where as float-switch-open (volts across the float)
+  r-c 26.1 y-c 0 | there | 12 → !raised as call-held-undecided (a part of the volts across the float)
+
+thermostat-or-its-cable ← indoor-source: The call doesn’t leave the thermostat
 y-c 0 coil 0
   y-c 25.6 coil 0 → across-24 (the call that arrives outdoors)
 
 thermostat-or-its-cable ← indoor-source: A blank thermostat, the call left alone: none leaves it
 left alone
   just now | waited | r-c 26.1 y-c 0 → !raised as call-read-too-early (0 V within five minutes of a change of call)
+
+transformer-open ← indoor-source: An open transformer behind an electronic blower that rested
+fuse 0.1 sec ol y-c 12
+  fuse 0.1 sec ol y-c 1.5 → !raised as control-short-behind-a-good-fuse (a short outward comes first)
+
+control-short-found ← fuse-short: Silent, the blower still too, the board’s fuse blown: the short outdoors found, one new fuse, proven
+1.5
+  12 → !raised as board-fuse-without-cause (a blown fuse alone)
+  ol → !raised as board-fuse-without-cause (nothing connected outward)
+  skip no room → !raised as board-fuse-without-cause (nothing read outward)
+
+fan-call-not-given ← blower-live: No fan call, and the call to cool is there: the thermostat or its G wire
+r-c 26.1 y-c 26
+  r-c 26.1 → !raised as control-source-undecided (the call to cool not read)
+  r-c 0 primary 0 → !raised as control-primary-absent (no 24 V at all)
+
+board-blower-relay ← blower-live: Line and no tap: the board
+119
+  0 → !raised as electronic-blower-not-fed (no line at its plug)
 
 thermostat-cable-open ← indoor-source: The cable is open and is not mended today
 calling
@@ -305,9 +360,54 @@ load 22 drop 0.6
 `;
 
 export const MOTORS = `
+contactor-coil-open ← coil-live: A package unit, enough volts and it stays out: its contactor, dead again
+begin 25.6 coil 25.1, prints 24, stays out
+  begin 25.6 coil 20.3, prints 24, stays out → !raised as coil-volts-low (not in, with less than pull-in volts)
+  begin 239 coil 203, prints 240, stays out → !raised as coil-volts-low (85 % of its own print, not of 24 V)
+  begin 25.6 coil 25.1, prints 24, pulls in → plate as capacitor-good (it pulls in)
+
+low-pressure-open ← coil-live: The low-pressure switch of a package unit: certified
+left alone
+  just now | begin 25.6 coil 0, prints 24, stays out → waited (0 V behind it, within five minutes of a change of call)
+  not sure → !raised as control-not-read-live (nobody qualified, nothing read)
+
+low-pressure-open ← coil-live: The low-pressure switch of a package unit: certified
+delay .1 lp 25.5
+  delay .1 lp 12 → !raised as control-undecided (a part of the volts across it)
+  delay .1 lp 25.5 hp 25.5 → !raised as control-undecided (two at once)
+
+no-call-in-this-cabinet ← coil-live: No call where its switches begin: its own source, and a senior
+begin 0 coil 0, prints 24, stays out
+  begin 25.6 coil 0, prints 24, stays out → across-live (a call where its switches begin)
+
+contact-drop ← contactor-after: A pole drops too much under load, its contact good when dead: a new contactor, proven
+2.4 .1
+  120 120 → !raised as poles-undecided (the line’s volts across both: open, or never in)
+  .7 .1 → !raised as drop-in-the-wiring (less than 1 V)
+
+contact-drop ← contactor-after: A pole drops too much under load, its contact good when dead: a new contactor, proven
+241 236 comp 13.1 fan .9 split 19
+  241 0 comp 0 fan 0 → in-yet (nothing draws, and nobody knows whether it is in)
+  241 236 comp 0 fan 0 → stands (nothing draws: no drop)
+
+contactor-not-in ← restart: The contactor is out five minutes after the call: its control comes next, and no pole
+out
+  just now | stays out → off (out within five minutes of the call)
+  just now | not sure → off (nobody could tell, within five minutes)
+  not sure → off (nobody saw it)
+
 fan-bearings ← motors: The fan binds: its motor and a new capacitor
 stiff, scrapes
   spin free → pairs (it hums, and turns free)
+  rubs → freed (a blade that touches something)
+  wont turn → freed (a blade that may be held by something)
+  no → freed (it does not spin free, and nobody said that the blade is clear)
+  scrapes | cleared → pairs as fan-blade-cleared (free once it is clear of everything)
+
+blower-bearings ← blower-tests: The wheel is stiff and clear of everything: a new motor and a new capacitor
+stiff
+  rubs → freed (a wheel that touches something)
+  scrapes | cleared → speeds as blower-wheel-cleared (free once it is clear of everything)
 
 fan-winding-open ← fan-windings: Open on a cool motor: the motor
 cool
@@ -317,9 +417,45 @@ fan-winding-open ← fan-windings: Open on a cool motor: the motor
 fan 15 ol ol frame ol
   fan 15 33 90 frame ol | fan 15 33 90 frame ol → plate as fan-windings-undecided (a sum that does not fit)
 
+fan-winding-open ← fan-windings: Open on a cool motor: the motor
+psc
+  ecm | neither → turns (an electronic fan: its windings are not asked)
+
+fan-to-frame ← fan-windings: Low to its frame at the ends of its leads, alone, and past their run: the motor
+900
+  ol → wire as low-to-ground (low at the ends of its leads, clear past their run: the wire before the motor)
+  cant → !raised as ground-not-located (low at the ends of its leads, and not read past them)
+
+fan-to-frame ← fan-windings: Low to its frame at the ends of its leads, alone, and past their run: the motor
+comp ol fan 900 heater ol cable ol
+  comp ol fan ol heater ol cable ol → !raised as ground-gone (low with the other branches on it)
+
+wire-chafed ← ground: The fan’s leads rub on the guard: low at their ends, clear past the run, mended
+chafed
+  nothing → !raised as ground-not-located (nothing to see)
+
+blower-to-frame ← blower-windings: Low to the frame, also past the run of its leads: a new motor
+400
+  ol → !raised as blower-ground-not-located (clear past the run of its leads)
+  cant → !raised as blower-ground-not-located (not read past the run of its leads)
+
+compressor-low-to-ground ← three-windings: Low to ground, and also clear of every edge: the insulation test, and a senior
+4k
+  ol → wire as low-to-ground (low at the harness, clear once it touches nothing: the wire before the motor)
+
 fan-motor-electric ← motor-after: Volts at a free fan with a good capacitor: a new motor, proven
 239
   0 → board (no volts at its leads)
+  121 → !raised as no-start-undecided (one leg of two lost: half the volts of its nameplate)
+  196.9 → !raised as no-start-undecided (below the volts of its nameplate)
+
+fan-motor-electric ← motor-after: Volts at a free fan with a good capacitor: a new motor, proven
+fan 14 31 45 frame ol
+  skip leads spliced | 17.9 96 1.2 | closed | 240 239 comp 13.1 fan 0 | all good | fan | 239 → !raised as no-start-undecided (volts where its leads end, and nobody read through them)
+
+fan-motor-electric ← still-after: The fan’s own capacitor beside the compressor’s, good, and volts: the motor
+run
+  potential | they don’t come off | spin free | fan 14 31 45 frame ol → !raised as second-capacitor-undecided (the fan’s own capacitor not read)
 
 board-fan-relay ← still-after: No volts at the fan, line at the board: its relay or the lead
 out of defrost
@@ -328,6 +464,24 @@ out of defrost
 board-fan-relay ← still-after: No volts at the fan, line at the board: its relay or the lead
 board line in 241
   board line in 0 → !raised as no-start-undecided (no line into the board)
+  board line in 121 → !raised as no-start-undecided (one leg of two lost before the board)
+
+electronic-motor-suspect ← ecm-fan: Line and command there, free and dry: motor or module
+239
+  121 → !raised as electronic-fan-handed-over (one leg of two lost)
+
+blower-motor-electric ← blower-live: A call, volts at the leads, capacitor good, free: the motor
+238
+  121 → !raised as blower-no-start-undecided (one leg of two lost: half the volts of its nameplate)
+
+electronic-blower-suspect ← blower-live: Constant torque: line and tap there, dry and free: motor or module
+119
+  150 → !raised as blower-no-start-undecided (neither one leg nor two, and nobody read its nameplate)
+
+electronic-motor-suspect ← ecm-fan: Line and command there, free and dry: motor or module
+rested
+  off now | waited → off (five minutes by a tap, not by the record)
+  off now | waited | off long ago → !raised as electronic-fan-handed-over (off just now by the record, long ago by word)
 
 electronic-motor-suspect ← ecm-fan: Line and command there, free and dry: motor or module
 free
@@ -363,8 +517,27 @@ cr ol cs ol sr ol g ol
   cr .9 cs ol sr ol g ol → agreed as winding-open-at-harness (open at the harness)
 
 compressor-winding-open ← compressor-terminals: Open at its own terminals, cold: a senior confirms
+cr .9 cs ol sr ol g ol
+  cr .9 cs ol sr ol g ol → pairs-again as all-windings-open (read once)
+  cr .9 cs ol sr ol g ol | cr .9 cs 2.7 sr 3.6 g ol → plug as all-windings-open (whole on zeroed leads)
+  cr .9 cs ol sr ol g ol | cr .9 cs 2.7 sr 9 g ol → !raised as terminals-wait-for-a-senior (a sum that doesn’t fit)
+  cr .9 cs ol sr ol g ol | cr .9 cs 2.7 sr 3.6 g 4k → !raised as compressor-grounded (low to ground the second time)
+
+compressor-winding-open ← compressor-terminals: Open at its own terminals, cold: a senior confirms
 cold
   hot → !left as compressor-has-to-cool (open while hot)
+
+compressor-winding-open ← compressor-terminals: Three-phase, one winding open at the terminals: three equal pairs are asked for, and a senior confirms
+ol ol 1.2 ol
+  1.2 1.2 1.2 ol → plug as winding-open-at-harness (open at the harness, and whole at the terminals)
+  ol ol 1.2 ol | 1.2 1.2 1.2 ol → plug as winding-open-at-harness (open once, and whole on zeroed leads)
+  1.2 1.2 40 ol | 1.2 1.2 40 ol → !raised as terminals-wait-for-a-senior (pairs that differ, twice)
+  ol ol 1.2 ol | 1.2 1.2 40 ol → !raised as terminals-wait-for-a-senior (open once, and then pairs that differ)
+  ol ol 1.2 ol | cant → !raised as terminals-wait-for-a-senior (open once, and not read again)
+
+overload-stays-open ← compressor-terminals: Three-phase, all three pairs open at the terminals, cold: its overload stays open
+ol ol ol ol
+  ol ol 1.2 ol | ol ol 1.2 ol → !raised as compressor-winding-open (one pair reads: no overload lets one alone through)
 
 overload-open ← compressor-windings: C open on a hot shell: the overload, left to cool
 hot
@@ -379,13 +552,16 @@ compressor-seized ← still-after: Volts held, capacitor good, an assist tried: 
   240 239 comp 92 fan .9 → stands (locked-rotor amps alone)
 
 compressor-seized ← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms
-221
-  171 | cant → !raised as supply-not-located (volts that fall during the try)
+221 comp 92
+  238 comp 0 → observation as compressor-draws-nothing (no amps: an open wire, plug or overload)
+  238 comp 13 → !raised as no-start-undecided (amps of a motor that turns)
+  238 | cant → !raised as no-start-undecided (amps not read during the try)
+  171 comp 70 | cant → !raised as supply-not-located (volts that fall during the try)
   cant → !raised as no-start-undecided (volts not read during the try)
 
 compressor-seized ← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms
 rested
-  off now | waited | 221 → !raised as no-start-undecided (tried right after it was off)
+  off now | waited | 221 comp 92 → !raised as no-start-undecided (tried right after it was off)
   not sure → !raised as no-start-undecided (nobody knows since when it is off)
 
 compressor-seized ← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms
@@ -397,8 +573,11 @@ assist fitted
   no assist → !raised as no-start-undecided (no assist tried)
 
 compressor-seized ← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms
-219
-  171 | cant → !raised as supply-not-located (volts that fall during the try with the assist)
+219 comp 94
+  238 comp 0 → observation as compressor-draws-nothing (no amps in the try with the assist)
+  238 comp 13 | still stands → !raised as no-start-undecided (amps of a motor that turns)
+  238 | cant → !raised as no-start-undecided (amps not read during the try with the assist)
+  171 comp 70 | cant → !raised as supply-not-located (volts that fall during the try with the assist)
   cant → !raised as no-start-undecided (volts not read during the try with the assist)
 `;
 
@@ -451,6 +630,11 @@ compressor-not-pumping ← circuit: It doesn’t pump, and what reads the same i
 comp 7.1 valve, unloader, rotation
   comp 12.5 valve → !raised as pumping-undecided (amps that are not low)
   comp 7.1 → !raised as pumping-undecided (nothing ruled out that reads the same)
+
+reversing-not-commanded ← warm: No command at a good coil
+five minutes
+  just now | waited | coil 0 → !raised as reversing-undecided (0 V within five minutes of a change of call, by the record)
+  not sure | waited | coil 0 → !raised as reversing-undecided (nobody knows since when the call stands)
 
 reversing-valve ← warm: Hot gas leaks through
 heat 0 big 55 small 98 before 55 after 66

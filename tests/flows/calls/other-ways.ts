@@ -1,5 +1,29 @@
+import { BLOWER_LIVE, FUSE_SHORT } from '../../../flows/examples/blower.ts';
+import { MOTOR_PART, THREE_CONDEMNED } from '../../../flows/examples/second.ts';
+import { TERMINALS } from '../../../flows/examples/three.ts';
+
 /** Ways of the pages that neither the proof's walk nor a worked call goes; `read.ts` says how rows are read. */
 const BLOCK = 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol';
+/** The lines of a worked call between two of them, so many from its beginning and from its end. */
+const between = (lines: readonly string[] = [], from: number, end: number): string =>
+  lines.slice(from, end).join(' | ');
+const TO_OUTWARD = between(FUSE_SHORT[1]?.lines, 2, -1);
+const NO_FAN = BLOWER_LIVE.find(({ title }) => title.includes('no fan call and no call to cool'))?.lines ?? [];
+const TO_DOOR = between(NO_FAN, 2, NO_FAN.indexOf('0') + 1);
+const TO_TERMINALS = between(TERMINALS[2]?.lines, 2, -1);
+/** A box has no run capacitor to read. */
+const BOX = 'walk-in | product 47 r134a hums trips';
+const TO_BOX_TERMINALS = between(
+  TERMINALS[2]?.lines.filter((line) => line !== 'wires off' && !line.startsWith('herm ')),
+  2,
+  -1,
+);
+const TWO = MOTOR_PART[1]?.lines ?? [];
+const AFTER_HERM = between(TWO, TWO.indexOf('herm 36.1 case ol') + 1, TWO.indexOf('herm 4.96 case ol'));
+const NEW_MOTOR = between(TWO, TWO.indexOf('herm 4.96 case ol') + 1, TWO.indexOf('still in'));
+const OTHERS = THREE_CONDEMNED[0]?.lines ?? [];
+const TO_THIRD = between(OTHERS, OTHERS.indexOf('herm 3.9 case ol') + 1, OTHERS.indexOf('herm 3.8 case ol'));
+const AFTER_THIRD = between(OTHERS, OTHERS.indexOf('herm 3.8 case ol') + 1, OTHERS.length);
 
 export const OTHER_WAYS = `
 ← cycling: Ice first
@@ -18,6 +42,10 @@ leak alarm
 all good
   not sure → observation as capacitor-good (a next round, nothing live)
   all good | heat pump | not sure → !raised as no-start-undecided (in defrost or not)
+
+← motors: The fan binds: its motor and a new capacitor
+240 239 comp 13.1 fan .9 split 19
+  240 239 comp 13.1 fan 0 | all good | fan | 239 → !raised as no-start-undecided (the new motor stands on volts, and what was read was of the old one)
 
 ← breaker: The load is above its rating
 trips after a while
@@ -48,6 +76,28 @@ wires back
 239 241 240 comp 13.1 13.2 12.9 fan .9 split 19
   239 241 240 t1t2 230 comp 13.1 13.2 12.9 fan .9 split 19 | .1 2.4 .1 → locked as contact-drop (a pole of three that drops)
 
+← contactor-after: A pole drops too much under load, its contact good when dead: a new contactor, proven
+241 236 comp 13.1 fan .9 split 19
+  241 236 comp 0 fan .3 | 2.4 .1 → !raised as poles-undecided (too few amps to load a pole)
+
+← coil-live: A package unit, enough volts and it stays out: its contactor, dead again
+left alone
+  left alone | begin 25.6 coil 29, prints 24, pulls in → !raised as control-undecided (more than a coil of its print has)
+  left alone | skip no room → !raised as control-undecided (nothing read)
+  left alone | begin 12 coil 0, prints 24, stays out → !raised as no-call-in-this-cabinet (a part of the volts comes in)
+  left alone | begin 25.6 coil 4, prints 24, stays out → across-live (hardly any volts left at the coil)
+  left alone | begin 21 coil 4, prints 24, stays out | delay .1 lp 12 → !raised as control-undecided (a part of the volts across a switch)
+  left alone | begin 21 coil 4, prints 24, stays out | delay .1 lp .1 → locked (a part of the volts, every switch closed: make-dead, then the wire)
+  left alone | begin 20.3 coil 20.2, prints 240, stays out → !raised as control-undecided (ghost volts at a coil on the line)
+  just now | begin 25.6 coil 0, prints 24, stays out | not sure → call (whether the five minutes were over)
+
+← coil-live: The delay stays open past its time
+delay 25.6
+  delay .1 lp .1 hp .1 discharge 25.6 → !raised as discharge-thermostat-open (the last one)
+  delay .1 lp .1 hp 25.6 | not sure → !raised as high-pressure-not-looked-into (coil and fan not seen)
+  delay .1 lp .1 hp 25.6 | fan slow → plate as high-pressure-fan (air that the fan doesn’t move)
+  delay .1 lp .1 hp 25.6 | clean → !raised as high-pressure-unexplained (a clean coil)
+
 ← blower-restart: It does not start
 volts 240 blower 0
   volts 240 blower 3.6 split 9 → off as capacitor-good (the split is short)
@@ -56,6 +106,11 @@ volts 240 blower 0
 
 ← chatter: Enough volts and it buzzes: the contactor
 coil 23.1
+  coil 5.2 rc 25.6 | chatters | lp .1 hp .1 → mended (hardly any volts, every switch closed)
+  coil 5.2 rc 25.6 | chatters | delay 20.4 → !raised as chatter-undecided (hardly any volts, the delay open)
+  coil 5.2 rc 25.6 | chatters | lp 20.4 → !raised as chatter-undecided (hardly any volts, a switch open)
+  coil 5.2 rc 25.6 | chatters | hp 20.4 → !raised as chatter-undecided (hardly any volts, another one open)
+  coil 5.2 rc 25.6 | chatters | discharge 20.4 → !raised as chatter-undecided (hardly any volts, the last one open)
   coil 18.2 | chatters → door (low, the source not read)
   coil 18.2 rc 19 | chatters → door (low at the source)
   coil 0 | quiet → door (no volts at all)
@@ -69,9 +124,10 @@ y-c 25.6 coil 25.4
   y-c 20.2 coil 20.1 | stays out → door (under what it needs to pull in)
   y-c 31 coil 30.8 | stays out → !raised as control-undecided (more than the circuit has)
 
-← dead-block: No capacitor where one is expected
+← make-dead: None to be found on a unit that needs one: hands out, a senior decides
 psc
-  ecm | yes | pull-out, breaker, no other feed, two legs, outlet | yes | clean, 0 caps | 121 / 0.2 0 0.1 / 0 0 / 121 | ${BLOCK} → !raised as no-capacitor (an electronic fan)
+  ecm | yes | pull-out, breaker, no other feed, two legs, outlet | yes | clean, 0 caps → look (an electronic fan, and its compressor needs one)
+  three-phase | yes | breaker, no other feed, three lines, outlet | yes | clean, 0 caps → proving (three lines need none)
   walk-in | product 47 hours 3 r404a hums trips | yes | breaker, heater, two legs, outlet | yes | clean, 0 caps | 121 / 0 0 0 / 0 0 / 0 0 0 / 121 | contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1 → spin (a walk-in without a capacitor)
 
 ← whose-hum: A growl: the dead tests, and a weak capacitor
@@ -113,6 +169,22 @@ herm 39.4 case ol
   herm 39.4 | case ol → spin as capacitor-good (the case a little later)
   herm 39.4 | skip rim under paint → spin as case-undecided (the case not read)
   herm 37.0 case ol → sections (outside, and the doubt reaches in)
+
+← fan-windings: A fan on three lines: three equal pairs are right
+fan 14 14 14 frame ol
+  fan 14 14 14 frame 3 M → ready as fan-windings-undecided (three equal pairs, its frame neither low nor clear)
+  fan 14 14 14 frame 900 → split as low-to-ground (three equal pairs, low to its frame)
+  fan ol ol ol frame ol | hot → ready as fan-protector-open (all three open on a hot motor)
+  fan 14 14 90 frame ol → pairs (neither equal nor a sum, once)
+
+← fan-windings: A fan on three lines, open on a cool motor: the new one has no capacitor
+no capacitor
+  yes → rating (the new motor prints µF)
+  not sure → rating (its plate not read: asked again)
+
+← dead-block: Fuses, contactor and ground not taken; nothing found
+psc
+  walk-in | product 47 hours 3 r404a hums trips | yes | breaker, heater, two legs, outlet | yes | clean, 0 caps | 121 / 0 0 0 / 0 0 / 0 0 0 / 121 | contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1 | stiff | cr .9 cs 2.7 sr 3.6 g ol | nothing | motor fitted → asks as fan-bearings (a fan of a walk-in: its plate says whether it has a capacitor)
 
 ← three-windings: All three open on a hot shell: its protector
 hot
@@ -200,4 +272,29 @@ unreadable
 bulged, 1 cap, 7.5 6% 440
   bulged, 2 caps, 7.5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0.4 0 / 9.3 | fuse 0.1 leads ol | wires off | this one → spin as condemned-by-sight (two capacitors, the blower’s bulged)
   bulged, 2 caps, 7.5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0.4 0 / 9.3 | fuse 0.1 leads ol | wires off | not sure → sections (two capacitors, and on which it is nobody says)
+
+← fuse-short: The board’s fuse blown, and Y to C outward reads the coil: no new fuse
+psc
+  ecm | ${TO_OUTWARD} → outward (an electronic fan outdoors: the short is sought there as well)
+  three phase | no monitor | ${TO_OUTWARD} → outward (three lines outdoors)
+  ${BOX} | ${TO_OUTWARD} → outward (a box)
+
+← blower-live: Silent, the blower still too, no fan call and no call to cool: the thermostat or its cable
+psc
+  ecm | ${TO_DOOR} → door (an electronic fan outdoors: the source of the 24 V)
+  three phase | no monitor | ${TO_DOOR} → door (three lines outdoors)
+  ${BOX} | ${TO_DOOR} → door (a box)
+
+← compressor-terminals: Open at its own terminals, cold: a senior confirms
+psc
+  ecm | ${TO_TERMINALS} → pairs-again (an electronic fan: the compressor’s terminals are the same)
+  ${BOX} | ${TO_BOX_TERMINALS} → pairs-again (a box: the compressor’s terminals are the same)
+
+← new-motor-part: Two singles, HERM’s condemned as well: the fan’s goes by the motor’s plate, HERM’s by its own print
+herm 36.1 case ol
+  herm 45.2 case ol | ${AFTER_HERM} | herm 3.9 case ol | ${NEW_MOTOR} | still in → rating (the fan’s own condemned, and said to be still in: a part for it)
+
+← repair: The second and the third are weak: one print is kept of them, so a senior says which part goes where
+herm 3.9 case ol
+  herm 4.96 case ol | ${TO_THIRD} | herm 3.8 case ol | ${AFTER_THIRD} → rating (the third alone is weak)
 `;

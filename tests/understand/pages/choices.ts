@@ -193,7 +193,9 @@ const QUESTIONS: readonly [question: string, lead: readonly string[], said: read
     [
       ['spins freely', { ok: ['done'] }],
       ['yes', { ok: ['done'] }],
-      ['bearings shot', { ok: ['no'] }],
+      ['bearings shot', { ok: ['stiff'] }],
+      ['stiff, has play', { ok: ['stiff'] }],
+      ['blade rubs', { ok: ['no'] }],
       ['locked up', { ok: ['no'] }],
       ['not free', { ok: ['no'] }],
       ['no', { ok: ['no'] }],

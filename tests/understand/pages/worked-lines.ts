@@ -78,7 +78,7 @@ const CALLS: Readonly<Record<string, readonly Row[]>> = {
     'wires off',
     ['herm 44.6 fan 4.52', { herm: '44.6', fan: '4.52' }],
     ['fan 5.03 hf 4.52 case ol', { fan: '5.03', hf: '4.52', case: 'ol' }],
-    ['spin: stiff, scrapes, play in shaft', { ok: ['no'] }],
+    ['spin: stiff, scrapes, play in shaft', { ok: ['stiff'] }],
     ['fan 15 33 48 frame ol', { first: '15', second: '33', third: '48', frame: 'ol' }],
   ],
   'no volts at the coil': [

@@ -52,7 +52,8 @@ export function notDead(heard: readonly Heard[], cabinet: Cabinet, by: string, n
   if (gap === 'now') return `nothing was heard of its holder for more than ${limitOf(heard)} minutes`;
   if (gap > lock && !confirmedSince(gap, gates, by, means.parts, three))
     return 'after such a silence the lock was not confirmed with a line';
-  if (seen !== null && seen.count === 0) return null;
+  // Where a motor needs one, none seen is one not found, and what is left was read of nothing.
+  if (seen !== null && seen.count === 0 && !needsOne(answers, cabinet)) return null;
   const left = last([cabinet === 'inverter' ? 'bus' : 'residual']);
   if (!own(left) || left.seq < (bridge?.seq ?? line.seq)) return 'what is left was not read after the line';
   return leftWrong(left, seen);
@@ -128,6 +129,15 @@ function confirmedSince(gap: number, gates: readonly Answer[], by: string, means
 export const unitOf = (answers: readonly Answer[]): string =>
   chosen(answers.findLast((a) => a.step === 'class' && !a.skipped)?.parts.choice);
 
+/** Whether a motor in this cabinet runs on a capacitor: indoors by what drives the blower, outdoors by the kind of unit. */
+const needsOne = (answers: readonly Answer[], cabinet: Cabinet): boolean =>
+  cabinet === 'indoor'
+    ? chosen(
+        answers.findLast((a) => /(^|-)drive$/.test(a.step) && cabinetAt(a.place) === cabinet && !a.skipped)?.parts
+          .choice,
+      ) === 'psc'
+    : ['psc', 'ecm'].includes(unitOf(answers));
+
 interface Seen {
   readonly count: number;
   readonly one: boolean;
@@ -144,7 +154,8 @@ function lookedAt(look: Answer, answers: readonly Answer[], cabinet: Cabinet): S
       seq > look.seq &&
       cabinetAt(place) === cabinet &&
       ['wires', 'print', 'diagram', 'rating'].includes(step) &&
-      !/another\//.test(place) &&
+      // What goes in with a new motor, or for the other capacitor, is printed on another part.
+      !/another\/|\/(with-motor|new-other)~|\/motor\//.test(place) &&
       print?.kind === 'label' &&
       print.label.fan !== null,
   );

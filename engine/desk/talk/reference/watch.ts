@@ -3,7 +3,7 @@
  * prompts that were shown and the replies that were acknowledged, and nothing else. What carries a verdict is the one
  * thing that it takes from the proof (`unproven`), which has it from the rules too.
  */
-import { unproven } from '../../../prove/verdicts.ts';
+import { unproven } from '../../../prove/rules/verdicts.ts';
 import type { Entry, Prompt, Refusal } from '../../../schema.ts';
 import type { Role } from '../../types.ts';
 import { type Cabinet, cabinetAt, isFailedLine, notDead, unitOf } from './dead.ts';

@@ -1,5 +1,5 @@
 /** R7 and R8: a verdict against the figures on the record, recomputed here by the rule with plain arithmetic. */
-import type { CapacitorLabel, Conclusion, Entry, Parts, Value } from '../schema.ts';
+import type { CapacitorLabel, Conclusion, Entry, Parts, Value } from '../../schema.ts';
 import { unprovenControl } from './control-verdicts.ts';
 import { unprovenCooling } from './cooling-verdicts.ts';
 import { cabinetOf, chosen, figure } from './evidence.ts';
@@ -89,13 +89,20 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
     }
     case 'blower-bearings':
     case 'fan-bearings':
-      return chosen(spin(answers, c)).includes('no') ? null : 'bearings called without a spin by hand';
+      // P1: clear of everything. One that rubs or doesn't turn is cleared and turned again.
+      return turned(answers, c, 'spin') === 'stiff' ||
+        (turned(answers, c, 'spin') === 'no' && turned(answers, c, 'freed') === 'no')
+        ? null
+        : 'bearings called without a spin by hand, clear of everything';
     case 'overload-open':
       return [...said(answers, c, 'shell'), ...said(answers, c, 'warm')].includes('hot')
         ? null
         : 'an overload called open on a shell that is not hot';
     case 'blower-winding-open':
     case 'fan-winding-open':
+      // An ohmmeter says nothing of a motor with electronics in it.
+      if (c.verdict === 'fan-winding-open' && isElectronic(answers))
+        return 'a winding called open on an electronic fan';
       return said(answers, c, 'warm').includes('cool') ? null : 'a winding called open on a motor that is not cool';
     case 'board-fuse-blown':
     case 'inverter-fuse-blown':
@@ -187,6 +194,9 @@ export function plateVolts(answers: readonly Answer[], place: string): readonly 
   const one = Number(chosen(printed).find((v) => v !== '208/230') ?? 0);
   return one > 0 ? [one * 0.9 - 1e-9, one * 1.1 + 1e-9] : [three ? 187 : 197, 253];
 }
+/** A unit of whose fan somebody said that it is electronic. */
+export const isElectronic = (answers: readonly Answer[]): boolean =>
+  chosen(answers.findLast((a) => a.place.endsWith('/class'))?.parts.choice).includes('ecm');
 /** Whose print and case a verdict is about: the other capacitor has its own; the new part's are none of the old one's. */
 function isOf(place: string, verdict: string): boolean {
   if (/\/(part|why|asked-for)$/.test(place) || cabinetOf(place) !== cabinetOf(verdict)) return false;
@@ -198,8 +208,8 @@ const sameTries = (a: string, b: string): boolean => pageOf(a) === pageOf(b);
 const pageOf = (place: string): string => place.slice(0, place.lastIndexOf('/')).replace(/(.*)~\d+$/, '$1');
 const wiresOff = (answers: readonly Answer[], c: Conclusion): boolean =>
   answers.some((a) => /\/wires$/.test(a.place) && sameRound(a.place, c.place) && !chosen(a.parts.ok).includes('cant'));
-const spin = (answers: readonly Answer[], c: Conclusion) =>
-  answers.findLast((a) => a.place.endsWith('/spin') && sameRound(a.place, c.place))?.parts.ok;
+const turned = (answers: readonly Answer[], c: Conclusion, step: 'spin' | 'freed'): string | undefined =>
+  chosen(answers.findLast((a) => a.place.endsWith(`/${step}`) && sameRound(a.place, c.place))?.parts.ok)[0];
 const said = (answers: readonly Answer[], c: Conclusion, name: string): readonly string[] =>
   chosen(answers.findLast((a) => a.place.endsWith(`/${name}`) && sameRound(a.place, c.place))?.parts.choice);
 const roundOf = (place: string): string => /^round~(\d+)/.exec(place)?.[1] ?? '';

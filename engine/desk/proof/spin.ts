@@ -4,7 +4,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
-import { type Claim, SAYS } from '../prove/spin/index.ts';
+import { type Claim, SAYS } from '../../prove/spin/index.ts';
 
 const run = promisify(execFile);
 export interface Checked {

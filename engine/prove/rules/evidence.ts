@@ -3,7 +3,7 @@
  * what is locked, which line was between its own two provings, what was left in each capacitor, and what undid it.
  * Shares no code with the fold or the judgements; the figures of the rules stand here a second time on purpose.
  */
-import type { Entry, Parts, Value } from '../schema.ts';
+import type { Entry, Parts, Value } from '../../schema.ts';
 
 export interface Evidence {
   readonly fit: boolean;
@@ -93,6 +93,12 @@ export const ohmsIn = (v: Value | undefined): number | null =>
 const LINES = ['l1l2', 'l1l3', 'l2l3', 'l1g', 'l2g', 'l3g'];
 const PAIRS = [...LINES, 'hn', 'hg', 'ng', 't1g', 't2g', 't3g', 'x12', 'x1g', 'x2g'];
 
+/** Kinds of unit, and of a blower's drive, with a run capacitor: none seen there is one not found. */
+const RUN_CAPACITOR: Readonly<Record<Cabinet, readonly string[]>> = {
+  outdoor: ['psc', 'ecm'],
+  indoor: ['psc'],
+  inverter: [],
+};
 /** All that R1 asks for, of this person, at this minute of this record. */
 export function isDead(e: Evidence, by: string, at: number, cabinet: Cabinet = 'outdoor'): string | null {
   if (!e.fit) return 'nobody said they and the meter are fit';
@@ -101,6 +107,8 @@ export function isDead(e: Evidence, by: string, at: number, cabinet: Cabinet = '
   if (!e.line) return 'no line of readings between two good provings';
   if (cabinet === 'inverter' && !e.bus) return 'no reading of the bus within its limit';
   if (cabinet !== 'inverter' && e.look === null) return 'nobody counted the capacitors';
+  if (e.look === 0 && !e.residual && RUN_CAPACITOR[cabinet].includes(e.unitClass ?? ''))
+    return 'no capacitor was seen where a motor needs one';
   if ((e.look ?? 0) > 0 && !e.residual) return 'no residual line within its limit';
   if (e.holder !== by) return `the lock is ${e.holder ?? 'nobody'}’s`;
   if (at - e.lastAt > 30 * 60_000) return 'the isolation is older than 30 minutes';
@@ -309,7 +317,7 @@ function line(e: Evidence, parts: Parts, bridged: boolean, seq: number, cabinet:
 }
 
 /** Questions for the print of the run capacitor itself, not of a second one, a new one or the diagram's. */
-const OWN_PRINT = /^(?!.*another\/).*\/(wires|print|diagram|rating)$/;
+const OWN_PRINT = /^(?!.*(another\/|(new-other|with-motor)~|\/motor\/)).*\/(wires|print|diagram|rating)$/;
 /** One section was discharged, and now the print shows two: nobody knows what is left in the other. */
 const secondSection = (e: Evidence, parts: Parts): Evidence =>
   isOne(e) && printed(parts.print) === 'two' ? { ...noLine(e), look: null } : e;

@@ -1,5 +1,5 @@
 /** R7 for what is short of air, the circuit, water, noise and leak alarms: by the rule, with plain arithmetic. */
-import type { Conclusion, Parts } from '../schema.ts';
+import type { Conclusion, Parts } from '../../schema.ts';
 import { chosen, figure } from './evidence.ts';
 import type { Answer } from './verdicts.ts';
 
