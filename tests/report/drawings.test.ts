@@ -13,7 +13,7 @@ const drawingsOn = (paper: Paper): Drawing[] =>
   paper.blocks.flatMap((block) => (block.kind === 'drawings' ? block.drawings : []));
 const withoutIds = (svg: string): string => svg.replace(/p[0-9a-f]{10}[td]/g, '');
 const capacitor = (): Conversation => atFigures().type(PROVES);
-const grounded = (): Conversation => typed(at('readings'), [GOOD, 'spin free', 'cr .9 cs 2.7 sr 3.6 g 900']);
+const grounded = (): Conversation => typed(at('readings'), [GOOD, 'spin free', 'cr .9 cs 2.7 sr 3.6 g 900', 'cant']);
 const coil = (): Conversation =>
   typed(at('block'), [
     'fuses 0.1 0.1 contacts .1 .1 coil ol t1g ol t2g ol',
