@@ -113,6 +113,8 @@ describe('each kind, with its entry and words', () => {
     const c = typed(slow('readings'), [GOOD, 'spin free', 'cr .9 cs 2.7 sr 3.6 g 0.2 megohm']);
     if (words(c, 'compressor').length === 0) typed(c, ['cr .9 cs 2.7 sr 3.6 g 0.2 megohm']);
     expect(words(c, 'compressor').join()).toMatch(/compressor/i);
+    // Wire or motor: where it can't be split, the verdict asks for a senior.
+    typed(c, ['cant']);
     expect(words(c, 'raised').join()).toMatch(/the verdict asks for one/);
   });
   test('a call for a senior', () => {
