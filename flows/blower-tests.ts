@@ -5,7 +5,7 @@ import { OPEN_QUESTIONS, REPLACED } from './capacitor-verdicts.ts';
 import { fuseShort } from './control/fuse-short.ts';
 import { BLOWER_TESTS } from './examples/blower.ts';
 import { LIMITS } from './limits.ts';
-import { RUBS, SPINS, STIFF } from './spin-words.ts';
+import { CLEARED, RUBS, SPINS, STIFF, STILL_STIFF } from './spin-words.ts';
 import { KINDS } from './unit.ts';
 
 /** Verdicts of the blower that end in another motor. */
@@ -108,9 +108,8 @@ export const blowerTests = flow({
       body: ['Moved on its shaft, its screw tight on the flat; housing straight, dirt out. A bent wheel is replaced.'],
       callouts: [{ level: 'warning', text: 'Sheet metal and the wheel’s vanes cut. Gloves stay on.' }],
       why: 'A wheel that rubs feels like a bearing. Only clear of everything does the shaft show itself.',
-      yes: 'Clear, and spins free, no play',
-      words: [...SPINS, 'cleared', 'clear now', 'free now'],
-      no: { label: 'Clear of everything, and still stiff, rough or has play', words: STIFF, to: 'bearings' },
+      ...CLEARED,
+      no: STILL_STIFF,
       cant: {
         label: 'It can’t be cleared here',
         words: ['not cleared', 'still rubs', 'bent wheel', 'bent'],

@@ -1,7 +1,7 @@
 import { act, flow, include, judge, verdict } from '../engine/vocabulary.ts';
 import { MOTORS_EXAMPLES } from './examples/start.ts';
 import { threeWindings } from './motors/three-windings.ts';
-import { RUBS, SPINS, STIFF } from './spin-words.ts';
+import { CLEARED, RUBS, SPINS, STIFF, STILL_STIFF } from './spin-words.ts';
 import { KINDS } from './unit.ts';
 import { compressorWindings, fanWindings } from './windings.ts';
 
@@ -37,9 +37,8 @@ export const motors = flow({
         'A bent or cracked blade is not straightened: it is replaced.',
       ],
       why: 'A blade that rubs feels like a bearing. Only clear of everything does the shaft show itself.',
-      yes: 'Clear, and spins free, no play',
-      words: [...SPINS, 'cleared', 'clear now', 'free now'],
-      no: { label: 'Clear of everything, and still stiff, rough or has play', words: STIFF, to: 'bearings' },
+      ...CLEARED,
+      no: STILL_STIFF,
       cant: {
         label: 'It can’t be cleared here',
         words: ['not cleared', 'still rubs', 'bent blade', 'bent'],

@@ -15,3 +15,13 @@ export const RUBS = [
   ...['blocked', 'jammed', 'debris', 'stick', 'seized', 'locked up', 'stuck', 'wont turn', 'wont spin', 'not spin'],
   ...['not turn', 'not free', 'trabado'],
 ] as const;
+/** Cleared of what it rubbed on and spun again, blower or fan: what its answers are called. */
+export const CLEARED = {
+  yes: 'Clear, and spins free, no play',
+  words: [...SPINS, 'cleared', 'clear now', 'free now'],
+} as const;
+export const STILL_STIFF = {
+  label: 'Clear of everything, and still stiff, rough or has play',
+  words: STIFF,
+  to: 'bearings',
+} as const;

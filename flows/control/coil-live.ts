@@ -14,7 +14,7 @@ import { COIL_LIVE } from '../examples/coil-live.ts';
 import { LIMITS } from '../limits.ts';
 import { contactorDead } from './contactor-dead.ts';
 import { openSwitches } from './switches.ts';
-import { acrossSwitches, DELAY, HOPS } from './words.ts';
+import { acrossSwitches, DELAY, HOPS, PULL_IN } from './words.ts';
 
 const LIVE = { level: 'danger', text: 'Line voltage is present. Nothing is bridged to make it run.' } as const;
 const NEEDED =
@@ -63,7 +63,7 @@ export const coilLive = flow({
       body: ['Begin: the call’s wire to the coil’s other side. Nothing there: 0. The lowest while it should pull in.'],
       callouts: [LIVE],
       why: 'A coil needs 85 % of what it prints. Where the volts stop, there is the open place.',
-      source: ['Pull-in at 85 % of the rated coil volts: IEC 60947-4-1 (from memory) and common practice'],
+      source: [PULL_IN],
       picture: probes(
         'V AC',
         ['Where the call begins', 'Coil’s other side', 'what the coil prints'],
