@@ -151,8 +151,19 @@ export function judgementOf(id: string): AnyJudgement {
 /** What a judge place says of the facts as they stand. */
 export function judged(place: Place, memory: Memory): Judged<string> {
   if (place.step.verb !== 'judge') throw new Error(`${place.id} is no judge`);
-  return compute(place.step, place, memory);
+  // The machine, the way told in plain code and the verdicts ask the same of one memory in one turn.
+  const said = lastSaid.memory === memory ? lastSaid.by : new Map<Place, Judged<string>>();
+  if (lastSaid.memory !== memory) lastSaid = { memory, by: said };
+  const known = said.get(place);
+  if (known) return known;
+  const result = compute(place.step, place, memory);
+  said.set(place, result);
+  return result;
 }
+let lastSaid: { readonly memory: Memory | null; readonly by: Map<Place, Judged<string>> } = {
+  memory: null,
+  by: new Map(),
+};
 export const shownFindings = (shown: Shown, place: Place, memory: Memory): readonly Finding[] =>
   compute(shown, place, memory).findings;
 
@@ -179,7 +190,18 @@ const METERED: readonly string[] = ['readings', 'part'];
  * Runs by the flow's step, and within it by the first answer it read: going over the page again asks the same of the same
  * answers, and answers never change once they are kept.
  */
-const runs = new WeakMap<Asked, WeakMap<object, Run[]>>();
+interface Asking {
+  readonly reads: readonly (readonly [name: string, ref: string | null])[];
+  readonly runs: WeakMap<object, Run[]>;
+}
+const asked = new WeakMap<Asked, Asking>();
+function askedOf(what: Asked): Asking {
+  const known = asked.get(what);
+  if (known) return known;
+  const asking = { reads: Object.entries(what.of), runs: new WeakMap<object, Run[]>() };
+  asked.set(what, asking);
+  return asking;
+}
 const NONE = {};
 
 function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
@@ -189,7 +211,8 @@ function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
   const sources: (object | null)[] = [settings, equipment];
   const at: Record<string, string> = {};
   let meter: Meter = ASSUMED_METER;
-  for (const [name, ref] of Object.entries(what.of)) {
+  const { reads, runs } = askedOf(what);
+  for (const [name, ref] of reads) {
     const found = ref === null ? undefined : factAt(place, memory, ref);
     given[name] = found?.parts;
     // A wait is no longer than either clock shows: a device that is behind makes its beginning no older.
@@ -203,10 +226,8 @@ function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
   }
   sources.push(alarm, truck, meter);
   const { beside } = place;
-  const byStep = runs.get(what) ?? new WeakMap<object, Run[]>();
-  runs.set(what, byStep);
-  const first = sources.slice(2, -3).find((x) => x !== null) ?? NONE;
-  const known = byStep.get(first) ?? [];
+  const first = sources.find((x, i) => i > 1 && i < 2 + reads.length && x !== null) ?? NONE;
+  const known = runs.get(first) ?? [];
   const done = known.find((run) => run.beside === beside && run.sources.every((x, i) => x === sources[i]));
   if (done) return done.result;
   const result = judgementOf(what.judgement).run(given, what.limits, {
@@ -214,7 +235,7 @@ function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
     ...(beside === null ? {} : { cabinet: beside }),
     ...(alarm ? { alarm: alarm.hazard } : {}),
   });
-  byStep.set(first, [...known.slice(-15), { sources, beside, result }]);
+  runs.set(first, [...known.slice(-15), { sources, beside, result }]);
   return result;
 }
 
@@ -232,8 +253,9 @@ export function foundAt(place: Place, passed: readonly Place[]): string {
 /** Whether a verdict's place is what a sorting step looks for: by its id, or by the includes it stands in and its id. */
 export function isSought(sought: string, { id, step }: Place): boolean {
   if (step.verb !== 'verdict') return false;
+  if (!sought.endsWith(step.verdict)) return false;
   const at = sought.lastIndexOf('/') + 1;
-  if (step.verdict !== sought.slice(at)) return false;
+  if (sought.length - at !== step.verdict.length) return false;
   return at === 0 || `/${id.replace(/~\d+/g, '')}`.includes(`/${sought.slice(0, at)}`);
 }
 

@@ -1,5 +1,5 @@
 /** The proof's own people and turn: the real machine and decide, no store, no clock. Time is counted in the walk. */
-import type { Machine } from '../compile.ts';
+import type { Machine, Position } from '../compile.ts';
 import { decide } from '../decide/decide.ts';
 import type { Context, Decision, Relation, UseCase } from '../decide/types.ts';
 import { DEFAULT_SETTINGS } from '../memory.ts';
@@ -30,7 +30,32 @@ export interface Subject {
   /** What the fold is given of an entry; the record keeps the entry itself. */
   mangle(entry: Entry): Entry;
 }
-export const sound = (machine: Machine, may: Subject['may']): Subject => ({ machine, decide, may, mangle: (e) => e });
+export const sound = (machine: Machine, may: Subject['may']): Subject => ({
+  machine: remembering(machine),
+  decide,
+  may,
+  mangle: (e) => e,
+});
+
+/**
+ * `decide` tries each of its drafts on the machine before it is an entry, and the record then takes the same body from the
+ * same position at the same minute: the machine is pure, so it is asked once. Another entry, or a mangled one, is asked anew.
+ */
+function remembering(machine: Machine): Machine {
+  const last = new WeakMap<Position, { readonly entry: Entry; readonly after: Position }>();
+  return {
+    ...machine,
+    step(at, entry) {
+      const known = last.get(at);
+      if (known && isSame(known.entry, entry)) return known.after;
+      const after = machine.step(at, entry);
+      last.set(at, { entry, after });
+      return after;
+    },
+  };
+}
+const isSame = (a: Entry, b: Entry): boolean =>
+  a.body === b.body && a.kind === b.kind && a.seq === b.seq && a.by === b.by && a.at === b.at && a.said === b.said;
 
 /** A state of the walk: where the job stands, the minute it is, and the record that led here. */
 export interface State {
