@@ -19,6 +19,11 @@ const VOLTS = {
 } as const;
 /** Where nobody says it, 208/230 V is taken and said to be. */
 export const NAMEPLATE_VOLTS = one('Volts printed, where not 208/230', VOLTS, { optional: true, as: 'volts' });
+/** What an indoor unit's nameplate prints. */
+export const INDOOR_VOLTS = {
+  '208/230': { label: '208/230 V', words: ['208', '230', '240'] },
+  '115': { label: '115 V', words: ['120', '110'] },
+};
 /** Asked where the line fits another nameplate and nobody has read it. */
 export const whichPlate = <const T extends string>(next: T, cant: T) =>
   form({

@@ -369,4 +369,25 @@ export const BROKEN: readonly Variant[] = [
     'compressor-terminals',
     option('shell', 'hot', 'pairs'),
   ),
+  page(
+    'terminals open in different pairs condemn the compressor',
+    'R7',
+    on('b'),
+    'compressor-terminals',
+    outcome('twice', 'undecided', 'open'),
+  ),
+  page(
+    'an electronic blower is condemned on volts that its plate may not ask for',
+    'R7',
+    on('i'),
+    'blower-live',
+    outcome('plugged', 'undecided', 'tap'),
+  ),
+  page(
+    'a pressure switch is reset on a condenser that stays dirty',
+    'R7',
+    on('d', 'refrigeration'),
+    'refrigeration',
+    step('wash', (s) => ({ ...(s as AskStep), to: { ...(s as AskStep).to, no: 'head-high' } }) as Step),
+  ),
 ];

@@ -69,7 +69,7 @@ export function together(manual: Manual, gone: readonly Gone[]): Proof {
   };
 }
 /**
- * A step whatever copy of its page it stands in. The gates up to the line are the same in every cabinet (`flows/gates.ts`)
+ * A step whatever copy of its page it stands in. The gates up to the line are the same in every cabinet (`flows/dead/`)
  * and are walked in full with the first; what an inverter has of its own has a walk of its own.
  */
 export function stepOf(place: Place | undefined): string | undefined {

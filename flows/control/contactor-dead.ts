@@ -70,8 +70,10 @@ export const contactorDead = flow({
     'coil-shorted': verdict({
       verdict: 'contactor-coil-shorted',
       title: 'The contactor’s coil is shorted: replace the contactor',
-      says: ['Below 4 Ω on a 24 V coil with one wire off. It blows the low-voltage fuse.'],
-      next: ['Check the low-voltage fuse.', ...PART],
+      says: [
+        'Below 4 Ω with one wire off. A 24 V coil reads 8 to 20 Ω, a coil of more volts far more. It blows its fuse.',
+      ],
+      next: ['Check the fuse that feeds it: on 24 V the low-voltage fuse.', ...PART],
       who: 'junior',
       judged: ['judged'],
       evidence: ['line'],

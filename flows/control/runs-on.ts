@@ -1,9 +1,9 @@
 import { choose, flow, include, judge, measure, ohms, verdict, volts } from '../../engine/vocabulary.ts';
 import { iceFirst } from '../endings.ts';
 import { RUNS_ON } from '../examples/control.ts';
+import { yOff } from '../indoor/y-off.ts';
 import { LIMITS } from '../limits.ts';
 import { CONTROL_LIVE, stillDead } from './words.ts';
-import { yOff } from './y-off.ts';
 
 /** The outdoor unit runs with the thermostat OFF: welded contacts, or a call that nobody gave. */
 export const runsOn = flow({

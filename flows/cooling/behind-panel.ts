@@ -1,5 +1,5 @@
 import { act, choose, flow } from '../../engine/vocabulary.ts';
-import { BUS_HOLDS, drives, rested } from '../blower-drive.ts';
+import { BUS_HOLDS, drives, rested } from '../blower/drive.ts';
 import { BEHIND_PANEL } from '../examples/cooling/behind-panel.ts';
 
 /** Coil, wheel or pan behind a panel of the indoor unit: hands go in there under its own lock alone. */

@@ -1,4 +1,4 @@
-import { choose, confirm, flow, verdict } from '../../engine/vocabulary.ts';
+import { choose, confirm, flow, found, verdict } from '../../engine/vocabulary.ts';
 import { WATER } from '../examples/cooling/water.ts';
 
 /** Water at the indoor unit, or its float up: away from wires first, then drain, trap and float. */
@@ -74,7 +74,7 @@ export const water = flow({
       raises: 'verdict',
       then: '!raised',
     }),
-    off: confirm({
+    off: choose({
       say: 'Cooling off at the thermostat. Clear the drain: is it open and the pan empty?',
       body: [
         'Vacuum it from the outlet, brush the trap, rinse with water. No blast of pressure into the unit, no acid.',
@@ -82,10 +82,39 @@ export const water = flow({
       ],
       why: 'A drain that is blocked fills the pan again within the hour.',
       source: ['Clear from the outlet, rinse: common practice, no single source'],
-      yes: 'Open, pan empty',
-      words: ['cleared', 'drain cleared', 'open', 'unclogged', 'vacuumed', 'blew it out', 'was open'],
-      no: { label: 'Won’t clear', words: ['wont clear', 'still blocked', 'still clogged', 'blocked'], to: 'blocked' },
-      next: 'trap',
+      options: {
+        cleared: {
+          label: 'It was blocked; open now, pan empty',
+          words: ['cleared', 'drain cleared', 'unclogged', 'vacuumed', 'blew it out', 'open now'],
+          to: 'trap',
+        },
+        free: {
+          label: 'Nothing in it: it ran free before',
+          words: ['ran free', 'was open', 'was clear', 'nothing in it', 'not blocked', 'free'],
+          to: 'ran-free',
+        },
+        blocked: {
+          label: 'Won’t clear',
+          words: ['wont clear', 'still blocked', 'still clogged', 'blocked'],
+          to: 'blocked',
+        },
+        unsure: {
+          label: 'Not sure whether it was blocked',
+          words: ['not sure', 'unsure', 'dont know', 'cant tell'],
+          to: 'ran-free',
+        },
+      },
+      cant: 'blocked',
+    }),
+    'ran-free': verdict({
+      verdict: 'drain-ran-free',
+      title: 'The drain was not found blocked',
+      says: ['Nothing came out of it. What lifted the float, or brought the water, is still open.'],
+      next: ['Trap, a quart with the blower on, then the float by hand.'],
+      who: 'junior',
+      judged: [],
+      evidence: ['where', 'off'],
+      then: 'trap',
     }),
     trap: choose({
       say: 'Trap: there, and full of water?',
@@ -140,7 +169,7 @@ export const water = flow({
         works: {
           label: 'Drops it, and comes back',
           words: ['works', 'opens', 'float opens', 'lift opens', 'drops', 'yes'],
-          to: 'cleared',
+          to: 'was-blocked',
         },
         stays: {
           label: 'Lifted, it runs on',
@@ -152,9 +181,23 @@ export const water = flow({
           words: ['stuck', 'stays open', 'never comes back'],
           to: 'open',
         },
-        none: { label: 'There is no float', words: ['no float', 'none'], to: 'no-float' },
+        none: { label: 'There is no float', words: ['no float', 'none'], to: 'none-there' },
         unsure: { label: 'Can’t tell', words: ['dont know', 'unsure', 'not sure'], to: 'not-tried' },
       },
+    }),
+    'was-blocked': found({ among: { free: { verdicts: ['drain-ran-free'], to: 'in-order' } }, none: 'cleared' }),
+    'in-order': verdict({
+      verdict: 'drain-in-order',
+      title: 'Drain and float are in order: nothing was put right',
+      says: ['Not found blocked: a quart left freely, and the float drops the call and gives it back.'],
+      next: [
+        'Where the water came from, or what lifted the float, is not known: coil icing, a tilted pan, a full trap, a loose float?',
+        'The restart’s figures next. Tell the customer to call when the pan fills again.',
+      ],
+      who: 'junior',
+      judged: [],
+      evidence: ['where', 'off', 'quart', 'float'],
+      then: '!restart',
     }),
     cleared: verdict({
       verdict: 'drain-cleared',
@@ -197,9 +240,23 @@ export const water = flow({
       raises: 'verdict',
       then: '!raised',
     }),
+    'none-there': found({ among: { free: { verdicts: ['drain-ran-free'], to: 'free-no-float' } }, none: 'no-float' }),
+    'free-no-float': verdict({
+      verdict: 'drain-in-order-no-float',
+      title: 'The drain is in order, no float is there: nothing was put right',
+      says: ['Not found blocked, and a quart left freely. Nothing would stop it at a blockage.'],
+      next: [
+        'Where the water came from is not known: coil icing, a tilted pan, a full trap?',
+        'Offer a float; over a ceiling local code may ask for one. The restart’s figures next.',
+      ],
+      who: 'junior',
+      judged: [],
+      evidence: ['where', 'off', 'quart', 'float'],
+      then: '!restart',
+    }),
     'no-float': verdict({
       verdict: 'no-float-there',
-      title: 'The drain is cleared; no float is there',
+      title: 'The drain was blocked: cleared; no float is there',
       says: ['A quart left freely. Nothing would stop it at the next blockage.'],
       next: [
         'Prove it: the restart’s figures.',
@@ -213,7 +270,7 @@ export const water = flow({
     }),
     'not-tried': verdict({
       verdict: 'float-not-tried',
-      title: 'The drain is cleared; the float was not tried',
+      title: 'The drain is open; the float was not tried',
       says: ['A quart left freely. Whether the float would stop it is not known.'],
       next: ['A senior decides whether it may run unattended.', 'Leave cooling off.'],
       who: 'senior',

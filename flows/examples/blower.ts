@@ -95,6 +95,14 @@ export const BLOWER: readonly Example[] = [
     then: ['drain-cleared', 'blower-proven'],
     ends: 'done',
   },
+  {
+    title: 'Nothing in the drain, and the blower still stands: the next round opens the unit',
+    lines: [
+      ...['i', 'outdoor off', 'float', 'pan', 'ran free', 'full', 'leaves', 'works', '208/230 fla 4.2', 'closed'],
+      ...['volts 240 blower 0', 'off', 'i', 'outdoor off'],
+    ],
+    then: ['drain-ran-free', 'drain-in-order'],
+  },
 ];
 
 const tested = (title: string, line: string, then: readonly string[]): Example => ({
@@ -199,6 +207,15 @@ export const BLOWER_WINDINGS: readonly Example[] = [
     ],
     then: ['capacitor-good', 'blower-protector-open', 'blower-protector-without-cause'],
     ends: 'raised',
+  },
+  {
+    title: 'Open, and nobody can say how hot it is: counted as hot',
+    lines: [
+      ...[...wiresOff(), GOOD, 'spin free', 'high ol med ol low ol frame ol', 'not sure', '208/230 fla 4.2'],
+      'not yet',
+    ],
+    then: ['capacitor-good', 'blower-open-until-cool', 'blower-left-off'],
+    ends: 'left',
   },
   wound(
     'Leads mixed up twice: undecided, and it runs',
@@ -338,8 +355,14 @@ export const BLOWER_LIVE: readonly Example[] = [
   },
   {
     title: 'Constant torque: line and tap there, dry and free: motor or module',
-    lines: [...ELECTRONIC, '119', '25.1', 'dry'],
+    lines: [...ELECTRONIC, '119, 115 v', '25.1', 'dry'],
     then: ['electronic-blower-suspect'],
+    ends: 'raised',
+  },
+  {
+    title: '119 V at its plug, and nobody read its nameplate: right, or one leg of two',
+    lines: [...ELECTRONIC, '119'],
+    then: ['blower-no-start-undecided'],
     ends: 'raised',
   },
   {
@@ -350,7 +373,7 @@ export const BLOWER_LIVE: readonly Example[] = [
   },
   {
     title: 'Line and no tap: the board',
-    lines: [...ELECTRONIC, '119', '0'],
+    lines: [...ELECTRONIC, '238, 208/230', '0'],
     then: ['board-blower-relay'],
     ends: 'left',
   },

@@ -3,6 +3,12 @@ import type { Example } from '../../engine/vocabulary.ts';
 import { BOX_COOLS, PROVING } from './lines.ts';
 
 const BOX = ['d', 'walk-in'];
+/** Make-dead of a box with one run capacitor, and its dead tests, nothing found. */
+const BOX_DEAD = [
+  ...['yes', 'breaker, no other feed, two legs, outlet', 'yes', 'clean, 1 cap, 25 6% 440, two terminals'],
+  ...[PROVING, '9.3 / 0.2 / 9.3', 'contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1', 'run only'],
+  ...['no diagram', 'wires off', '24.6 case ol', 'spin free', 'cr 1.4 cs 4.6 sr 6.0 g ol'],
+];
 export const REFRIGERATION: readonly Example[] = [
   {
     title: 'A start relay open behind a resistor that reads like a leak: the relay, not the capacitor',
@@ -107,6 +113,34 @@ export const REFRIGERATION: readonly Example[] = [
     lines: [...BOX, 'product 43 r404a evap fans', 'fans still, iced, calls'],
     then: ['held-by-the-box'],
     ends: 'raised',
+  },
+  {
+    title: 'High pressure tripped on a dirty condenser: cleaned, reset once, the dead tests, proven',
+    lines: [...[...BOX, 'product 43 r404a high pressure', 'grease', 'cleaned and reset', ...BOX_DEAD], ...BOX_COOLS],
+    then: ['box-high-pressure-reset', 'capacitor-good', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'High pressure tripped behind a weak fan: the dead tests find its motor',
+    lines: [...BOX, 'product 43 r404a high pressure', 'fan stiff', ...BOX_DEAD.slice(0, -2)],
+    then: ['box-high-pressure-fan', 'capacitor-good'],
+  },
+  {
+    title: 'High pressure tripped on a clean condenser: certified',
+    lines: [...BOX, 'product 43 r404a high pressure', 'clean'],
+    then: ['box-high-pressure-unexplained'],
+    ends: 'raised',
+  },
+  {
+    title: 'High pressure tripped on a dirty condenser that is not cleaned now: it stays off',
+    lines: [...BOX, 'product 43 r404a high pressure', 'dirty', 'not now'],
+    then: ['box-left-dirty'],
+    ends: 'raised',
+  },
+  {
+    title: 'A dirty condenser that is not cleaned now: said, and the dead tests go on',
+    lines: [...BOX, 'product 43 r404a dirty', 'not now', 'yes'],
+    then: ['condenser-left-dirty'],
   },
   {
     title: 'Oil safety: certified',

@@ -28,6 +28,13 @@ export const POTENTIAL: readonly Example[] = [
     ['start-capacitor-fails'],
   ),
   start('The bleed resistor is open', 'potential', ['start 175 bleed ol contacts .1 coil 8k'], ['bleed-resistor-open']),
+  start(
+    'The relay’s contacts read 1.5 Ω at rest: neither closed nor open, undecided',
+    'potential',
+    ['start 175 bleed 15k contacts 1.5 coil 8k'],
+    ['start-relay-undecided'],
+    false,
+  ),
   start('All of it good', 'potential', ['start 175 bleed 15k contacts .1 coil 8k'], [], false),
   start(
     'Above its printed range twice: flagged, and it stays in',
@@ -42,7 +49,7 @@ export const CURRENT: readonly Example[] = [
     'Closed, and it was lying: its contacts condemn nothing',
     'start capacitor, current relay',
     ['start 175 bleed 15k contacts .1 coil .3 lying'],
-    [],
+    ['start-relay-undecided'],
     false,
   ),
   start(

@@ -46,6 +46,12 @@ export const THREE_WINDINGS: readonly Example[] = [
     ends: 'left',
   },
   {
+    title: 'All three open, and nobody can say how hot: counted as hot',
+    lines: [...at('ol ol ol ol', 'not sure'), FAN, 'clear', '230 230 230', '17.9 96 1.2', 'not yet'],
+    then: ['compressor-open-until-cool', 'left-off'],
+    ends: 'left',
+  },
+  {
     title: 'One winding open at the harness: the terminals wait for a senior',
     lines: [...at('1.2 ol ol ol'), FAN, 'no senior'],
     then: ['winding-open-at-harness', 'terminals-wait-for-a-senior'],
@@ -145,6 +151,18 @@ export const TERMINALS: readonly Example[] = [
     title: 'Open once at the terminals, and not read again: it waits',
     lines: [...COLD, 'cr ol cs ol sr ol g ol', 'skip leads broke'],
     then: ['capacitor-good', 'all-windings-open', 'terminals-wait-for-a-senior'],
+    ends: 'raised',
+  },
+  {
+    title: 'Open at the terminals twice, in different pairs: one line was read wrong, and it waits',
+    lines: [...COLD, 'cr .9 cs ol sr ol g ol', 'cr ol cs 2.7 sr ol g ol'],
+    then: ['capacitor-good', 'all-windings-open', 'terminals-wait-for-a-senior'],
+    ends: 'raised',
+  },
+  {
+    title: 'Three-phase, open at the terminals twice, in different pairs: it waits',
+    lines: [...THREE_COLD, 'ol ol 1.2 ol', '1.2 ol ol ol'],
+    then: ['winding-open-at-harness', 'terminals-wait-for-a-senior'],
     ends: 'raised',
   },
   {

@@ -24,6 +24,12 @@ export const COMPRESSOR_WINDINGS: readonly Example[] = [
     'left',
   ),
   compressor(
+    'C open, and nobody can say how hot: counted as hot',
+    ['cr ol cs ol sr 3.6 g ol', 'not sure', '17.9 96 1.2', 'stays off'],
+    ['compressor-open-until-cool', 'left-off'],
+    'left',
+  ),
+  compressor(
     'C open on a cold shell: lead or plug',
     ['cr ol cs ol sr 3.6 g ol', 'cold', 'no senior'],
     ['common-lead-open', WAITS],
@@ -78,6 +84,12 @@ export const FAN_WINDINGS: readonly Example[] = [
     ['fan ol ol ol frame ol', 'hot', '17.9 96 1.2', 'cooled', 'closed', '240 239 comp 13.1 fan .9 split 19'],
     ['fan-protector-open', 'overload-without-cause'],
     'raised',
+  ),
+  fan(
+    'Open, and nobody can say how hot: counted as hot',
+    ['fan ol ol ol frame ol', 'cant tell', '17.9 96 1.2', 'not yet'],
+    ['fan-open-until-cool', 'left-off'],
+    'left',
   ),
   fan(
     'Low to its frame at the ends of its leads, alone, and past their run: the motor',

@@ -1,6 +1,8 @@
 import { confirm, flow, isolation, judge, measure, probes, volts } from '../../engine/vocabulary.ts';
+import { GATE_EXITS, LEAVING } from '../dead/leaving.ts';
+import { lockedOut } from '../dead/locked-out.ts';
+import { provedDead } from '../dead/proved.ts';
 import { BUS_DEAD } from '../examples/inverter.ts';
-import { GATE_EXITS, LEAVING, lockedOut, provedDead } from '../gates.ts';
 import { LIMITS } from '../limits.ts';
 
 const LOAD_SIDE = {

@@ -120,6 +120,7 @@ export const inverter = flow({
       then: {
         good: 'sensors',
         'ask-warm': 'sensors',
+        'until-cool': 'sensors',
         'protector-open': 'sensors',
         open: 'sensors',
         grounded: 'sensors',

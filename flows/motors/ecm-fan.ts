@@ -1,8 +1,8 @@
 import { choose, confirm, flow, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
-import { rested } from '../blower-drive.ts';
+import { rested } from '../blower/drive.ts';
 import { ECM_FAN } from '../examples/fan.ts';
 import { LIMITS } from '../limits.ts';
-import { probesPlaced } from '../live-probes.ts';
+import { probesPlaced } from './live-probes.ts';
 
 /** An electronic outdoor fan stands still: no capacitor decides it. Closed looks, then volts at its plug, then a senior. */
 export const ecmFan = flow({

@@ -1,7 +1,7 @@
 import { act, flow, include } from '../../engine/vocabulary.ts';
 import { NO_WIRING, noPart, wiringLost } from '../endings.ts';
 import { MOTOR_AFTER } from '../examples/fan.ts';
-import { newMotorPart } from '../new-part.ts';
+import { newMotorPart } from '../repair/new-part.ts';
 
 /** The fan motor that failed on volts: a new one with its own capacitor, dead again from the lock. */
 export const motorAfter = flow({

@@ -1,7 +1,7 @@
 import { choose, confirm, flow, include, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
 import { PHASE_MONITOR } from '../examples/first-looks.ts';
 import { LIMITS } from '../limits.ts';
-import { probesPlaced } from '../live-probes.ts';
+import { probesPlaced } from '../motors/live-probes.ts';
 import { NAMEPLATE_VOLTS, whichPlate } from '../unit.ts';
 import { located } from './located.ts';
 

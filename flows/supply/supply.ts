@@ -160,7 +160,7 @@ export const supply = flow({
     out: include(located, { exits: { raised: '!raised' }, needs: { plate: '@volts', unit: '@class' } }),
     'not-read': verdict({
       verdict: 'supply-not-read',
-      title: 'The supply was not read in full',
+      title: 'The supply was not read in full, or its readings don’t fit each other',
       says: ['What follows is weaker for it: the restart’s own line has to show it.'],
       next: ['Go on.'],
       who: 'junior',

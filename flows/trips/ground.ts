@@ -1,5 +1,5 @@
 import { act, choose, flow, found, judge, measure, ohms, probes, verdict } from '../../engine/vocabulary.ts';
-import { FAULTY } from '../dead-block.ts';
+import { FAULTY } from '../dead/block.ts';
 import { GROUND } from '../examples/trips.ts';
 import { LIMITS } from '../limits.ts';
 

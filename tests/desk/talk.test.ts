@@ -49,7 +49,10 @@ describe('a broken product is caught', () => {
   test('and what shows it is made short, and can be read', { timeout: 120_000 }, async () => {
     const broken = BROKEN_TALK.find((b) => b.name === 'stop is not heard');
     const talked = await talk(broken?.product(product) ?? product, { turns, seed: 7 });
-    expect(talked.breach?.conversation.length).toBe(1);
-    expect(tellBreach(talked).join('\n')).toMatch(/BREACH of "stop".*\n.*seed 7, \d+ steps shortened to 1:\n.*: stop/);
+    // Stop alone, or stop after the one step without which nothing would be heard instead of it.
+    expect(talked.breach?.conversation.length).toBeLessThanOrEqual(2);
+    expect(tellBreach(talked).join('\n')).toMatch(
+      /BREACH of "stop".*\n.*seed 7, \d\d+ steps shortened to [12]:\n[\s\S]*: stop/,
+    );
   });
 });

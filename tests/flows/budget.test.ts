@@ -7,6 +7,7 @@ import { SILENT } from '../../flows/examples/control.ts';
 import { ECM_FAN, STILL_AFTER } from '../../flows/examples/fan.ts';
 import { FAN_RESTS, PHASE_MONITOR } from '../../flows/examples/first-looks.ts';
 import { BUS_DEAD, INVERTER } from '../../flows/examples/inverter.ts';
+import { REFRIGERATION } from '../../flows/examples/refrigeration.ts';
 import { Conversation, machine, PROVES, TO_FIGURES, TO_READINGS } from '../people.ts';
 
 /** Prompts answered until the place is reached, each line one prompt. */
@@ -54,6 +55,8 @@ test('over all worked calls: hands inside within ten questions where nothing but
     ...FUSE_SHORT,
     // A box's fan: whether it rests by itself is asked, and the goods.
     ...STILL_AFTER.filter(({ lines }) => lines[0] === 'c' && lines[1] === 'walk-in'),
+    // What made a box's head high is seen and cleaned first, hands outside: that is a repair, and cheaper than any test.
+    ...REFRIGERATION.filter(({ lines }) => lines.includes('cleaned and reset')),
   ].map(({ title }) => title);
   // Where something is read live first, the cabinet is proved dead for its probes: no dead test is what comes there.
   const placed = [...ECM_FAN, ...BLOWER_LIVE, ...PHASE_MONITOR].flatMap(({ title, lines }) =>
@@ -62,7 +65,7 @@ test('over all worked calls: hands inside within ten questions where nothing but
   const all = playCalls(machine, may as Subject['may']).filter(({ title }) => !placed.includes(title));
   const played = all.filter(({ title }) => !watched.includes(title));
   expect(all.length - played.length).toBe(watched.length);
-  expect(watched.length).toBeLessThanOrEqual(6);
+  expect(watched.length).toBeLessThanOrEqual(7);
   const counted = countQuestions(machine.plan.manual, played);
   expect(counted.map((c) => c.symptom).join('')).toBe('abcdefghijklmnop');
   const inside = Object.fromEntries(counted.map((c) => [c.symptom, c.firstInside]));

@@ -90,7 +90,6 @@ describe('unsure is not yes', () => {
     'still-after/rest-again': 'as there',
     'restart/off': 'the next round proves every cabinet dead before hands go in',
     'blower-restart/off': 'as there',
-    'refrigeration/clean': 'yes and no lead on alike: dirt on a condenser decides nothing of what is tested next',
     'intake-root/tell-danger': 'the caller has heard it or not: the call goes on to who and where, the alarm stands',
     'intake-root/tell-gas': 'as there',
   };

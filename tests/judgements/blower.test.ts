@@ -42,7 +42,7 @@ describe('a blower’s windings', () => {
     for (const open of [line('OL', 'OL', 'OL'), line(6.1, 'OL', 11.2)]) {
       expect(of(open, { warm: hot }).outcome).toBe('protector-open');
       expect(of(open, { warm: cool }).outcome).toBe('open');
-      expect(of(open, { warm: choice('choice', 'cant') }).outcome).toBe('undecided');
+      expect(of(open, { warm: choice('choice', 'cant') }).outcome).toBe('until-cool');
     }
   });
 

@@ -162,7 +162,7 @@ describe('hopping along the switches', () => {
     expect(early({ start: 12 })).toBe('low');
     expect(run('hop', { readings: V({ start: 0 }) }).outcome).toBe('wait');
     expect(texts(of({ start: 0 }, null, no)).at(-1)).toBe(
-      'The delay after a change of call may still run. Read again when it is over.',
+      'What this means hangs on the time since the call was changed: a delay holds it for minutes.',
     );
   });
   test('what each says', () => {
@@ -215,7 +215,7 @@ describe('hopping along the switches', () => {
     expect(first({ ...all, coil: 24 })).toEqual(['Along the switches', `1.6${T}V`, null, 'drop']);
     expect(first(null)).toEqual(['Along the switches', 'no reading', null, 'missing']);
     expect(words(of(all, { hp: 25.6 })).at(-1)).toEqual(['Switches', '–', null, 'contradicts']);
-    expect(words(of({ start: 0 }, null, no)).at(-1)).toEqual(['Delay', '–', null, 'wait']);
+    expect(words(of({ start: 0 }, null, no)).at(-1)).toEqual(['Delay', '–', null, 'by the time']);
   });
 });
 

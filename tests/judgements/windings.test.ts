@@ -50,9 +50,25 @@ describe('a compressor’s windings', () => {
   test('what the shell is decides about both pairs to C', () => {
     expect(of(overload, { shell: hot }).outcome).toBe('overload-open');
     expect(of(overload, { shell: choice('shell', 'cold') }).outcome).toBe('common-lead');
-    expect(of(overload, { shell: choice('choice', 'cant') }).outcome).toBe('undecided');
-    expect(of(overload, { shell: {} }).outcome).toBe('undecided');
+    expect(of(overload, { shell: choice('choice', 'cant') }).outcome).toBe('until-cool');
+    expect(of(overload, { shell: {} }).outcome).toBe('until-cool');
     expect(of(line(1.2, 'OL', 'OL'), { shell: hot }).outcome).toBe('open-start');
+  });
+
+  test('two lines open in different pairs condemn nothing; open in the same ones they agree', () => {
+    const [start, run] = [line(1.2, 'OL', 'OL'), line('OL', 3.4, 'OL')];
+    for (const [now, earlier, outcome] of [
+      [start, start, 'open-start'],
+      [start, run, 'undecided'],
+      [start, overload, 'undecided'],
+      [start, line('OL', 'OL', 'OL'), 'undecided'],
+      // Whole before: what is open now is looked at as it is.
+      [start, line(1.2, 3.4, 4.6), 'open-start'],
+      [line(1.2, 3.4, 4.6), start, 'good'],
+    ] as const)
+      expect(of(now, { earlier }).outcome).toBe(outcome);
+    expect(of(start, { earlier: run }).findings.map((f) => f.word)).toContain('apart');
+    expect(of(line(1.2, 'OL', 'OL', 400_000), { earlier: run }).outcome).toBe('grounded');
   });
 
   test('a repeat is asked once; what came before counts only where it asked for one', () => {
@@ -149,7 +165,7 @@ describe('a fan’s windings', () => {
     for (const open of [line('OL', 'OL', 'OL'), line('OL', 31, 'OL')]) {
       expect(of(open, { warm: hot }).outcome).toBe('protector-open');
       expect(of(open, { warm: choice('choice', 'cool') }).outcome).toBe('open');
-      expect(of(open, { warm: choice('choice', 'cant') }).outcome).toBe('undecided');
+      expect(of(open, { warm: choice('choice', 'cant') }).outcome).toBe('until-cool');
     }
   });
   test('a repeat is asked once', () => {
@@ -204,7 +220,7 @@ describe('three equal windings', () => {
     const all = line('OL', 'OL', 'OL');
     expect(of(all, { warm: hot }).outcome).toBe('protector-open');
     expect(of(all, { warm: choice('choice', 'cool') }).outcome).toBe('open');
-    expect(of(all, { warm: choice('choice', 'cant') }).outcome).toBe('undecided');
+    expect(of(all, { warm: choice('choice', 'cant') }).outcome).toBe('until-cool');
     expect(of(line('OL', 10, 'OL'), { warm: hot }).outcome).toBe('open');
     expect(of(line('OL', 10, 'OL'), { warm: hot }).findings[0]?.text).toBe(
       'Two pairs read OL: one lead or winding is open. Look at plug and leads before the motor.',
@@ -215,6 +231,10 @@ describe('three equal windings', () => {
     expect(of(misfit, { earlier: misfit }).outcome).toBe('undecided');
     expect(of(misfit, { earlier: line('OL', 'OL', 'OL') }).outcome).toBe('repeat');
     expect(of(line(1, 1, 1), { earlier: misfit }).outcome).toBe('good');
+    expect(of(line('OL', 1, 'OL'), { earlier: line('OL', 1, 'OL') }).outcome).toBe('open');
+    expect(of(line('OL', 1, 'OL'), { earlier: line('OL', 'OL', 1) }).outcome).toBe('undecided');
+    expect(of(line('OL', 'OL', 'OL'), { earlier: line('OL', 'OL', 1) }).outcome).toBe('undecided');
+    expect(of(line('OL', 1, 'OL'), { earlier: line('OL', 'OL', 1) }).findings.map((f) => f.word)).toContain('apart');
     expect(of(misfit, { earlier: misfit }).findings.map((f) => f.name)).toEqual([
       'Windings, earlier',
       'Windings',

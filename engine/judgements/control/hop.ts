@@ -14,7 +14,7 @@ import { type Crossed, crossed, DEVICES, limitsOf, nameOf, walk, walkFinding } f
  */
 export const hopping = judgement({
   id: 'hop',
-  semantics: 3,
+  semantics: 4,
   takes: ['readings', 'across', 'waited'],
   limits: ['closed', 'open', 'pullIn'],
   outcomes: [
@@ -48,8 +48,9 @@ export const hopping = judgement({
     const device = found ?? open[0]?.device;
     const early = !confirmed(waited);
     if (early && (along.is === 'nothing' || device === 'delay')) {
-      const text = 'The delay after a change of call may still run. Read again when it is over.';
-      return { outcome: 'wait', findings: [...findings, finding({ name: 'Delay', reading: '–', word: 'wait', text })] };
+      const text = 'What this means hangs on the time since the call was changed: a delay holds it for minutes.';
+      const line = finding({ name: 'Delay', reading: '–', word: 'by the time', text });
+      return { outcome: 'wait', findings: [...findings, line] };
     }
     if (device) {
       const text = `Open: ${nameOf(device)}. Find why it opened. It is never jumpered.`;

@@ -13,22 +13,25 @@ interface Bands {
   readonly ranges: readonly Range[];
   readonly source: string;
   readonly assumed: boolean;
+  /** Whether what it asks for is known at all. */
+  readonly known: boolean;
 }
 
 /**
  * Whether a motor or a board has the volts of its nameplate, V under the key `v`, sign dropped. `plate` says what is
  * printed, `unit` the class of a unit outdoors, of which 208/230 V is taken where nobody read it. Where neither is known,
- * one leg to neutral or two legs may be right. Volts that are neither those nor nothing are a lost leg or a loose joint.
+ * one leg to neutral or two legs may be right: what reads like either is undecided, since one leg may be what is left of
+ * two. Volts that are neither those nor nothing are a lost leg or a loose joint.
  */
 export const fedVolts = judgement({
   id: 'fed-volts',
-  semantics: 1,
+  semantics: 2,
   takes: ['readings', 'plate', 'unit'],
   limits: LIMIT_NAMES,
   outcomes: ['there', 'none', 'between', 'undecided'],
   run({ readings, plate, unit }, limits) {
     const value = figureOf(readings, 'v', 'V')?.abs() ?? null;
-    const { ranges, source, assumed } = bandsOf(plate, unit, limits);
+    const { ranges, source, assumed, known } = bandsOf(plate, unit, limits);
     const shown = value ? say(value, 'V') : 'no reading';
     const right = ranges.map((range) => sayRange(range, 'V', 1, 0)).join(' or ');
     const tooMuch = value !== null && ranges.every(({ high }) => value.gt(high));
@@ -36,7 +39,9 @@ export const fedVolts = judgement({
       value === null
         ? 'undecided'
         : ranges.some((range) => within(value, range))
-          ? 'there'
+          ? known
+            ? 'there'
+            : 'undecided'
           : value.lt(limits.none.value)
             ? 'none'
             : 'between';
@@ -44,7 +49,9 @@ export const fedVolts = judgement({
       there: `${shown}: volts are there.`,
       none: `${shown}: nothing is there.`,
       between: `${shown} is neither ${right} nor nothing. ${tooMuch ? 'That is too much for its nameplate' : 'A lost leg or a loose joint reads so'}.`,
-      undecided: 'The volts were not read.',
+      undecided: value
+        ? `${shown} may be right, or one leg of two. Without the motor’s own nameplate nobody knows which.`
+        : 'The volts were not read.',
     }[outcome];
     const text = assumed ? `${plainly} A 208/230\u2009V nameplate is assumed.` : plainly;
     return {
@@ -90,8 +97,8 @@ export const fedVolts = judgement({
 function bandsOf(plate: Parts | undefined, unit: Parts | undefined, limits: Limits): Bands {
   const classes = chosenOf(unit, 'choice');
   const { range, source, assumed } = supplyOf(plate, limits, classes.includes('three-phase') ? 3 : 1);
-  if (!assumed || classes.length > 0) return { ranges: [range], source, assumed };
+  if (!assumed || classes.length > 0) return { ranges: [range], source, assumed, known: true };
   const share = (rated: Limit): Range => ratedRangeVolts(new Exact(rated.value), limits.ratedWithin.value);
   const two = { low: share(limits.lowest).low, high: share(limits.highest).high };
-  return { ranges: [share(limits.leg), two], source: limits.ratedWithin.source, assumed: false };
+  return { ranges: [share(limits.leg), two], source: limits.ratedWithin.source, assumed: false, known: false };
 }

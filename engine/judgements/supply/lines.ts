@@ -54,6 +54,8 @@ export function judgeTwoLegs(seen: Seen): SupplyJudged | null {
   const legs = legsOf(across, one, two, seen.range.range.low, seen.limits.present.value);
   if (legs === 'absent') return { outcome: 'absent', findings: [...pairs, dead] };
   if (legs === 'lost') return { outcome: 'leg-lost', findings: [...pairs, lost] };
+  if ([one, two].some((volts) => volts.lt(seen.limits.present.value)))
+    return { outcome: 'undecided', findings: [...pairs, noGround] };
   return ranged(seen, across, pairs);
 }
 
@@ -66,6 +68,7 @@ export function judgeHotNeutral(seen: Seen): SupplyJudged | null {
   if (!alive(across) && !alive(hot)) return { outcome: 'absent', findings: [...pairs, dead] };
   if (!alive(across) || neutral.gt(seen.limits.neutral.value))
     return { outcome: 'neutral', findings: [...pairs, open] };
+  if (!alive(hot)) return { outcome: 'undecided', findings: [...pairs, noGround] };
   return ranged(seen, across, pairs);
 }
 
@@ -190,6 +193,11 @@ const plain = (name: string, word: string, text: string, source: string | null =
   finding({ name, reading: word, word, text, source });
 const dead = plain('Supply', 'absent', 'No pair shows a supply. Look at the means, its fuses and what feeds them.');
 const lost = plain('Supply', 'leg lost', 'One leg is missing: a fuse, a lug or the utility. Leave it off.');
+const noGround = plain(
+  'Supply',
+  'no ground',
+  'The line is there, and a leg reads nothing to ground. The probe missed bare metal, the ground is open, or that leg is the grounded one. A cabinet without a ground may stand under volts.',
+);
 const open = plain('Supply', 'neutral', 'The neutral is open or loose. Leave it off and find it.');
 const singlePhasing = (source: string): Finding =>
   plain(

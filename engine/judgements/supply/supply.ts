@@ -29,7 +29,7 @@ const OUTCOMES = [
  */
 export const supply = judgement({
   id: 'supply',
-  semantics: 2,
+  semantics: 3,
   takes: ['line', 'plate', 'machine'],
   limits: SUPPLY_LIMITS,
   outcomes: OUTCOMES,

@@ -18,7 +18,16 @@ import {
 } from './look.ts';
 import { type Cell, leastAboveDoubt, less, more, ohmParts } from './probing.ts';
 
-const OUTCOMES = ['good', 'ask-warm', 'protector-open', 'open', 'to-frame', 'repeat', 'undecided'] as const;
+const OUTCOMES = [
+  'good',
+  'ask-warm',
+  'until-cool',
+  'protector-open',
+  'open',
+  'to-frame',
+  'repeat',
+  'undecided',
+] as const;
 /** From common to each speed lead, the fastest first. */
 const TAPS = { high: 'high', med: 'medium', low: 'low' } as const;
 type Tap = keyof typeof TAPS;
@@ -26,12 +35,13 @@ type State = 'missing' | 'all-open' | 'some-open' | 'near-zero' | 'disorder' | '
 
 /**
  * The windings of a PSC blower with speed leads, Ω, leads off: common to each speed, and any of them to the frame. The
- * fastest speed has the least winding in its way, so the ohms rise from high to low. Open on a hot motor is its protector.
+ * fastest speed has the least winding in its way, so the ohms rise from high to low. Open on a hot motor is its protector,
+ * and of which nobody knows it, that is waited out.
  * An order that doesn't fit is mixed-up leads: it asks once for a repeat and never condemns.
  */
 export const blowerWindings = judgement({
   id: 'blower-windings',
-  semantics: 1,
+  semantics: 2,
   takes: ['readings', 'earlier', 'warm'],
   limits: [...OHMMETER_LIMITS, ...FRAME_LIMITS],
   outcomes: OUTCOMES,
@@ -44,7 +54,7 @@ export const blowerWindings = judgement({
     const outcome = ((): (typeof OUTCOMES)[number] => {
       if (band === 'low') return 'to-frame';
       if (now === 'all-open' || now === 'some-open') {
-        if (heat === 'unknown') return warm === undefined ? 'ask-warm' : 'undecided';
+        if (heat === 'unknown') return warm === undefined ? 'ask-warm' : 'until-cool';
         return heat === 'hot' ? 'protector-open' : 'open';
       }
       if (now === 'missing') return 'undecided';

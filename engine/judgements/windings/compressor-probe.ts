@@ -45,6 +45,8 @@ export function probeCompressor(limits: PairsLimits & FrameLimits): Given[] {
     { readings: overload, shell: { choice: chose('cant') } },
     { readings: misfit, earlier: misfit },
     { readings: misfit, earlier: overload },
+    { readings: overload, earlier: overload },
+    { readings: pairs(4, 'OL', 'OL'), earlier: overload },
     { readings: good, earlier: misfit },
     {},
   ];

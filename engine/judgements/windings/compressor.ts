@@ -2,11 +2,12 @@ import { judgement } from '../judgement.ts';
 import { findPairs, type PairsState, pairsFinding } from './compressor-pairs.ts';
 import { probeCompressor } from './compressor-probe.ts';
 import { FRAME_LIMITS, frameBand, frameFinding } from './frame.ts';
-import { OHMMETER_LIMITS, ohmsOf, told } from './look.ts';
+import { apartFinding, OHMMETER_LIMITS, ohmsOf, openApart, told } from './look.ts';
 
 const OUTCOMES = [
   'good',
   'ask-shell',
+  'until-cool',
   'overload-open',
   'common-lead',
   'open-start',
@@ -19,11 +20,12 @@ const OUTCOMES = [
 
 /**
  * The windings of a single-phase compressor, Ω, wires off, from the harness ends: C–R, C–S, S–R and any of them to the
- * frame. A ground found at meter voltage wins. A sum that doesn't fit asks once for a repeat and never condemns.
+ * frame. A ground found at meter voltage wins. A sum that doesn't fit asks once for a repeat and never
+ * condemns, nor do two lines that are open in different pairs.
  */
 export const compressorWindings = judgement({
   id: 'compressor-windings',
-  semantics: 1,
+  semantics: 2,
   takes: ['readings', 'earlier', 'shell'],
   limits: [...OHMMETER_LIMITS, ...FRAME_LIMITS, 'equal'],
   outcomes: OUTCOMES,
@@ -33,10 +35,12 @@ export const compressorWindings = judgement({
     const frame = ohmsOf(readings, 'g');
     const band = frameBand(frame, limits);
     const temperature = told(shell).includes('hot') ? 'hot' : told(shell).includes('cold') ? 'cold' : 'unknown';
+    const apart = PATTERNS[before.is] !== 'repeat' && openApart(now.three, before.three);
     const outcome = ((): (typeof OUTCOMES)[number] => {
       if (band === 'low') return 'grounded';
+      if (apart) return 'undecided';
       if (now.is === 'common') {
-        if (temperature === 'unknown') return shell === undefined ? 'ask-shell' : 'undecided';
+        if (temperature === 'unknown') return shell === undefined ? 'ask-shell' : 'until-cool';
         return temperature === 'hot' ? 'overload-open' : 'common-lead';
       }
       if (now.is === 'fits') return band === 'clear' ? 'good' : 'undecided';
@@ -49,6 +53,7 @@ export const compressorWindings = judgement({
       findings: [
         ...(before.is === 'missing' ? [] : [pairsFinding('Windings, earlier', before, 'unknown', limits)]),
         pairsFinding('Windings', now, temperature, limits, PATTERNS[before.is] === 'repeat'),
+        ...(apart ? [apartFinding] : []),
         frameFinding('Frame', frame, limits),
       ],
     };

@@ -5,15 +5,25 @@ import { heatOf, OHMMETER_LIMITS, ohmsOf } from './look.ts';
 import { findPlain, type PlainState, plainFinding } from './plain-pairs.ts';
 import { type Cell, leastAboveDoubt, less, more, mostThatFits, ohmParts } from './probing.ts';
 
-const OUTCOMES = ['good', 'ask-warm', 'protector-open', 'open', 'to-frame', 'repeat', 'undecided'] as const;
+const OUTCOMES = [
+  'good',
+  'ask-warm',
+  'until-cool',
+  'protector-open',
+  'open',
+  'to-frame',
+  'repeat',
+  'undecided',
+] as const;
 
 /**
  * The windings of a fan motor with a run capacitor, Ω, leads off: three pairs in any order, and any of them to the frame.
- * Open pairs on a hot motor are its protector. A sum that doesn't fit asks once for a repeat and never condemns.
+ * Open pairs on a hot motor are its protector, and on one
+ * of which nobody knows they are read again when it has cooled. A sum that doesn't fit asks once for a repeat and never condemns.
  */
 export const fanWindings = judgement({
   id: 'fan-windings',
-  semantics: 1,
+  semantics: 2,
   takes: ['readings', 'earlier', 'warm'],
   limits: [...OHMMETER_LIMITS, ...FRAME_LIMITS],
   outcomes: OUTCOMES,
@@ -27,7 +37,7 @@ export const fanWindings = judgement({
     const outcome = ((): (typeof OUTCOMES)[number] => {
       if (band === 'low') return 'to-frame';
       if (now.is === 'all-open' || now.is === 'two-open') {
-        if (heat === 'unknown') return warm === undefined ? 'ask-warm' : 'undecided';
+        if (heat === 'unknown') return warm === undefined ? 'ask-warm' : 'until-cool';
         return heat === 'hot' ? 'protector-open' : 'open';
       }
       if (now.is === 'missing') return 'undecided';

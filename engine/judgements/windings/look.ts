@@ -4,7 +4,7 @@ import type { OhmsDoubt } from '../../calc/windings.ts';
 import type { Parts } from '../../schema.ts';
 import type { Limit } from '../judgement.ts';
 import { type Reading, readingOf } from '../read.ts';
-import { say } from '../say.ts';
+import { finding, say } from '../say.ts';
 
 /** The ohmmeter's accuracy: ±(percent of reading + counts · resolution). */
 export const OHMMETER_LIMITS = ['percent', 'counts', 'resolution'] as const;
@@ -34,6 +34,16 @@ export const threeOf = (parts: Parts | undefined, keys: readonly [string, string
 export function wholeOf([a, b, c]: Three): Whole | null {
   return a.kind === 'figure' && b.kind === 'figure' && c.kind === 'figure' ? [a.value, b.value, c.value] : null;
 }
+/** Whether two lines of the same pairs read OL in different ones: then one of them was read wrong. */
+export const openApart = (now: Three, before: Three): boolean =>
+  [now, before].every((three) => !isMissing(three) && three.some((r) => r.kind === 'over')) &&
+  now.some((r, i) => (r.kind === 'over') !== (before[i]?.kind === 'over'));
+export const apartFinding = finding({
+  name: 'Windings, both lines',
+  reading: '–',
+  word: 'apart',
+  text: 'The two lines are open in different pairs: one of them was read wrong. Neither condemns anything.',
+});
 export const isMissing = (three: Three): boolean => three.some((r) => r.kind === 'none');
 
 /** In the unit a meter would show: Ω, kΩ, MΩ. All that was kept is said, so that no figure is rounded onto a limit. */

@@ -3,19 +3,29 @@ import { judgement } from '../judgement.ts';
 import { chose } from '../probing.ts';
 import { asksRepeat } from './fan.ts';
 import { FRAME_LIMITS, frameBand, frameEdges, frameFinding } from './frame.ts';
-import { heatOf, OHMMETER_LIMITS, ohmsOf } from './look.ts';
+import { apartFinding, heatOf, OHMMETER_LIMITS, ohmsOf, openApart } from './look.ts';
 import { findPlain, plainFinding } from './plain-pairs.ts';
 import { type Cell, leastAboveDoubt, less, more, ohmParts } from './probing.ts';
 
-const OUTCOMES = ['good', 'ask-warm', 'protector-open', 'open', 'grounded', 'repeat', 'undecided'] as const;
+const OUTCOMES = [
+  'good',
+  'ask-warm',
+  'until-cool',
+  'protector-open',
+  'open',
+  'grounded',
+  'repeat',
+  'undecided',
+] as const;
 
 /**
  * The windings of a three-phase or inverter motor, Ω, leads off: three pairs, equal within a share or the doubt, and any
- * of them to the frame. All three open on a hot motor is its protector; two open is one lead or winding.
+ * of them to the frame. All three open on a hot motor is its protector; two open is one lead or winding. Two
+ * lines that are open in different pairs decide nothing.
  */
 export const threeWindings = judgement({
   id: 'three-windings',
-  semantics: 1,
+  semantics: 2,
   takes: ['readings', 'earlier', 'warm'],
   limits: [...OHMMETER_LIMITS, ...FRAME_LIMITS, 'equal'],
   outcomes: OUTCOMES,
@@ -26,11 +36,13 @@ export const threeWindings = judgement({
     const frame = ohmsOf(readings, 'frame');
     const band = frameBand(frame, limits);
     const heat = heatOf(warm);
+    const apart = !asksRepeat(before.is) && openApart(now.three, before.three);
     const outcome = ((): (typeof OUTCOMES)[number] => {
       if (band === 'low') return 'grounded';
+      if (apart) return 'undecided';
       if (now.is === 'two-open') return 'open';
       if (now.is === 'all-open') {
-        if (heat === 'unknown') return warm === undefined ? 'ask-warm' : 'undecided';
+        if (heat === 'unknown') return warm === undefined ? 'ask-warm' : 'until-cool';
         return heat === 'hot' ? 'protector-open' : 'open';
       }
       if (now.is === 'missing') return 'undecided';
@@ -42,6 +54,7 @@ export const threeWindings = judgement({
       findings: [
         ...(before.is === 'missing' ? [] : [plainFinding('Windings, earlier', before, by, 'unknown')]),
         plainFinding('Windings', now, by, heat, asksRepeat(before.is)),
+        ...(apart ? [apartFinding] : []),
         frameFinding('Frame', frame, limits),
       ],
     };
@@ -74,6 +87,8 @@ export const threeWindings = judgement({
       { readings: open, warm: { choice: chose('cant') } },
       { readings: misfit, earlier: misfit },
       { readings: misfit, earlier: open },
+      { readings: open, earlier: open },
+      { readings: pairs('OL', 100, 'OL'), earlier: pairs('OL', 'OL', 100) },
       { readings: pairs(100, 100, 100), earlier: misfit },
       {},
     ];

@@ -49,7 +49,7 @@ export function unprovenCooling(c: Conclusion, answers: readonly Answer[]): stri
     case 'heat-while-cooling':
       return (figure(at('running/amps').heat) ?? 0) > 0.5 ? null : 'electric heat called on without amps';
     case 'drain-cleared':
-      return said('water/off').includes('yes') &&
+      return said('water/off').includes('cleared') &&
         said('water/quart').includes('leaves') &&
         said('water/float').includes('works')
         ? null

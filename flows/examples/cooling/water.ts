@@ -23,9 +23,21 @@ export const WATER: readonly Example[] = [
     ends: 'left',
   },
   {
+    title: 'Nothing in the drain, and the float works: nothing was put right',
+    lines: ['float', 'float alone', 'ran free', 'good', 'drains', 'lift opens', ...PROVE],
+    then: ['drain-ran-free', 'drain-in-order', 'runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'Nothing in the drain, and no float is there',
+    lines: ['leaking water', 'pan full', 'not sure', 'good', 'drains', 'no float', ...PROVE],
+    then: ['drain-ran-free', 'drain-in-order-no-float', 'runs-nothing-found'],
+    ends: 'done',
+  },
+  {
     title: 'Dry and down, and no call passes',
     lines: ['float', 'float alone', 'was open', 'good', 'drains', 'stays open'],
-    then: ['float-stays-open'],
+    then: ['drain-ran-free', 'float-stays-open'],
     ends: 'raised',
   },
   {

@@ -11,7 +11,7 @@ const AFTER = [
 
 export const NEVER: Readonly<Record<string, readonly string[]>> = {
   'its reading is there: left out, the question leads elsewhere': [
-    ...of('blower-live', 'called undecided', 'fed undecided', 'plugged undecided', 'tapped undecided'),
+    ...of('blower-live', 'called undecided', 'tapped undecided'),
     ...of('still-after', 'fed undecided', 'at-board undecided', 'held undecided', 'assisted-held undecided'),
     ...of('still-after', 'evened undecided', 'evened-again undecided', 'drew-again undecided'),
     ...of('control', 'hop undecided', 'open undecided', 'delay-over undecided', 'coil undecided'),
@@ -44,6 +44,7 @@ export const NEVER: Readonly<Record<string, readonly string[]>> = {
     ...['blower-tests/any undecided', 'unmarked-terminals/by-tabs undecided', 'repair/history undecided'],
     'blower-repair/history undecided',
   ],
+  'its plate is read where its capacitor was, and without a plate no volts are right': ['blower-live/measured none'],
   'where a motor needs a capacitor and none was seen, nobody gets past the look': [
     'gates/capacitors unseen',
     'dead-block/any unseen',
@@ -86,9 +87,12 @@ export const NEVER: Readonly<Record<string, readonly string[]>> = {
     ...of('coil-live', 'begins joint', 'begins contradicts'),
     'fuse-short/short secondary-open',
     'fan-windings/equal protector-open',
+    'fan-windings/equal until-cool',
     ...of('runs-on', 'welded good', 'welded coil-open', 'welded coil-shorted', 'welded contacts', 'welded between'),
     ...each(['start-potential-relay', 'start-current-relay', 'start-ptc'], 'value shorted', 'bleed one-end-off'),
     ...of('compressor-terminals', 'judged overload-open', 'judged common-lead', 'three-judged protector-open'),
+    ...of('compressor-terminals', 'judged until-cool', 'twice until-cool'),
+    ...of('compressor-terminals', 'three-judged until-cool', 'three-twice until-cool'),
     ...of('compressor-terminals', 'twice overload-open', 'twice common-lead', 'three-twice protector-open'),
     ...of('still-after', 'drew above-mcc', 'drew unbalanced', 'drew fan-high', 'drew fan-not-running'),
     ...each(['still-after'], 'drew-again above-mcc', 'drew-again unbalanced', 'drew-again fan-high'),
@@ -96,6 +100,7 @@ export const NEVER: Readonly<Record<string, readonly string[]>> = {
     ...of('still-after', 'stalled not-running', 'stalled above-mcc', 'stalled unbalanced', 'stalled fan-high'),
     ...of('still-after', 'stalled fan-not-running', 'stalled undecided'),
     ...['contactor-dead/judged welded', 'dead-block/contactor welded', 'inverter/three protector-open'],
+    'inverter/three until-cool',
     ...of('short-outdoors', 'located secondary-open', 'in-cable secondary-open'),
     ...['under-load/judged too-high-twice'],
     ...of('insulation', 'before good', 'before none-found', 'before low', 'before warm-first', 'before grounded'),

@@ -292,7 +292,7 @@ r-c 26.1 y-c 26
   r-c 0 primary 0 → !raised as control-primary-absent (no 24 V at all)
 
 board-blower-relay ← blower-live: Line and no tap: the board
-119
+238, 208/230
   0 → !raised as electronic-blower-not-fed (no line at its plug)
 
 thermostat-cable-open ← indoor-source: The cable is open and is not mended today
@@ -319,7 +319,7 @@ supply-absent ← control: It pulls in with the line locked: dead tests, then th
 
 leg-lost ← supply: It hums, nothing turns, and a leg is lost
 4 119 118
-  238 119 3 → plate as capacitor-good (a line to ground alone, with volts between the lines)
+  238 119 3 → plate as supply-not-read (a line to ground alone, with volts between the lines)
 
 neutral-not-sound ← supply: One leg and neutral, and volts on the neutral
 hn 119 hg 121 ng 9
@@ -475,7 +475,9 @@ blower-motor-electric ← blower-live: A call, volts at the leads, capacitor goo
   121 → !raised as blower-no-start-undecided (one leg of two lost: half the volts of its nameplate)
 
 electronic-blower-suspect ← blower-live: Constant torque: line and tap there, dry and free: motor or module
-119
+119, 115 v
+  119 → !raised as blower-no-start-undecided (right, or one leg of two: nobody read its nameplate)
+  119, 208/230 → !raised as blower-no-start-undecided (one leg of two)
   150 → !raised as blower-no-start-undecided (neither one leg nor two, and nobody read its nameplate)
 
 electronic-motor-suspect ← ecm-fan: Line and command there, free and dry: motor or module

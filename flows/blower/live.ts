@@ -1,0 +1,217 @@
+import { choose, confirm, flow, found, judge, measure, one, verdict, volts } from '../../engine/vocabulary.ts';
+import { BLOWER_LIVE } from '../examples/blower.ts';
+import { LIMITS } from '../limits.ts';
+import { probesPlaced } from '../motors/live-probes.ts';
+import { INDOOR_VOLTS } from '../unit.ts';
+
+const QUALIFIED = {
+  level: 'warning',
+  text: 'Live readings are for qualified people with rated gloves and eye protection. NFPA 70E and your employer’s program govern.',
+} as const;
+const LIVE = { level: 'danger', text: 'Line voltage is present. The isolation has ended.' } as const;
+
+/** The blower gets its call or not, and its volts or not: the live half, after the dead tests or where there are none. */
+export const blowerLive = flow({
+  id: 'blower-live',
+  version: 1,
+  title: 'Blower, live',
+  exits: ['source', 'left', 'raised'],
+  examples: BLOWER_LIVE,
+  steps: {
+    ready: confirm({
+      say: 'Live readings at the indoor unit: outdoor unit still off, people clear, qualified and equipped?',
+      body: ['First the probes, with the indoor unit locked and proved dead. Then power and fan at ON. One sitting.'],
+      callouts: [QUALIFIED],
+      why: 'Good dead tests leave the call, the relay, and a motor that fails only on volts.',
+      yes: 'Qualified, equipped',
+      words: ['qualified', 'ready', 'yes'],
+      no: { label: 'Not here, not now', words: ['no', 'not now', 'not qualified'], to: 'open' },
+      next: 'probes',
+    }),
+    // An electronic motor’s bus has rested before this page; a capacitor is discharged by make-dead.
+    probes: probesPlaced('at the indoor board', 'call', 'open'),
+    call: measure({
+      say: 'Fan at ON: volts G to C at the indoor board.',
+      callouts: [LIVE],
+      why: 'Without a call the board has nothing to switch.',
+      source: ['24 to 28 V, 20.4 V the least: common practice, no single source'],
+      circuit: 'line',
+      fields: { v: volts('G to C', { over: false, words: ['g-c', 'gc', 'g to c'] }) },
+      cant: 'open',
+      next: 'called',
+    }),
+    called: judge('volts-there', {
+      of: { readings: 'call' },
+      limits: LIMITS.controlThere,
+      then: { there: 'motor', none: 'not-called', between: 'open', undecided: 'open' },
+    }),
+    'not-called': verdict({
+      verdict: 'no-fan-call',
+      title: 'No fan call reaches the board: thermostat, its cable, or no 24 V',
+      says: ['G to C reads nothing with the fan at ON. The motor is not in question.'],
+      next: [
+        'R to C at the board comes next: there, the thermostat or its cable. Not there: the source of the 24 V.',
+        'Both units stay off. Tell the customer it is not the motor.',
+      ],
+      who: 'junior',
+      judged: ['called'],
+      evidence: ['call'],
+      then: '!source',
+    }),
+    motor: choose({
+      say: 'The call is there. What drives the blower?',
+      options: {
+        psc: { label: 'PSC with a run capacitor', words: ['psc', 'capacitor'], to: 'feed' },
+        constant: {
+          label: 'Electronic, taps of 24 V (constant torque)',
+          words: ['constant torque', 'taps', 'ecm'],
+          to: 'plug',
+        },
+        variable: {
+          label: 'Electronic, variable or communicating',
+          words: ['variable', 'variable speed', 'communicating'],
+          to: 'coded',
+        },
+      },
+      cant: 'open',
+    }),
+    feed: measure({
+      say: 'Volts at the blower’s leads: common to the speed in use.',
+      callouts: [LIVE],
+      why: 'Volts there and no start: the motor. None: the board’s relay or a lead.',
+      circuit: 'line',
+      fields: { v: volts('At the blower’s leads', { over: false, words: ['leads', 'volts', 'blower'] }) },
+      cant: 'open',
+      next: 'fed',
+    }),
+    fed: judge('fed-volts', {
+      of: { readings: 'feed', plate: '@cabinet:volts', unit: null },
+      limits: LIMITS.fedVolts,
+      then: { there: 'measured', none: 'relay', between: 'open', undecided: 'open' },
+    }),
+    measured: found({
+      among: {
+        // Volts and a good capacitor say nothing of a shaft that nobody turned.
+        unturned: { verdicts: ['blower-not-spun'], to: 'open' },
+        good: { verdicts: ['capacitor-good', 'capacitor-conditional-pass', 'new-part-right'], to: 'electric' },
+      },
+      none: 'open',
+    }),
+    electric: verdict({
+      verdict: 'blower-motor-electric',
+      title: 'The blower has volts and a good capacitor, turns free, and doesn’t start: replace the motor',
+      says: ['Capacitor measured, volts at its leads, free by hand: what is left is the motor.'],
+      next: [
+        'The motor that the nameplate asks for, with the capacitor it asks for. It waits for the part.',
+        'Both units stay off until it is in. Tell the customer.',
+      ],
+      who: 'junior',
+      judged: ['fed'],
+      evidence: ['call', 'feed'],
+      then: '!left',
+    }),
+    plug: measure({
+      say: 'Line volts at the electronic blower’s plug. They are there always, with a call or without.',
+      callouts: [LIVE],
+      body: ['Its nameplate’s volts too: 120 V may be right, or one leg of two.'],
+      why: 'It has line volts always and turns on 24 V at one tap.',
+      circuit: 'line',
+      fields: {
+        v: volts('Line at the plug', { over: false, words: ['line', 'plug', 'volts'] }),
+        volts: one('Volts printed', INDOOR_VOLTS, { optional: true, as: 'cabinet:volts' }),
+      },
+      cant: 'open',
+      next: 'plugged',
+    }),
+    plugged: judge('fed-volts', {
+      of: { readings: 'plug', plate: '@cabinet:volts', unit: null },
+      limits: LIMITS.fedVolts,
+      then: { there: 'tap', none: 'unfed', between: 'open', undecided: 'open' },
+    }),
+    tap: measure({
+      say: '24 V at one of its taps to C, fan at ON.',
+      callouts: [LIVE],
+      circuit: 'line',
+      fields: { v: volts('At the tap', { over: false, words: ['tap', '24'] }) },
+      cant: 'open',
+      next: 'tapped',
+    }),
+    tapped: judge('volts-there', {
+      of: { readings: 'tap' },
+      limits: LIMITS.controlThere,
+      then: { there: 'dry', none: 'relay', between: 'open', undecided: 'open' },
+    }),
+    dry: choose({
+      say: 'Off for five minutes. Plugs dry and whole, the wheel free by what you see?',
+      callouts: [{ level: 'danger', text: 'Its own bus holds for five minutes and more.' }],
+      options: {
+        yes: { label: 'Dry, whole, free', words: ['dry', 'yes', 'free', 'dry and free'], to: 'suspect' },
+        no: { label: 'Wet, loose or blocked', words: ['wet', 'loose', 'blocked', 'no'], to: 'open' },
+      },
+      cant: 'open',
+    }),
+    relay: verdict({
+      verdict: 'board-blower-relay',
+      title: 'A fan call and no volts at the blower: the board’s relay or a lead',
+      says: ['G to C is there, and nothing comes out to the motor: 0 V at its leads, or at the tap that runs it.'],
+      next: [
+        'The lead and its push-on first, dead. Then the board, by the maker’s number.',
+        'Both units stay off until then. Tell the customer.',
+      ],
+      who: 'junior',
+      judged: ['called', 'fed', 'plugged', 'tapped'],
+      evidence: ['call', 'feed', 'plug', 'tap'],
+      then: '!left',
+    }),
+    suspect: verdict({
+      verdict: 'electronic-blower-suspect',
+      title: 'Line and command there, dry and free, and it stands still: motor or module',
+      says: ['That is all four. The maker’s own test decides between motor and module.'],
+      next: [
+        'A senior confirms with the maker’s test before anything is ordered.',
+        'Both units stay off. Tell the customer.',
+      ],
+      who: 'senior',
+      judged: ['plugged', 'tapped'],
+      evidence: ['plug', 'tap', 'dry'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    unfed: verdict({
+      verdict: 'electronic-blower-not-fed',
+      title: 'No line volts at the electronic blower: its feed first',
+      says: ['The motor is not on volts, so nothing is known of it.'],
+      next: ['Door switch, breaker, connector. A senior leads on.'],
+      who: 'senior',
+      judged: ['plugged'],
+      evidence: ['plug'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    coded: verdict({
+      verdict: 'electronic-blower-handed-over',
+      title: 'A variable or communicating blower: over to a senior with its code',
+      says: ['Its code and the maker’s test decide. A code alone replaces no board and no motor.'],
+      next: ['A senior takes it from here. Both units stay off.'],
+      who: 'senior',
+      judged: ['called'],
+      evidence: ['call', 'motor'],
+      raises: 'not-covered',
+      then: '!raised',
+    }),
+    open: verdict({
+      verdict: 'blower-no-start-undecided',
+      title: 'Why the blower stands still is undecided',
+      says: ['One of the readings that would decide it is missing. No motor is condemned.'],
+      next: [
+        'G to C, volts at the leads or the plug, and a measured capacitor would decide it.',
+        'A senior sees this call. Both units stay off.',
+      ],
+      who: 'senior',
+      judged: ['called', 'fed', 'plugged', 'tapped'],
+      evidence: ['call', 'feed', 'plug', 'tap', 'dry'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+  },
+});

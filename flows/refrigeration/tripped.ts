@@ -1,0 +1,70 @@
+import { choose, confirm, verdict } from '../../engine/vocabulary.ts';
+
+/** The high-pressure switch of a box has tripped: what made the head high. */
+export const tripped = {
+  tripped: choose({
+    say: 'The high-pressure switch tripped. Condenser and its fan: what do you see?',
+    body: ['Grease, dust, cardboard in front of it; does the fan turn when it runs? Nothing is reset yet.'],
+    why: 'It opened because the head was high. The switch has done its work.',
+    options: {
+      dirty: { label: 'Dirty or blocked', words: ['dirty', 'plugged', 'blocked', 'grease', 'matted'], to: 'wash' },
+      fan: { label: 'Its fan still, slow or stiff', words: ['fan still', 'fan slow', 'fan stiff'], to: 'fan-first' },
+      clean: { label: 'Clean, and the fan looks fine', words: ['clean', 'fine', 'nothing'], to: 'unexplained' },
+    },
+    cant: 'unexplained',
+  }),
+  wash: confirm({
+    say: 'Power off at its means: clean the condenser and clear the air’s way. Then reset the switch once.',
+    why: 'One that trips again on a clean condenser has another cause: certified.',
+    yes: 'Cleaned, reset once',
+    words: ['cleaned', 'cleaned and reset', 'reset', 'reset once'],
+    no: { label: 'Not now', words: ['not now', 'not today'], to: 'left-dirty' },
+    unsure: 'left-dirty',
+    next: 'head-high',
+  }),
+  'head-high': verdict({
+    verdict: 'box-high-pressure-reset',
+    title: 'The high-pressure switch tripped on a dirty condenser: cleaned, reset once',
+    says: ['The switch is not bad. Heat kills what starts and cools the compressor too: the dead tests come next.'],
+    next: [
+      'Watch it for 20 minutes. It trips again on a clean condenser: a certified person.',
+      'Tell the customer to keep the condenser clear.',
+    ],
+    who: 'junior',
+    judged: ['holds'],
+    evidence: ['goods', 'tripped', 'wash'],
+    then: '!go-on',
+  }),
+  'fan-first': verdict({
+    verdict: 'box-high-pressure-fan',
+    title: 'The high-pressure switch tripped behind a weak fan: the dead tests find why',
+    says: ['The switch is not bad: without air the head rises until it opens.'],
+    next: ['Reset it once, after the fan is put right.'],
+    who: 'junior',
+    judged: ['holds'],
+    evidence: ['goods', 'tripped'],
+    then: '!go-on',
+  }),
+  unexplained: verdict({
+    verdict: 'box-high-pressure-unexplained',
+    title: 'The high-pressure switch tripped, and the air doesn’t explain it, or nobody saw it',
+    says: ['Overcharge, air in the circuit or a restriction: only a certified person finds out.'],
+    next: ['Leave it off, not reset, never bridged.', 'The customer moves the goods: a certified person comes.'],
+    who: 'certified',
+    judged: ['holds'],
+    evidence: ['goods', 'tripped'],
+    raises: 'verdict',
+    then: '!raised',
+  }),
+  'left-dirty': verdict({
+    verdict: 'box-left-dirty',
+    title: 'The condenser stays dirty: not reset, it stays off',
+    says: ['Reset on a dirty condenser it trips again, and each time hotter.'],
+    next: ['A senior plans the cleaning.', 'The customer moves the goods.'],
+    who: 'senior',
+    judged: ['holds'],
+    evidence: ['goods', 'tripped', 'wash'],
+    raises: 'verdict',
+    then: '!raised',
+  }),
+};
