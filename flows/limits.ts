@@ -113,6 +113,13 @@ export const LIMITS = {
     linesApart: limit('5', '%', 'unbalance not recommended above, NEMA (secondary source)'),
     legsApart: limit('10', '%', `amps of three legs, ${PRACTICE}`),
     ...compressor,
+    standing: limit('2', 'A', `a compressor that draws less stands, where its RLA is not known; ${PRACTICE}`),
+    few: limit(
+      '40',
+      '% of RLA',
+      `${OURS}: 60 to 85 % is usual, half where it is unloaded; with less it stands or is read wrong`,
+    ),
+    fewFan: limit('10', '% of FLA', `${OURS}: with less a motor stands, or is read wrong`),
     boxFall: limit('2', '°F', `${OURS}: a box that fell by less in 20 minutes does not pull down`),
     idle: limit('0.5', 'A', `${OURS}: below this a compressor draws nothing`),
     notIn: limit('20', 'V', `lost between L and T with nothing drawing: open or not in from here, ${PRACTICE}`),
@@ -344,6 +351,7 @@ export const LIMITS = {
   breaker: { drop: limit('0.2', 'V', `across a closed breaker under load: ${PRACTICE}`) },
   outward: { shorted: limit('4', 'Ω', `Y to C outward, less is a short: ${PRACTICE}`) },
   closedOhms: { closed: limit('1', 'Ω', `an external overload, cold, near zero: ${PRACTICE}`) },
+  readsAgain: { most: limit('1000', 'Ω', `${OURS}: a pair of windings, or a closed overload, reads less`) },
   groundBranches: { ...toGround },
   delay: { least: limit('5', 'min', `anti-short-cycle delay after a change of call: ${PRACTICE}`) },
   /** An electronic motor's own bus, from the means off. */

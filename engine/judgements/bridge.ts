@@ -23,7 +23,7 @@ export const bridge = judgement({
     const after = prove('Known source, after', bridge, 'after', means, limits);
     const pairs = asked.map(([key, was]) => {
       const is = now.get(key);
-      const held = is?.gt(dead) ?? false;
+      const held = is?.gt(dead);
       const shown = is ? say(is, 'V') : 'no reading';
       const name = `${pairName(key)}, under load`;
       const word = is ? (held ? 'real' : 'induced') : 'missing';
@@ -32,7 +32,6 @@ export const bridge = judgement({
         : `${pairName(key)} was not read under load.`;
       return {
         is,
-        held,
         finding: finding({
           name,
           reading: shown,

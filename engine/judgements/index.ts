@@ -79,6 +79,7 @@ import { fanWindings } from './windings/fan.ts';
 import { groundBranches } from './windings/ground-branches.ts';
 import { insulation } from './windings/insulation.ts';
 import { leadsToGround, loadsToGround } from './windings/loads-to-ground.ts';
+import { readsAgain } from './windings/reads-again.ts';
 import { threeWindings } from './windings/three.ts';
 import { windingResidual } from './windings/winding-residual.ts';
 
@@ -100,6 +101,7 @@ export const judgements = {
   'call-path': callPath,
   outward,
   'closed-ohms': closedOhms,
+  'reads-again': readsAgain,
   'ground-branches': groundBranches,
   'print-sections': printSections,
   motors,

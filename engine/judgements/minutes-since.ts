@@ -8,16 +8,17 @@ import { finding, say } from './say.ts';
  * Whether the delay after a change of call is over, by the times of the record: `since` is the answer that says that the
  * call was changed (`now`), or that it has been left alone for longer (`earlier`); `reading` is what was read after it, and
  * `waited` a later answer that somebody waited. `before` is `since` of the try before: a call that was changed then, or of
- * which nobody knew, has not been left alone for longer than the record says. A judgement knows no clock: the record dates
- * each answer.
+ * which nobody knew, has not been left alone for longer than the record says. `off` is an answer that had it the other way
+ * round (the call taken off, or power on): nothing has been left alone for longer than since then. A judgement knows no
+ * clock: the record dates each answer.
  */
 export const minutesSince = judgement({
   id: 'minutes-since',
-  semantics: 2,
-  takes: ['since', 'reading', 'waited', 'before'],
+  semantics: 3,
+  takes: ['since', 'reading', 'waited', 'before', 'off'],
   limits: ['least'],
   outcomes: ['over', 'wait', 'undecided'],
-  run({ since, reading, waited, before }, { least }, { at }) {
+  run({ since, reading, waited, before, off }, { least }, { at }) {
     const said = chosenOf(since, 'choice')[0];
     const of = (outcome: 'over' | 'wait' | 'undecided', shown: string, text: string) => ({
       outcome,
@@ -31,6 +32,20 @@ export const minutesSince = judgement({
     if (said === undefined) return of('undecided', 'not said', 'Nobody said when the call was last changed.');
     const earlier = said === 'earlier';
     const doubted = before !== undefined && !chosenOf(before, 'choice').includes('earlier');
+    const read = [at?.reading, at?.waited]
+      .filter((t): t is string => t !== undefined)
+      .sort()
+      .at(-1);
+    if (earlier && off !== undefined && at?.off !== undefined && read !== undefined && read >= at.off) {
+      const minutes = new Exact(Date.parse(read) - Date.parse(at.off)).div(60_000);
+      const shown = say(minutes, 'min', 1);
+      if (minutes.lt(least.value))
+        return of(
+          'wait',
+          shown,
+          `The record has it the other way round ${shown} before: it can’t have been so for longer.`,
+        );
+    }
     if (earlier && !doubted)
       return of('over', 'longer', 'The call has been left alone for longer than the delay runs.');
     const begun = earlier ? at?.before : at?.since;
@@ -56,6 +71,7 @@ export const minutesSince = judgement({
     { since: { choice: chose('now') }, waited: { ok: chose('yes') } },
     { since: { choice: chose('earlier') }, reading: volts({ yc: 0 }), before: { choice: chose('now') } },
     { since: { choice: chose('earlier') }, reading: volts({ yc: 0 }), before: { choice: chose('earlier') } },
+    { since: { choice: chose('earlier') }, reading: volts({ yc: 0 }), off: { choice: chose('yes') } },
     {},
   ],
 });

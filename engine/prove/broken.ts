@@ -323,8 +323,11 @@ export const BROKEN: readonly Variant[] = [
     outcome('open', 'contradicts', 'wire'),
   ),
   page('what draws more than its MCC is proven', 'R7', on('d'), 'restart', outcome('judged', 'above-mcc', 'outcome')),
+  page('a compressor that draws next to nothing is proven', 'R7', on('d'), 'restart', (restart) =>
+    limited('judged', 'standing', '0')(limited('judged', 'few', '0')(restart)),
+  ),
   page('a pole that is not closed condemns a contactor', 'R7', on('d'), 'restart', outcome('drop', 'open', 'pole')),
-  page('a contactor is out within five minutes', 'R7', on('d'), 'restart', outcome('since', 'wait', 'not-in')),
+  page('a contactor is out within five minutes', 'R7', on('d'), 'restart', outcome('since-closed', 'wait', 'not-in')),
   page('a fan motor is condemned without volts', 'R7', on('c'), 'still-after', outcome('fed', 'none', 'cleared')),
   page('seized on sagging volts', 'R7', on('d'), 'still-after', outcome('held', 'between', 'dead-good')),
   page('seized without amps', 'R7', on('d'), 'still-after', outcome('drew', 'not-running', 'evened')),

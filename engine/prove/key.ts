@@ -178,14 +178,18 @@ function readAhead(plan: Plan, at: Place | undefined, passed: readonly Place[]):
   const names = new Set<string>();
   for (const p of plan.places.values()) {
     if (!p.gate && (p.round !== round || p.order < order)) continue;
-    for (const ref of Object.values(p.refs).flat())
-      if (ref.startsWith('@')) for (const name of namesIn(ref)) names.add(name);
+    for (const ref of readBy(p)) if (ref.startsWith('@')) for (const name of namesIn(ref)) names.add(name);
     if ('parts' in p.step && !p.gate)
       for (const part of Object.values(p.step.parts)) if (part.as !== undefined) names.add(jobName(part.as, p));
   }
   known.set(key, names);
   return names;
 }
+/** What a place reads; of what a wait is counted from, only the minute counts, which is no part of a state. */
+const readBy = ({ step, refs }: Place): string[] =>
+  Object.entries(refs).flatMap(([of, all]) =>
+    step.verb === 'judge' && step.judgement === 'minutes-since' && step.of.off === of ? [] : all,
+  );
 /** How many tabs a terminal has is looked at on the page that counts them; after it, that they were counted. */
 const counted = (page: string, name: string, { kind }: Value): string | null =>
   /(^|:)tabs~\d+$/.test(name) && !page.includes('/terminals/') ? kind : null;
@@ -213,7 +217,7 @@ function pointed(
     [...plan.places.values()].every(
       (p) =>
         (!p.gate && (p.round !== round || p.order < order)) ||
-        !Object.values(p.refs).some((refs) => refs.some((ref) => ref.startsWith('@') && namesIn(ref).includes(name))) ||
+        !readBy(p).some((ref) => ref.startsWith('@') && namesIn(ref).includes(name)) ||
         (p.step.verb === 'judge' && p.step.judgement === 'motors'),
     );
   by.set(key, only);

@@ -54,7 +54,7 @@ export const busRests = flow({
       next: 'over',
     }),
     over: judge('minutes-since', {
-      of: { since: 'off', reading: 'off', waited: 'rest', before: '~off' },
+      of: { since: 'off', reading: 'off', waited: 'rest', before: '~off', off: '@round:observation' },
       limits: LIMITS.busRest,
       quiet: ['over', 'wait', 'undecided'],
       then: { over: '!rested', wait: '!again', undecided: '!not' },

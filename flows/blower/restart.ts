@@ -16,6 +16,7 @@ import { REPLACED } from '../capacitor/verdicts.ts';
 import { BLOWER_RESTART } from '../examples/blower.ts';
 import { LIMITS } from '../limits.ts';
 import { ROUNDS } from '../motors/starts.ts';
+import { cooled } from '../restart/cooled.ts';
 import { located } from '../supply/located.ts';
 import { INDOOR_VOLTS } from '../unit.ts';
 import { BLOWER_MOTOR } from './dead-tests.ts';
@@ -74,19 +75,7 @@ export const blowerRestart = flow({
       next: 'hot',
     }),
     hot: found({ among: { open: { verdicts: [...OPENED_HOT], to: 'cool' } }, none: 'closed' }),
-    cool: confirm({
-      say: 'The motor’s protector is open. Has it cooled, and does it read again?',
-      body: ['Common to each speed reads again when it has closed.'],
-      why: 'Power on an open protector proves nothing, and the cause is still there.',
-      yes: 'Cooled, reads again',
-      words: ['cooled', 'cooled off', 'cooled down', 'reads again', 'closed again'],
-      no: {
-        label: 'Not today: it stays off',
-        words: ['stays off', 'leave it off', 'leaving it off', 'not yet', 'still hot', 'still open'],
-        to: 'stays-off',
-      },
-      next: 'closed',
-    }),
+    ...cooled('Common to each speed: the one that read OL.', 'closed', 'stays-off'),
     closed: confirm({
       say: 'Close up and clear the indoor unit.',
       body: [

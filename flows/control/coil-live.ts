@@ -51,7 +51,7 @@ export const coilLive = flow({
         },
         earlier: {
           label: 'Qualified; both left alone for five minutes or more',
-          words: ['qualified left alone', 'left alone', 'over 5 minutes', 'unchanged', 'qualified'],
+          words: ['qualified left alone', 'left alone', 'over 5 minutes', 'unchanged'],
           to: 'at-coil',
         },
         not: { label: 'Not qualified, or not now', words: ['not qualified', 'not now', 'no'], to: 'not-led' },
@@ -109,7 +109,7 @@ export const coilLive = flow({
     }),
     contactor: include(contactorDead, { exits: { replace: '!replace', raised: '!raised' }, needs: {} }),
     elapsed: judge('minutes-since', {
-      of: { since: 'call', reading: 'at-coil', waited: null, before: '~call' },
+      of: { since: 'call', reading: 'at-coil', waited: null, before: '~call', off: '@cabinet:supply' },
       limits: LIMITS.delay,
       then: { over: 'begins', wait: 'waited', undecided: 'waited' },
     }),

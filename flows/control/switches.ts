@@ -25,7 +25,7 @@ export const openSwitches = <const R extends string>(judged: readonly R[], evide
       why: 'A clean coil that trips again is another cause: certified.',
       yes: 'Coil clean, reset once',
       words: ['clean', 'cleaned', 'coil cleaned', 'cleaned and reset', 'reset', 'reset once'],
-      cant: { label: 'Not possible today', words: ['not today', 'cant clean it'], to: 'unexplained' },
+      cant: { label: 'Not possible today', words: ['not today', 'cant clean it'], to: 'left-dirty' },
       next: 'head-high',
     }),
     'head-high': verdict({
@@ -44,6 +44,19 @@ export const openSwitches = <const R extends string>(judged: readonly R[], evide
       judged,
       evidence: [...evidence, 'high-pressure', 'cleaned'],
       then: '!dead-tests',
+    }),
+    'left-dirty': verdict({
+      verdict: 'high-pressure-left-dirty',
+      title: 'The high-pressure switch tripped on a dirty coil that is not cleaned today: it stays off',
+      says: [
+        'The call reaches it, the volts stand across it. Reset on a dirty coil it trips again, and each time hotter.',
+      ],
+      next: ['Not reset, never bridged. A senior plans the cleaning.', 'Tell the customer why it waits.'],
+      who: 'senior',
+      judged,
+      evidence: [...evidence, 'high-pressure', 'cleaned'],
+      raises: 'verdict',
+      then: '!raised',
     }),
     'fan-first': verdict({
       verdict: 'high-pressure-fan',

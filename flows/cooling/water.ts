@@ -109,7 +109,7 @@ export const water = flow({
     'ran-free': verdict({
       verdict: 'drain-ran-free',
       title: 'The drain was not found blocked',
-      says: ['Nothing came out of it. What lifted the float, or brought the water, is still open.'],
+      says: ['Nobody saw it blocked. What lifted the float, or brought the water, is still open.'],
       next: ['Trap, a quart with the blower on, then the float by hand.'],
       who: 'junior',
       judged: [],
@@ -188,7 +188,7 @@ export const water = flow({
     'was-blocked': found({ among: { free: { verdicts: ['drain-ran-free'], to: 'in-order' } }, none: 'cleared' }),
     'in-order': verdict({
       verdict: 'drain-in-order',
-      title: 'Drain and float are in order: nothing was put right',
+      title: 'Drain and float work now, and no blockage was found',
       says: ['Not found blocked: a quart left freely, and the float drops the call and gives it back.'],
       next: [
         'Where the water came from, or what lifted the float, is not known: coil icing, a tilted pan, a full trap, a loose float?',
@@ -243,7 +243,7 @@ export const water = flow({
     'none-there': found({ among: { free: { verdicts: ['drain-ran-free'], to: 'free-no-float' } }, none: 'no-float' }),
     'free-no-float': verdict({
       verdict: 'drain-in-order-no-float',
-      title: 'The drain is in order, no float is there: nothing was put right',
+      title: 'The drain runs now, no blockage was found, and no float is there',
       says: ['Not found blocked, and a quart left freely. Nothing would stop it at a blockage.'],
       next: [
         'Where the water came from is not known: coil icing, a tilted pan, a full trap?',

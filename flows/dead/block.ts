@@ -19,7 +19,7 @@ export const CONTACTOR = [
   'contactor-welded',
 ] as const;
 /** What a second part, or a part of no known kind, was left as: nothing is started on it. */
-const NOT_TOLD = ['second-capacitor-undecided', 'capacitors-not-told'] as const;
+const NOT_TOLD = ['second-capacitor-undecided', 'capacitors-not-told', 'start-relay-undecided'] as const;
 /** A protector outside the shell, open on a shell that is not cold: no part is at fault. */
 export const HAS_TO_COOL = ['external-overload-has-to-cool'] as const;
 /** A protector outside the shell. */
@@ -308,6 +308,9 @@ export const deadBlock = flow({
       among: {
         // Before any motor: the leads are in every reading at this end.
         ground: { verdicts: ['low-to-ground'], to: '!ground' },
+        // It stands in the compressor's common lead, so it alone explains pairs to C that read open.
+        outside: { verdicts: OUTSIDE, to: '!repair' },
+        cools: { verdicts: HAS_TO_COOL, to: 'while-it-cools' },
         open: { verdicts: ['winding-open-at-harness', 'all-windings-open', 'common-lead-open'], to: '!terminals' },
         question: {
           verdicts: [...OPEN_QUESTIONS, 'fan-section-undecided', 'fan-blade-rubs', ...NOT_TOLD],
@@ -315,6 +318,19 @@ export const deadBlock = flow({
         },
         part: { verdicts: FAULTY, to: '!repair' },
         value: { verdicts: ['value-undecided'], to: '!under-load' },
+        fuse: { verdicts: ['fuse-blown'], to: '!cause' },
+      },
+      none: '!clean',
+    }),
+    // Open on heat outside the shell: its terminals stay shut. What else was found is put right while it cools.
+    'while-it-cools': found({
+      among: {
+        question: {
+          // Nothing is read under load on an open overload.
+          verdicts: [...OPEN_QUESTIONS, 'fan-section-undecided', 'fan-blade-rubs', ...NOT_TOLD, 'value-undecided'],
+          to: '!raised',
+        },
+        part: { verdicts: FAULTY, to: '!repair' },
         fuse: { verdicts: ['fuse-blown'], to: '!cause' },
       },
       none: '!clean',

@@ -74,7 +74,7 @@ export const BLOWER: readonly Example[] = [
   },
   {
     title: 'An electronic blower stands still: over to a senior',
-    lines: ['i', 'outdoor off', 'nothing', 'ecm', 'waited', 'qualified', ...PLACED, '25.8', 'variable'],
+    lines: ['i', 'outdoor off', 'nothing', 'ecm', 'rested', 'qualified', ...PLACED, '25.8', 'variable'],
     then: ['electronic-blower-handed-over'],
     ends: 'raised',
   },
@@ -85,7 +85,7 @@ export const BLOWER: readonly Example[] = [
   },
   {
     title: 'Ice, and no air passes: the blower is what is left',
-    lines: ['i', 'outdoor off', 'ice', 'no air', 'ecm', 'waited', 'qualified', ...PLACED, '25.8', 'variable'],
+    lines: ['i', 'outdoor off', 'ice', 'no air', 'ecm', 'rested', 'qualified', ...PLACED, '25.8', 'variable'],
     then: ['ice-without-air', 'electronic-blower-handed-over'],
     ends: 'raised',
   },
@@ -203,7 +203,7 @@ export const BLOWER_WINDINGS: readonly Example[] = [
     title: 'Open on a hot motor is its protector, and what made it hot is not known',
     lines: [
       ...[...wiresOff(), GOOD, 'spin free', 'high ol med ol low ol frame ol', 'hot', '208/230 fla 4.2'],
-      ...['cooled', 'closed', 'volts 240 blower 3.6 split 18'],
+      ...['cooled', '8.3', 'closed', 'volts 240 blower 3.6 split 18'],
     ],
     then: ['capacitor-good', 'blower-protector-open', 'blower-protector-without-cause'],
     ends: 'raised',
@@ -309,7 +309,7 @@ export const BLOWER_RESTART: readonly Example[] = [
 
 const STANDS = ['i', 'outdoor off', 'nothing'];
 const SILENT_STILL = ['a', 'psc', 'no blower', 'outdoor off', 'nothing'];
-const NO_FAN = [...SILENT_STILL, 'ecm', 'waited', 'qualified', ...PLACED, '0', 'doors on', 'qualified', 'left alone'];
+const NO_FAN = [...SILENT_STILL, 'ecm', 'rested', 'qualified', ...PLACED, '0', 'doors on', 'qualified', 'left alone'];
 const FUSE_BLOWN = [...[...SILENT_STILL, 'psc', ...INDOOR_GATES, 'fuse ol leads ol', 'wires off', GOOD, ...MOTOR]];
 export const FUSE_SHORT: readonly Example[] = [
   {
@@ -325,11 +325,11 @@ export const FUSE_SHORT: readonly Example[] = [
     ends: 'raised',
   },
 ];
-const ELECTRONIC = [...STANDS, 'ecm', 'waited', 'qualified', ...PLACED, '25.8', 'ecm'];
+const ELECTRONIC = [...STANDS, 'ecm', 'rested', 'qualified', ...PLACED, '25.8', 'ecm'];
 export const BLOWER_LIVE: readonly Example[] = [
   {
     title: 'No fan call at the board',
-    lines: [...STANDS, 'ecm', 'waited', 'qualified', ...PLACED, '0'],
+    lines: [...STANDS, 'ecm', 'rested', 'qualified', ...PLACED, '0'],
     then: ['no-fan-call'],
     ends: 'left',
   },
@@ -348,7 +348,7 @@ export const BLOWER_LIVE: readonly Example[] = [
   {
     title: 'No fan call because there are no 24 V: the transformer is open',
     lines: [
-      ...[...NO_FAN, 'r-c 0 primary 240', 'ecm', 'waited', 'yes', 'clean, 0 caps', PROVING, 'fuse 0.1 sec ol y-c 12'],
+      ...[...NO_FAN, 'r-c 0 primary 240', 'ecm', 'rested', 'yes', 'clean, 0 caps', PROVING, 'fuse 0.1 sec ol y-c 12'],
     ],
     then: ['no-fan-call', 'transformer-open'],
     ends: 'left',
@@ -379,19 +379,19 @@ export const BLOWER_LIVE: readonly Example[] = [
   },
   {
     title: 'Variable speed: over to a senior with its code',
-    lines: [...STANDS, 'ecm', 'waited', 'qualified', ...PLACED, '25.8', 'variable'],
+    lines: [...STANDS, 'ecm', 'rested', 'qualified', ...PLACED, '25.8', 'variable'],
     then: ['electronic-blower-handed-over'],
     ends: 'raised',
   },
   {
     title: 'The probes can’t be placed: undecided',
-    lines: [...STANDS, 'ecm', 'waited', 'qualified', ...PLACED.slice(0, -1), 'cant be placed'],
+    lines: [...STANDS, 'ecm', 'rested', 'qualified', ...PLACED.slice(0, -1), 'cant be placed'],
     then: ['blower-no-start-undecided'],
     ends: 'raised',
   },
   {
     title: 'Not qualified: undecided',
-    lines: [...STANDS, 'ecm', 'waited', 'not qualified'],
+    lines: [...STANDS, 'ecm', 'rested', 'not qualified'],
     then: ['blower-no-start-undecided'],
     ends: 'raised',
   },

@@ -17,6 +17,8 @@ const fused = (then = '24'): string[] => ['a', 'psc', 'calling', ...GATES, 'fuse
 const FIT = ['nothing', 'contactor fitted', 'wires back', ...RUNS];
 const SUPPLY_GOOD = ['clear', 'l1l2 240 l1g 120 l2g 120 min 229'];
 const OUT = ['left alone', 'y-c 25.6 coil 0'];
+/** The same said at once, without the five minutes. */
+const SOON = ['unchanged', 'y-c 25.6 coil 0'];
 
 export const SILENT: readonly Example[] = [
   {
@@ -91,7 +93,7 @@ export const CONTROL: readonly Example[] = [
   },
   {
     title: 'Nobody knows when the call was last changed: “left alone” a moment later is not taken at its word',
-    lines: [...fused(), 'not sure', 'y-c 25.6 coil 0', 'waited', ...OUT, 'waited', LINE],
+    lines: [...fused(), 'not sure', 'y-c 25.6 coil 0', 'waited', ...SOON, 'waited', LINE],
     then: [],
   },
   {
@@ -101,7 +103,7 @@ export const CONTROL: readonly Example[] = [
       'changed just now',
       'y-c 0 coil 0',
       'waited',
-      ...OUT,
+      ...SOON,
       'waited',
       ...BLOCK,
       ...SUPPLY_GOOD,
@@ -118,6 +120,12 @@ export const CONTROL: readonly Example[] = [
     ],
     then: ['high-pressure-open', 'capacitor-good', 'repair-proven'],
     ends: 'done',
+  },
+  {
+    title: 'The high-pressure switch on a matted coil that is not cleaned today: it stays off',
+    lines: [...fused(), ...OUT, 'delay .1 lp .1 hp 25.6', 'coil matted', 'not today'],
+    then: ['high-pressure-left-dirty'],
+    ends: 'raised',
   },
   {
     title: 'The high-pressure switch behind a weak fan: the dead tests find its section',
@@ -253,7 +261,7 @@ export const INDOOR_SOURCE: readonly Example[] = [
   },
   {
     title: 'The cable is open and is not mended today',
-    lines: [...BOARD, 'r-c 26.1 y-c 26', 'ecm', 'waited', ...INDOOR_GATES, 'not today'],
+    lines: [...BOARD, 'r-c 26.1 y-c 26', 'ecm', 'rested', ...INDOOR_GATES, 'not today'],
     then: [ABSENT, 'thermostat-cable-open'],
     ends: 'left',
   },
@@ -306,7 +314,7 @@ export const INDOOR_SOURCE: readonly Example[] = [
   },
   {
     title: 'An open transformer behind an electronic blower that rested',
-    lines: [...BOARD, 'r-c 0 primary 240', 'ecm', 'waited', ...INDOOR_GATES, 'fuse 0.1 sec ol y-c 12'],
+    lines: [...BOARD, 'r-c 0 primary 240', 'ecm', 'rested', ...INDOOR_GATES, 'fuse 0.1 sec ol y-c 12'],
     then: [ABSENT, 'transformer-open'],
     ends: 'left',
   },
@@ -451,7 +459,7 @@ export const Y_OFF: readonly Example[] = [
   },
   {
     title: 'Beside an electronic blower that rested: Y bare, and the board still gives it',
-    lines: [...CALLED, 'ecm', 'waited', ...INDOOR_GATES, 'y is off', 'qualified', '25.1'],
+    lines: [...CALLED, 'ecm', 'rested', ...INDOOR_GATES, 'y is off', 'qualified', '25.1'],
     then: ['board-holds-the-call'],
     ends: 'raised',
   },

@@ -38,7 +38,7 @@ export const RUNS = [...CLOSED, '240 239 comp 13.1 fan .9 split 19'];
 /** Three lines. */
 export const THREE_RUN = [...CLOSED, '239 241 240 comp 13.1 13.2 12.9 fan .9 split 19'];
 /** A box, and 20 minutes later. */
-export const BOX_COOLS = [...CLOSED, '240 239 comp 7.1 fan .9 box 47', 'box 41'];
+export const BOX_COOLS = ['9.6 56 1.0', 'closed', '240 239 comp 7.1 fan .9 box 47', 'box 41'];
 /** A next round: dead again from the lock, the class and the print known. */
 export const again = (seen = 'd'): string[] => [
   seen,

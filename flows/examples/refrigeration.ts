@@ -72,13 +72,42 @@ export const REFRIGERATION: readonly Example[] = [
     ends: 'done',
   },
   {
+    title: 'The external overload open, cold, and with it both pairs to C: the overload, no terminal cover',
+    lines: [
+      ...[...BOX, 'product 47 r134a hums trips', 'yes', 'breaker, no other feed, two legs, outlet', 'yes'],
+      ...['clean, 1 cap, two terminals', PROVING, '9.3 / 0.2 / 9.3'],
+      ...[
+        'contacts .1 .1 coil 12.6 t1g ol t2g ol overload ol',
+        'cold',
+        'start only',
+        'current',
+        'resistor one end off',
+      ],
+      ...['189-227 MFD 330 VAC', 'start 201 bleed 15k contacts ol coil 0.6 upright', 'spin free'],
+      ...['cr ol cs ol sr 6.0 g ol', 'cold', 'nothing', 'overload fitted'],
+    ],
+    then: ['external-overload-open', 'common-lead-open'],
+  },
+  {
+    title: 'The external overload open on a hot shell, and both pairs to C: it cools, the terminals stay shut',
+    lines: [
+      ...[...BOX, 'product 47 r134a hums trips', 'yes', 'breaker, no other feed, two legs, outlet', 'yes'],
+      ...['clean, 1 cap, two terminals', PROVING, '9.3 / 0.2 / 9.3'],
+      ...['contacts .1 .1 coil 12.6 t1g ol t2g ol overload ol', 'hot', 'start only', 'current', 'resistor one end off'],
+      ...['189-227 MFD 330 VAC', 'start 201 bleed 15k contacts ol coil 0.6 upright', 'spin free'],
+      ...['cr ol cs ol sr 6.0 g ol', 'hot', '9.6 56 1.0', 'not yet'],
+    ],
+    then: ['external-overload-has-to-cool', 'overload-open', 'left-off'],
+    ends: 'left',
+  },
+  {
     title: 'The external overload open on a hot shell: it cools and reads again, and why it got hot is not known',
     lines: [
       ...[...BOX, 'product 47 r134a hums trips', 'yes', 'breaker, no other feed, two legs, outlet', 'yes'],
       ...['clean, 1 cap, two terminals', PROVING, '9.3 / 0.2 / 9.3'],
       ...['contacts .1 .1 coil 12.6 t1g ol t2g ol overload ol', 'hot', 'start only', 'current', 'resistor one end off'],
       ...['189-227 MFD 330 VAC', 'start 201 bleed 15k contacts ol coil 0.6 upright', 'spin free'],
-      ...['cr 1.4 cs 4.6 sr 6.0 g ol', '9.6 56 1.0', 'cooled', 'closed'],
+      ...['cr 1.4 cs 4.6 sr 6.0 g ol', '9.6 56 1.0', 'cooled', '0.2', 'closed'],
       ...['239 238 comp 7.1 fan .9 box 47', 'box 41'],
     ],
     then: ['external-overload-has-to-cool', 'overload-without-cause'],

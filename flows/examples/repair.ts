@@ -203,7 +203,7 @@ export const NOT_IN: readonly Example[] = [
   ),
   {
     title: 'The contactor is out five minutes after the call: its control comes next, and no pole',
-    lines: [...GOOD_UNIT, NO_VOLTS, 'out'],
+    lines: [...GOOD_UNIT, NO_VOLTS, 'left alone'],
     then: ['capacitor-good', 'contactor-not-in'],
   },
   restart(

@@ -29,12 +29,27 @@ export const POTENTIAL: readonly Example[] = [
   ),
   start('The bleed resistor is open', 'potential', ['start 175 bleed ol contacts .1 coil 8k'], ['bleed-resistor-open']),
   start(
-    'The relay’s contacts read 1.5 Ω at rest: neither closed nor open, undecided',
+    'The relay’s contacts read 1.5 Ω at rest, and 0.2 Ω on zeroed leads: good',
     'potential',
-    ['start 175 bleed 15k contacts 1.5 coil 8k'],
-    ['start-relay-undecided'],
+    ['start 175 bleed 15k contacts 1.5 coil 8k', 'contacts 0.2 coil 8k'],
+    [],
     false,
   ),
+  start(
+    'The relay’s contacts read 1.5 Ω at rest, and OL on bare metal: the relay',
+    'potential',
+    ['start 175 bleed 15k contacts 1.5 coil 8k', 'contacts ol coil 8k'],
+    ['start-relay-fails'],
+  ),
+  {
+    title: 'The relay’s contacts read 1.5 Ω twice: undecided, and nothing is started on it',
+    lines: [
+      ...[...two, 'potential', 'off', '161-193 MFD 250 VAC', 'start 175 bleed 15k contacts 1.5 coil 8k'],
+      ...['contacts 1.4 coil 8k', ...MOTORS],
+    ],
+    then: ['capacitor-good', 'start-relay-undecided'],
+    ends: 'raised',
+  },
   start('All of it good', 'potential', ['start 175 bleed 15k contacts .1 coil 8k'], [], false),
   start(
     'Above its printed range twice: flagged, and it stays in',
@@ -45,13 +60,15 @@ export const POTENTIAL: readonly Example[] = [
   ),
 ];
 export const CURRENT: readonly Example[] = [
-  start(
-    'Closed, and it was lying: its contacts condemn nothing',
-    'start capacitor, current relay',
-    ['start 175 bleed 15k contacts .1 coil .3 lying'],
-    ['start-relay-undecided'],
-    false,
-  ),
+  {
+    title: 'Closed, and it was lying: its contacts condemn nothing, and nothing is started on them',
+    lines: [
+      ...[...two, 'start capacitor, current relay', 'off', '161-193 MFD 250 VAC'],
+      ...['start 175 bleed 15k contacts .1 coil .3 lying', ...MOTORS],
+    ],
+    then: ['capacitor-good', 'start-relay-undecided'],
+    ends: 'raised',
+  },
   start(
     'The contacts are closed at rest',
     'start capacitor, current relay',

@@ -1,7 +1,7 @@
 /** Worked calls of the supply and the breaker, under power. */
 import type { Example } from '../../engine/vocabulary.ts';
 import { BLOCK, GATES } from './control.ts';
-import { RUNS, THREE_RUN } from './lines.ts';
+import { DEAD_AGAIN, RUNS, THREE_RUN } from './lines.ts';
 import { THREE_BLOCK, THREE_GATES } from './three.ts';
 import { INSULATED } from './trips.ts';
 
@@ -42,6 +42,38 @@ export const SUPPLY: readonly Example[] = [
     title: 'It falls below its limit while it starts',
     lines: [...HUMS, 'clear', '236 118 118 min 188', 'starts rest 236 unit 187 feed 188'],
     then: ['capacitor-good', 'supply-out'],
+    ends: 'raised',
+  },
+  {
+    title: 'T1 to T2 falls at the start while the line holds: it runs, and a pole that drops 1.4 V is found under load',
+    lines: [
+      ...[...HUMS, 'clear', '240 120 120 min 232 t1t2 180', ...RUNS, '1.4 0.2', ...DEAD_AGAIN],
+      ...['contactor fitted', 'wires back'],
+    ],
+    then: ['capacitor-good', 'load-side-falls-at-start', 'contact-drop'],
+  },
+  {
+    title: 'T1 to T2 falls at the start, and every pole is fine under load: the wiring, a senior',
+    lines: [...HUMS, 'clear', '240 120 120 min 232 t1t2 180', ...RUNS, '0.2 0.2'],
+    then: ['capacitor-good', 'load-side-falls-at-start', 'drop-in-the-wiring'],
+    ends: 'raised',
+  },
+  {
+    title: 'A leg reads nothing to ground, also on bare metal: hands off, a senior',
+    lines: [...HUMS, 'clear', '240 0 120', '240 0 120'],
+    then: ['capacitor-good', 'no-ground-at-the-unit'],
+    ends: 'raised',
+  },
+  {
+    title: 'A leg reads nothing to ground on paint, and its volts on bare metal',
+    lines: [...HUMS, 'clear', '240 0 120', '240 120 120', ...RUNS],
+    then: ['capacitor-good', 'runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'One leg and neutral, and hot to ground reads nothing, also on bare metal',
+    lines: [...NEUTRAL, 'clear', 'hn 119 hg 0 ng 0', 'hn 119 hg 0 ng 0'],
+    then: ['capacitor-good', 'no-ground-at-the-unit'],
     ends: 'raised',
   },
   {

@@ -41,13 +41,13 @@ export const THREE_FAN: readonly Example[] = [
 export const THREE_WINDINGS: readonly Example[] = [
   {
     title: 'All three open on a hot shell: its protector',
-    lines: [...at('ol ol ol ol', 'hot'), FAN, 'clear', '230 230 230', '17.9 96 1.2', 'not yet'],
+    lines: [...at('ol ol ol ol', 'hot'), FAN, '17.9 96 1.2', 'not yet'],
     then: ['overload-open', 'left-off'],
     ends: 'left',
   },
   {
     title: 'All three open, and nobody can say how hot: counted as hot',
-    lines: [...at('ol ol ol ol', 'not sure'), FAN, 'clear', '230 230 230', '17.9 96 1.2', 'not yet'],
+    lines: [...at('ol ol ol ol', 'not sure'), FAN, '17.9 96 1.2', 'not yet'],
     then: ['compressor-open-until-cool', 'left-off'],
     ends: 'left',
   },

@@ -81,7 +81,7 @@ export const FAN_WINDINGS: readonly Example[] = [
   ),
   fan(
     'Open on a hot motor: its protector, cooled and read again',
-    ['fan ol ol ol frame ol', 'hot', '17.9 96 1.2', 'cooled', 'closed', '240 239 comp 13.1 fan .9 split 19'],
+    ['fan ol ol ol frame ol', 'hot', '17.9 96 1.2', 'cooled', '15', 'closed', '240 239 comp 13.1 fan .9 split 19'],
     ['fan-protector-open', 'overload-without-cause'],
     'raised',
   ),
@@ -90,6 +90,12 @@ export const FAN_WINDINGS: readonly Example[] = [
     ['fan ol ol ol frame ol', 'cant tell', '17.9 96 1.2', 'not yet'],
     ['fan-open-until-cool', 'left-off'],
     'left',
+  ),
+  fan(
+    'Open on a hot motor, and when it is cool it still doesn’t read: no power on it',
+    ['fan ol ol ol frame ol', 'hot', '17.9 96 1.2', 'cooled', 'ol'],
+    ['fan-protector-open', 'overload-still-open'],
+    'raised',
   ),
   fan(
     'Low to its frame at the ends of its leads, alone, and past their run: the motor',

@@ -119,7 +119,7 @@ export const indoorSource = flow({
     }),
     followed: found({ among: { absent: { verdicts: [ABSENT], to: 'path' } }, none: 'elapsed' }),
     elapsed: judge('minutes-since', {
-      of: { since: 'call', reading: 'board', waited: 'wait', before: null },
+      of: { since: 'call', reading: 'board', waited: 'wait', before: null, off: null },
       limits: LIMITS.delay,
       then: { over: 'path', wait: 'too-early', undecided: 'too-early' },
     }),

@@ -6,6 +6,7 @@ export const probesPlaced = <const T extends string, const U extends string>(whe
     say: `Locked and proved dead: place the probes ${where}. The cover is off only as far as needed.`,
     body: [
       'Clips or probes that hold by themselves, rated for the line. Leads led out, no hand stays inside.',
+      'A door switch is put back on by its own panel, never taped: with the door off nothing reads.',
       'Then people clear, lock off, power on.',
     ],
     why: 'What is placed dead needs no hand beside a live part.',

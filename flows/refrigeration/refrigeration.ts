@@ -139,6 +139,7 @@ export const refrigeration = flow({
     }),
     defrost: confirm({
       say: 'Turn the timer out of defrost by its knob. After five minutes: does it run?',
+      body: ['Only where the knob is reached from outside. Behind a door or beside bare terminals: still off.'],
       why: 'A timer that stopped in defrost, or a long defrost, keeps a sound unit off.',
       yes: 'It runs now',
       words: ['runs', 'it runs', 'running'],
@@ -218,8 +219,12 @@ export const refrigeration = flow({
     pressure: verdict({
       verdict: 'pressure-or-oil-safety-open',
       title: 'A low-pressure or oil safety holds it off',
-      says: ['The switch is not bad: the charge, the cold or the oil is the question.'],
+      says: [
+        'The switch is not bad: the charge, the cold or the oil is the question.',
+        'A box that is satisfied, in defrost, or with its solenoid shut pumps down, and its low-pressure switch opens in order.',
+      ],
       next: [
+        'Low pressure: call, solenoid and frost at the evaporator are looked at before anything else.',
         'It is reset once at most and never bridged. A certified person reads the circuit.',
         'The customer moves the goods.',
       ],
@@ -241,7 +246,7 @@ export const refrigeration = flow({
       cant: '!go-on',
     }),
     clean: confirm({
-      say: 'Power off at its means: clean the condenser and clear the air’s way.',
+      say: 'Off at its means, your own lock on, the blade at a stand: clean the condenser and clear the air’s way.',
       yes: 'Cleaned, clear',
       words: ['cleaned', 'clean now', 'clear'],
       no: { label: 'Not now', words: ['not now', 'not today'], to: 'not-cleaned' },

@@ -104,23 +104,23 @@ const after = {
     says: ['Its contacts or its coil read what they must not read at rest.'],
     next: NEXT,
     who: 'junior',
-    judged: ['relay'],
-    evidence: ['readings'],
+    judged: ['relay', 'relay-twice'],
+    evidence: ['readings', 'relay-again'],
     then: '!done',
   }),
   // Neither right nor wrong at rest: nothing starts on it as if it were right, and nothing is condemned.
   'relay-unclear': verdict({
     verdict: 'start-relay-undecided',
-    title: 'The start relay is undecided: read between good and bad, or not read',
+    title: 'The start relay is undecided: twice between good and bad, or not read',
     says: ['It is not condemned on that, and not called good.'],
     next: [
-      'Leads zeroed, its wires off, bare metal: the same readings again decide it.',
-      'A compressor that doesn’t start is called nothing before.',
-      'Finish the dead tests.',
+      'Nothing is started on it: a relay that doesn’t let go bursts or stalls what it starts.',
+      'A senior sees it. Finish the dead tests.',
     ],
-    who: 'junior',
-    judged: ['relay'],
-    evidence: ['readings'],
+    who: 'senior',
+    judged: ['relay', 'relay-twice'],
+    evidence: ['readings', 'relay-again'],
+    raises: 'verdict',
     then: '!done',
   }),
 } as const;
@@ -161,6 +161,30 @@ export const potentialRelay = flow({
         good: '!done',
         'contacts-open': 'relay-fails',
         'coil-open': 'relay-fails',
+        between: 'relay-again',
+        undecided: 'relay-unclear',
+      },
+    }),
+    'relay-again': measure({
+      say: 'The relay at rest once more: 1 to 2, and 5 to 2.',
+      body: ['Leads together first: near 0 Ω. Its wires off, bare metal.'],
+      why: 'Between good and bad it is neither. Read once more it is told before anything starts on it.',
+      source: [PRACTICE],
+      circuit: 'part',
+      fields: {
+        contacts: ohms('Relay 1 to 2, contacts', { words: ['1-2', '2-1', 'contact'] }),
+        coil: ohms('Relay 5 to 2, coil', { words: ['5-2', '2-5'] }),
+      },
+      cant: 'relay-unclear',
+      next: 'relay-twice',
+    }),
+    'relay-twice': judge('potential-relay', {
+      of: { readings: 'relay-again' },
+      limits: LIMITS.potentialRelay,
+      then: {
+        good: '!done',
+        'contacts-open': 'relay-fails',
+        'coil-open': 'relay-fails',
         between: 'relay-unclear',
         undecided: 'relay-unclear',
       },
@@ -169,6 +193,10 @@ export const potentialRelay = flow({
   },
 });
 
+const UPRIGHT = {
+  yes: { label: 'Upright', words: ['upright', 'held upright'] },
+  no: { label: 'Lying, or not sure', words: ['lying', 'on its side', 'not upright', 'not sure'] },
+};
 /** A start capacitor with a current relay. */
 export const currentRelay = flow({
   id: 'start-current-relay',
@@ -190,10 +218,7 @@ export const currentRelay = flow({
         contacts: ohms('Relay contacts at rest', { words: ['contact'] }),
         coil: ohms('Relay coil'),
         // Lying, its contacts may fall shut: then they condemn nothing.
-        upright: one('Relay held', {
-          yes: { label: 'Upright', words: ['upright', 'held upright'] },
-          no: { label: 'Lying, or not sure', words: ['lying', 'on its side', 'not upright', 'not sure'] },
-        }),
+        upright: one('Relay held', UPRIGHT),
       },
       picture: { kind: 'leads', part: 'start', on: ['across'], between: 'capacitance', bleed: 'one end off' },
       cant: 'value',
@@ -202,6 +227,31 @@ export const currentRelay = flow({
     ...shared,
     relay: judge('current-relay', {
       of: { readings: 'readings', upright: 'readings' },
+      limits: LIMITS.currentRelay,
+      then: {
+        good: '!done',
+        'contacts-closed': 'relay-fails',
+        'coil-open': 'relay-fails',
+        between: 'relay-again',
+        undecided: 'relay-unclear',
+      },
+    }),
+    'relay-again': measure({
+      say: 'The relay once more, held upright: contacts and coil.',
+      body: ['Leads together first: near 0 Ω. Its wires off, bare metal.'],
+      why: 'Between good and bad it is neither. Read once more it is told before anything starts on it.',
+      source: [PRACTICE],
+      circuit: 'part',
+      fields: {
+        contacts: ohms('Relay contacts at rest', { words: ['contact'] }),
+        coil: ohms('Relay coil'),
+        upright: one('Relay held', UPRIGHT),
+      },
+      cant: 'relay-unclear',
+      next: 'relay-twice',
+    }),
+    'relay-twice': judge('current-relay', {
+      of: { readings: 'relay-again', upright: 'relay-again' },
       limits: LIMITS.currentRelay,
       then: {
         good: '!done',
@@ -250,6 +300,21 @@ export const ptc = flow({
     ...shared,
     relay: judge('ptc', {
       of: { readings: 'readings', rattles: 'readings' },
+      limits: LIMITS.ptc,
+      then: { good: '!done', failed: 'relay-fails', between: 'relay-again', undecided: 'relay-unclear' },
+    }),
+    'relay-again': measure({
+      say: 'The PTC once more, cold.',
+      body: ['Leads together first: near 0 Ω. Its wires off, bare metal.'],
+      why: 'Between good and bad it is neither. Read once more it is told before anything starts on it.',
+      source: [PRACTICE],
+      circuit: 'part',
+      fields: { ptc: ohms('PTC, cold') },
+      cant: 'relay-unclear',
+      next: 'relay-twice',
+    }),
+    'relay-twice': judge('ptc', {
+      of: { readings: 'relay-again', rattles: 'readings' },
       limits: LIMITS.ptc,
       then: { good: '!done', failed: 'relay-fails', between: 'relay-unclear', undecided: 'relay-unclear' },
     }),

@@ -14,7 +14,7 @@ export const tripped = {
     cant: 'unexplained',
   }),
   wash: confirm({
-    say: 'Power off at its means: clean the condenser and clear the air’s way. Then reset the switch once.',
+    say: 'Off at its means, your own lock on, the blade at a stand: clean the condenser. Then reset the switch once.',
     why: 'One that trips again on a clean condenser has another cause: certified.',
     yes: 'Cleaned, reset once',
     words: ['cleaned', 'cleaned and reset', 'reset', 'reset once'],

@@ -14,7 +14,7 @@ export const notIn = {
       earlier: {
         label: 'Out, the call there for five minutes or more',
         words: ['out', 'not in', 'stays out', 'over 5 minutes', 'left alone'],
-        to: 'since',
+        to: 'since-closed',
       },
       now: {
         label: 'Out, the call given or changed just now',
@@ -24,6 +24,12 @@ export const notIn = {
     },
     // Nobody saw it: off, and its circuit comes with what is seen next.
     cant: 'off',
+  }),
+  // Power came on when it was closed up: no call can be there for longer.
+  'since-closed': judge('minutes-since', {
+    of: { since: 'in-yet', reading: 'in-yet', waited: null, before: null, off: 'closed' },
+    limits: LIMITS.delay,
+    then: { over: 'not-in', wait: 'out-yet', undecided: 'out-yet' },
   }),
   'out-yet': confirm({
     say: 'Wait until five minutes are over since the call was changed. Leave the call alone. Does it pull in?',
@@ -37,7 +43,7 @@ export const notIn = {
     next: '!late',
   }),
   since: judge('minutes-since', {
-    of: { since: 'in-yet', reading: 'in-yet', waited: 'out-yet', before: null },
+    of: { since: 'in-yet', reading: 'in-yet', waited: 'out-yet', before: null, off: 'closed' },
     limits: LIMITS.delay,
     then: { over: 'not-in', wait: 'off', undecided: 'off' },
   }),
@@ -50,7 +56,7 @@ export const notIn = {
       'What was touched last first: a coil wire left off, a switch that tripped.',
     ],
     who: 'junior',
-    judged: ['judged', 'since'],
+    judged: ['judged', 'since-closed', 'since'],
     evidence: ['figures', 'in-yet', 'out-yet'],
     then: '!again',
   }),

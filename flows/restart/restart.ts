@@ -29,6 +29,7 @@ import { located } from '../supply/located.ts';
 import { GROUND_SETTLED } from '../trips/ground.ts';
 import { BOXED, NOT_BOXED, PLATE, THREE_PHASE, whichPlate } from '../unit.ts';
 import { TERMINALS_SETTLED } from '../windings/terminals.ts';
+import { cooled } from './cooled.ts';
 import { notIn } from './not-in.ts';
 import { poles } from './poles.ts';
 import { results } from './results.ts';
@@ -82,7 +83,7 @@ const RIGHTED = [
 ] as const;
 
 /** Protectors that opened on heat. What made it hot is not put right by waiting. */
-const OPENED_HOT = [
+export const OPENED_HOT = [
   'overload-open',
   'compressor-open-until-cool',
   'fan-protector-open',
@@ -108,21 +109,7 @@ export const restart = flow({
       among: { open: { verdicts: OPENED_HOT, to: 'cool' } },
       none: 'closed',
     }),
-    cool: confirm({
-      say: 'An overload is open. Has it cooled, and does it read again?',
-      body: [
-        'It takes hours. C to R, the fan’s pairs, or an overload outside the shell read again when it has closed.',
-      ],
-      why: 'Power on an open overload proves nothing, and the cause is still there.',
-      yes: 'Cooled, reads again',
-      words: ['cooled', 'cooled off', 'cooled down', 'reads again', 'closed again'],
-      no: {
-        label: 'Not today: it stays off',
-        words: ['stays off', 'leave it off', 'leaving it off', 'not yet', 'still hot', 'still open'],
-        to: 'stays-off',
-      },
-      next: 'closed',
-    }),
+    ...cooled('C to R, the fan’s open pair, or the overload outside the shell.', 'closed', 'stays-off'),
     closed: confirm({
       say: 'Close up and clear the unit.',
       body: [
@@ -224,7 +211,7 @@ export const restart = flow({
         drop: 'T1 to T2 lies well below L1 to L2. The poles are read one by one.',
         'not-in': 'Neither motor draws. Before any part: is the contactor in at all?',
         'not-starting':
-          'The compressor is not running on these amps. Turn it off now: locked rotor overheats within seconds.',
+          'A motor is not running on these amps. Turn it off now: one that stalls overheats within seconds.',
         'above-mcc': 'It draws more than its protector lets pass for long. Turn it off.',
         'legs-apart': 'The three legs draw too far apart. Turn it off.',
         'fan-high': 'The fan draws more than its FLA.',
@@ -232,7 +219,7 @@ export const restart = flow({
         'split-out': 'It runs and doesn’t cool as it should: air or charge is another question.',
       },
       then: {
-        in: 'outcome',
+        in: 'falls',
         wait: 'later',
         'which-plate': 'printed',
         supply: 'supply',
@@ -269,6 +256,11 @@ export const restart = flow({
       next: 'judged',
     }),
     ...notIn,
+    // Said at the supply, and open until the poles are read under load.
+    falls: found({
+      among: { once: { verdicts: ['load-side-falls-at-start'], to: 'poles' } },
+      none: 'outcome',
+    }),
     ...poles,
     outcome: found({
       among: {

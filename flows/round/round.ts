@@ -28,7 +28,7 @@ import { stillAfter } from '../motors/still-after.ts';
 import { whoseHum } from '../motors/whose-hum.ts';
 import { refrigeration } from '../refrigeration/refrigeration.ts';
 import { repair } from '../repair/repair.ts';
-import { restart } from '../restart/restart.ts';
+import { OPENED_HOT, restart } from '../restart/restart.ts';
 import { breaker } from '../supply/breaker.ts';
 import { phaseMonitor } from '../supply/phase-monitor.ts';
 import { supply } from '../supply/supply.ts';
@@ -200,7 +200,7 @@ export const round = flow({
       quiet: QUIET,
       then: {
         a: 'explained',
-        b: 'supply',
+        b: 'cold-first',
         c: 'lines',
         d: 'lines',
         e: 'restart',
@@ -215,11 +215,11 @@ export const round = flow({
         n: 'restart',
         o: 'restart',
         p: 'restart',
-        undecided: 'supply',
+        undecided: 'cold-first',
       },
     }),
     // A head that was high has opened the circuit: what stood in the air is gone, and the restart's line reads the supply.
-    explained: found({ among: { head: { verdicts: ['high-pressure-open'], to: 'restart' } }, none: 'supply' }),
+    explained: found({ among: { head: { verdicts: ['high-pressure-open'], to: 'restart' } }, none: 'cold-first' }),
     lines: judge('unit-class', {
       of: { unit: '@class' },
       limits: {},
@@ -227,12 +227,14 @@ export const round = flow({
       then: {
         psc: 'restart',
         ecm: 'restart',
-        'three-phase': 'supply',
+        'three-phase': 'cold-first',
         refrigeration: 'restart',
         closed: 'restart',
         undecided: 'restart',
       },
     }),
+    // With an overload open nothing is started to read the supply: the restart asks first whether it has closed.
+    'cold-first': found({ among: { open: { verdicts: OPENED_HOT, to: 'restart' } }, none: 'supply' }),
     insulation: include(insulation, {
       exits: { good: 'fused', left: '!left', raised: '!raised' },
       needs: {},

@@ -112,6 +112,7 @@ export const phaseMonitor = flow({
         absent: 'absent',
         'leg-lost': 'single-phasing',
         neutral: 'unread',
+        'no-ground': 'unread',
         'single-phasing': 'single-phasing',
         unbalanced: 'unbalanced',
         out: 'out',

@@ -83,7 +83,7 @@ export const compressorWindings = flow({
     }),
     overload: verdict({
       verdict: 'overload-open',
-      title: 'The internal overload is open: no failed compressor',
+      title: 'An overload of the compressor is open: no failed compressor',
       says: ['Both C pairs are open while S to R reads, on a hot shell.'],
       next: [
         'Let it cool, which takes hours. Then C to R reads again.',

@@ -111,6 +111,7 @@ export const fanWindings = flow({
       title: 'The fan motor’s winding is open: replace the motor',
       says: ['Open on a cool motor, at its own leads.'],
       next: [
+        'Before it comes out: its plug apart, its leads looked along. A lead broken on the way reads the same.',
         'Fit the motor that the nameplate asks for, with the capacitor it asks for, if it asks for one.',
         'Not proven until the restart numbers are in.',
       ],

@@ -72,7 +72,7 @@ export const threeWindings = flow({
     }),
     protector: verdict({
       verdict: 'overload-open',
-      title: 'The internal overload is open: no failed compressor',
+      title: 'An overload of the compressor is open: no failed compressor',
       says: ['All three pairs are open on a hot shell.'],
       next: [
         'Let it cool, which takes hours. Then the pairs read again.',

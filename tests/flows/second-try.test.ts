@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { CONTROL } from '../../flows/examples/control.ts';
 import { WARM } from '../../flows/examples/cooling/warm.ts';
 import { ECM_FAN, STILL_AFTER } from '../../flows/examples/fan.ts';
+import { NOT_IN } from '../../flows/examples/repair.ts';
 import { LIMITS } from '../../flows/limits.ts';
 import { Conversation } from '../people.ts';
 
@@ -23,7 +24,7 @@ test.each([
   ['not sure', 4, 'waited'],
 ] as const)('%s, and "left alone" %s minutes later: %s', (said, minutes, place) => {
   const c = atCall().types(said, NONE, 'waited').wait(minutes);
-  expect(c.types('left alone', NONE).place.split('/').at(-1)).toBe(place);
+  expect(c.types('unchanged', NONE).place.split('/').at(-1)).toBe(place);
 });
 
 test('changed again at the second try: its own five minutes', () => {
@@ -31,8 +32,25 @@ test('changed again at the second try: its own five minutes', () => {
   expect(c.place).toBe('round~1/control~2/waited');
 });
 
-test('left alone at the first try is taken: nothing on the record says otherwise', () => {
+test('left alone at the first try is taken where the record has nothing against it', () => {
   expect(atCall().types('left alone', NONE).place).toBe('round~1/control~1/across-24');
+  // The call was taken off when the means was opened: two minutes ago it can't have been left alone for five.
+  expect(atCall().wait(2).types('unchanged', NONE).place).toBe('round~1/control~1/waited');
+  expect(atCall().wait(5).types('unchanged', NONE).place).toBe('round~1/control~1/across-24');
+});
+
+test('out for five minutes is not taken right after power came on', () => {
+  const out = NOT_IN.find(({ title }) => title.startsWith('The contactor is out five minutes'))?.lines ?? [];
+  const at = (minutes: number) =>
+    new Conversation()
+      .types(...out.slice(0, out.indexOf('left alone')))
+      .wait(minutes)
+      .types('out');
+  expect(at(2).place).toBe('round~1/restart/out-yet');
+  expect([at(5).verdicts.at(-1), at(2).wait(3).types('stays out').verdicts.at(-1)]).toEqual([
+    'contactor-not-in',
+    'contactor-not-in',
+  ]);
 });
 
 /** A heat pump in heating, its coil good: to the question since when the call stands. */
@@ -41,7 +59,7 @@ test.each([
   [Number(LIMITS.delay.least.value), 'reversing-not-commanded'],
   [Number(LIMITS.delay.least.value) - 2, 'reversing-undecided'],
 ])('the call changed just now, and 0 V read %s minutes later: %s', (minutes, verdict) => {
-  const c = new Conversation().types(...valve.slice(0, valve.indexOf('five minutes')), 'just now').wait(minutes);
+  const c = new Conversation().types(...valve.slice(0, valve.indexOf('left alone')), 'just now').wait(minutes);
   expect(c.types('waited', 'coil 0').verdicts).toEqual([verdict]);
 });
 

@@ -23,6 +23,13 @@ describe('the air side', () => {
   ])('%s: %3$s', (_, look, air, outcome) => {
     expect(run('airflow', { look, air }).outcome).toBe(outcome);
   });
+  test('all that was seen is named; nothing seen beside something unsure was not looked at in full', () => {
+    const named = (look: Parts, supply: number) => run('airflow', { look, air: at(supply) }).findings.at(-1)?.reading;
+    expect(named(seen('filter', 'indoor-coil'), 50)).toBe('filter clogged, indoor coil dirty');
+    expect(named(seen('nothing'), 56)).toBe('nothing found');
+    expect(named(seen('nothing', 'unsure'), 56)).toBe('not looked at in full');
+    expect(run('airflow', { look: seen('nothing', 'unsure'), air: at(56) }).outcome).toBe('undecided');
+  });
 });
 
 describe('the condenser', () => {
@@ -89,6 +96,18 @@ describe('the circuit', () => {
       'Too near a limit: subcooling. Within 1 °F it could be either, and the causes differ.',
     );
     expect(of(at(80, 230, 48, 71.3)).outcome).toBe('undercharge');
+    // Dew at 80 psig is 20.9 °F: 12.1 °F over it could be normal or high.
+    expect(plain(of(at(80, 230, 33, 69.3)).findings.at(-1)?.text)).toMatch(
+      /^Too near a limit: superheat and subcooling\. /,
+    );
+  });
+
+  test('a suction line colder than what boils in it, by more than 3 °F, concludes nothing', () => {
+    // Dew at 130 psig is 45 °F.
+    expect(of(at(130, 340, 42.1, 95)).outcome).toBe('metering');
+    const { outcome, findings } = of(at(130, 340, 41.9, 95));
+    expect(outcome).toBe('undecided');
+    expect(findings.at(-1)).toMatchObject({ name: 'Pattern', reading: 'open', word: 'not judged' });
   });
 
   test('the label’s subcooling comes before the habit', () => {
@@ -101,6 +120,7 @@ describe('the circuit', () => {
     ['not all is ready', at(80, 230, 48, 76), choice('ok', 'no'), which],
     ['nobody said so', at(80, 230, 48, 76), {}, which],
     ['the refrigerant is not known', at(80, 230, 48, 76), ready, choice('refrigerant', 'other')],
+    ['what meters the refrigerant is not known', at(80, 230, 48, 76), ready, choice('refrigerant', 'r-410a')],
     ['the liquid pressure is missing', at(80, 230, 48, 76, { liquid: { kind: 'untaken' } }), ready, which],
   ])('nothing is concluded where %s', (_, readings, given, kind) => {
     expect(of(readings, given, kind).outcome).toBe('undecided');

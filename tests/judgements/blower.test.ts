@@ -48,6 +48,9 @@ describe('a blower’s windings', () => {
 
   test('a repeat is asked once; what came before counts only where it asked for one', () => {
     expect(of(mixed, { earlier: mixed }).outcome).toBe('undecided');
+    const short = line(0.2, 8.3, 11.2);
+    expect(of(short, { earlier: short }).outcome).toBe('undecided');
+    expect(of(mixed, { earlier: short }).outcome).toBe('undecided');
     expect(of(mixed, { earlier: line('OL', 'OL', 'OL') }).outcome).toBe('repeat');
     expect(of(line(6.1, 8.3, 11.2), { earlier: mixed }).outcome).toBe('good');
   });

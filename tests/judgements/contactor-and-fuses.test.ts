@@ -104,6 +104,10 @@ describe('a contactor', () => {
   const of = (line: Line, more: Partial<Record<string, Parts>> = {}) =>
     run('contactor', { readings: parts('Ω', line), ...more });
   const good = { pole1: 0.1, pole2: 0.1, coil: 12.6 };
+  test.each(['volts', 'rated'])('a coil that is printed for 120 V (%s) is not held to the band of 24 V', (key) => {
+    const coil = of({ ...good, coil: 300 }, { rated: choice(key, '120') }).findings.find((f) => f.name === 'Coil');
+    expect(coil?.word).toBe('not judged');
+  });
   test.each([
     [good, 'good'],
     [{ ...good, pole1: 1, pole2: 1 }, 'good'],

@@ -231,6 +231,7 @@ describe('the transformer', () => {
     [{ loaded: 21.6 }, {}, 'good'],
     [{ loaded: -24 }, {}, 'good'],
     [{ loaded: 21.59 }, {}, 'weak'],
+    [{ loaded: 21.59 }, at240, 'weak'],
     [{ idle: 27 }, {}, 'undecided'],
     [{ idle: 0, primary: 240 }, {}, 'open'],
     [{ loaded: 4.99, primary: 240 }, {}, 'open'],

@@ -139,6 +139,11 @@ describe('insulation', () => {
     ['heater on and low twice', { state: choice('choice', 'heater'), reading: at(0.1), earlier: at(0.1) }, 'low'],
     ['cold and heater on', { state: choice('choice', 'cold', 'heater'), reading: at(0.1) }, 'warm-first'],
     ['low twice', { machine: scroll, reading: at(0.49), earlier: at(0.49) }, 'grounded'],
+    [
+      'low twice, the first time by an ohmmeter',
+      { machine: scroll, reading: at(0.1), earlier: at(0.1), earlierTest: choice('choice', 'meter') },
+      'grounded',
+    ],
     ['low after enough', { machine: scroll, reading: at(0.49), earlier: at(0.5) }, 'low'],
     ['low after a reading left out', { machine: scroll, reading: at(0.49), earlier: at('_') }, 'low'],
     ['enough after low', { machine: scroll, reading: at(0.5), earlier: at(0.49) }, 'good'],

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Parts } from '../../engine/schema.ts';
-import { choice, labelled, parts } from './fixture.ts';
+import { choice, FORCE, labelled, parts } from './fixture.ts';
 import { run } from './run.ts';
 
 type Line = Record<string, number | string>;
@@ -61,6 +61,18 @@ describe('absence of voltage', () => {
     expect(of({ before: 48, after: 48 }, stated(48))).toBe('first-proving');
     expect(of({}, choice('source', 'other'))).toBe('undecided');
     expect(of({}, {})).toBe('undecided');
+    // Volts alone name no source.
+    expect(of({}, V({ stated: 120 }))).toBe('undecided');
+    const [first] = run('absence', { line: V(dead), means: {} }).findings;
+    expect(first).toMatchObject({
+      ...{ reading: '121\u2009V', word: 'missing', text: 'Nobody said what the known source should read.' },
+    });
+  });
+
+  test('a three-phase unit has three lines in its own cabinet; indoors two legs feed the blower', () => {
+    const given = { line: V(dead), means: outlet, unit: choice('choice', 'three-phase') };
+    expect(run('absence', given).outcome).toBe('lines');
+    expect(run('absence', given, { ...FORCE, cabinet: 'indoor' }).outcome).toBe('dead');
   });
 
   test('a 115 V unit has its own pairs', () => {
@@ -104,8 +116,12 @@ describe('the bridge', () => {
     ['not read', {}, 'undecided'],
     ['meter not proved', { l1g: 0.6, after: 0 }, 'proving'],
     ['no second proving', { l1g: 0.6, after: '_' }, 'undecided'],
+    ['no first proving', { l1g: 0.6, before: '_' }, 'undecided'],
   ])('%s', (_, bridge, expected) => {
     expect(of(bridge)).toBe(expected);
+  });
+  test('a line on which no pair showed volts has nothing that could collapse', () => {
+    expect(of({ l1g: 0 }, dead)).toBe('undecided');
   });
   test('every pair that showed volts', () => {
     expect(of({ l1g: 0.6 }, { ...line, t1g: 9 })).toBe('undecided');
@@ -134,6 +150,9 @@ describe('residual volts', () => {
     ['6.99 V does not', { batteryBefore: 6.99 }, 'battery'],
     ['10.01 V does not', { batteryAfter: 10.01 }, 'battery'],
     ['a pair left out', { hf: '_' }, 'undecided'],
+    ['no battery read before', { batteryBefore: '_' }, 'undecided'],
+    ['no battery read after', { batteryAfter: '_' }, 'undecided'],
+    ['no battery read at all', { batteryBefore: '_', batteryAfter: '_' }, 'undecided'],
     ['OL is no zero', { fc: 'OL' }, 'undecided'],
   ])('%s', (_, more, expected) => {
     expect(of(more).outcome).toBe(expected);
@@ -155,6 +174,8 @@ describe('residual volts', () => {
   });
   test('a high reading counts though nobody counted that capacitor', () => {
     expect(of({ c2: 40 }).outcome).toBe('too-high');
+    expect(of({ c3: 40 }).outcome).toBe('too-high');
+    expect(of({ c4: 40 }).outcome).toBe('too-high');
     expect(of({ fc: 212 }, { ...one, ...labelled('45') }).outcome).toBe('too-high');
   });
   test('a part with one section has one pair', () => {
@@ -162,6 +183,7 @@ describe('residual volts', () => {
     const single = { batteryBefore: 9.3, hc: 0.4, batteryAfter: 9.3 };
     expect(run('residual', { line: V(single), look }).outcome).toBe('discharged');
     expect(run('residual', { line: V(single), look: { ...one, ...labelled('45+5') } }).outcome).toBe('undecided');
+    expect(run('residual', { line: V({ ...single, hc: '_' }), look }).outcome).toBe('undecided');
   });
 });
 

@@ -119,11 +119,31 @@ describe('another part by its print', () => {
   ])('not where the truck carries something else: %s', (_, item) => {
     expect(of(other('45+5', good), {}, on(item)).uses).toEqual([]);
   });
+  test('one section is not two whose figures make the same row of digits', () => {
+    const four = { old: labelled('4+5') };
+    expect(of(other('4+5', { herm: 4.02, fan: 5.04 }), four, on(stock('45 440'))).uses).toEqual([]);
+  });
   test('the order of the sections makes no difference, nor does a truck that nobody recorded', () => {
     expect(of(other('45+5', good), {}, on(stock('45 440'), stock('5+45 440'))).uses).toEqual([
       { item: '5-45-440', count: 1 },
     ]);
     expect(of(other('45+5', good), {}, FORCE)).toMatchObject({ outcome: 'good', uses: [] });
+  });
+});
+
+describe('another start part by its print', () => {
+  const asked = { old: labelled('227', { range: { low: '189', high: '227' } }) };
+  const start = (print: string, low: string, high: string) =>
+    stock(print, 1, { kind: 'start', sections: [], range: { low, high } });
+  test('goes in where its range lies inside the one asked for, and is taken off the truck', () => {
+    const part = other('227', { herm: 215 }, { range: { low: '189', high: '227' } });
+    const judged = of(part, asked, on(start('227 440', '189', '227')));
+    expect([judged.findings[0]?.word, judged.uses]).toEqual(['exact', [{ item: '227-440', count: 1 }]]);
+  });
+  test('a run part stays out', () => {
+    expect(text(of(other('227', { herm: 215 }), asked), 'New part')).toBe(
+      '227 µF 440 V: a run capacitor is no start capacitor.',
+    );
   });
 });
 

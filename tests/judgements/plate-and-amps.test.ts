@@ -105,6 +105,10 @@ describe('running amps', () => {
   ] as [string, Cells, string][])('%s', (_, amps, outcome) => {
     expect(of(amps).outcome).toBe(outcome);
   });
+  test('where the MCC is from stands beside it', () => {
+    expect(of({ comp: 25 }, { rla: 20, mcc: 24.9 }).findings[0]?.source).toBe('MCC on the nameplate');
+    expect(of({ comp: 32 }, { rla: 20 }).findings[0]?.source).toBe('set for this test');
+  });
   test('what the plate leaves out leaves open', () => {
     expect(of({ comp: 14 }, {}).outcome).toBe('undecided');
     expect(of({ comp: 14 }, { rla: 20 }).outcome).toBe('running');

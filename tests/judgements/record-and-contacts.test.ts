@@ -119,6 +119,13 @@ describe('the unit’s record', () => {
     expect(lines(judged)).toEqual([`Run capacitor 45+5 was fitted ${at.slice(0, 10)}, ${ago}. ${so}`]);
     expect(judged.findings[0]?.word).toBe(outcome === 'season' ? 'second in a season' : 'earlier');
   });
+  test('one of the indoor unit says nothing of the outdoor unit’s, nor the other way round', () => {
+    const indoor = { ...cap, cabinet: 'indoor' };
+    expect(of(indoor).outcome).toBe('none');
+    const force = { ...FORCE, cabinet: 'indoor' };
+    expect(run('history', {}, { ...force, equipment: recorded(indoor, { item: 'Contactor' }) }).outcome).toBe('season');
+    expect(run('history', {}, { ...force, equipment: recorded(cap) }).outcome).toBe('none');
+  });
   test('the newest counts, fitted and read', () => {
     const judged = of(
       { ...cap, at: '2024-06-01T00:00:00.000Z' },
@@ -194,6 +201,8 @@ describe('contacts under load', () => {
     [{ p1: 2.4, p2: 0.1 }, { comp: 0, fan: 0.49 }, 'no-load'],
     [{ p1: 2.4, p2: 0.1 }, { comp: 0, fan: 0.5 }, 'replace'],
     [{ p1: 2.4, p2: 0.1 }, { comp: 0, comp2: 0, comp3: 13, fan: '_' }, 'replace'],
+    [{ p1: 2.4, p2: 0.1 }, { comp: 13.1 }, 'replace'],
+    [{ p1: 2.4, p2: 0.1 }, { comp: 0, comp2: 13 }, 'replace'],
     [{ p1: 2.4, p2: 0.1 }, {}, 'no-load'],
     [{ p1: 120, p2: 120 }, { comp: 0, fan: 0 }, 'open'],
     [{ p1: 0.1, p2: 0.1 }, { comp: 0, fan: 0 }, 'no-load'],

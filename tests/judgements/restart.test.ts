@@ -31,8 +31,13 @@ describe('supply and amps', () => {
     ['near locked rotor', at(236, 95, 0.9), 'not-starting'],
     ['at the share', at(236, 76.8, 0.9), 'not-starting'],
     ['no current', at(241, 0, 0.9), 'not-starting'],
-    ['at the least current', at(241, 0.5, 0.9), 'in'],
-    ['below it', at(241, 0.499, 0.9), 'not-starting'],
+    // 40 % of 17.9 A is 7.16 A; 10 % of 1.2 A is 0.12 A.
+    ['at the least share of RLA', at(241, 7.16, 0.9), 'in'],
+    ['below it, with a split that looks right', at(241, 7.159, 0.9), 'not-starting'],
+    ['7 % of RLA', at(241, 1.3, 0.9), 'not-starting'],
+    ['below what anything draws', at(241, 0.499, 0.9), 'not-starting'],
+    ['fan at its least share of FLA', at(241, 13.1, 0.12), 'in'],
+    ['fan below it', at(241, 13.1, 0.119), 'not-starting'],
     ['fan still', at(241, 13.1, 0), 'not-starting'],
     ['fan at FLA', at(241, 13.1, 1.2), 'in'],
     ['fan above FLA', at(241, 13.1, 1.201), 'fan-high'],
@@ -43,6 +48,15 @@ describe('supply and amps', () => {
     ['nothing taken', {}, 'undecided'],
   ])('%s', (_, figures, expected) => {
     expect(of(figures).outcome).toBe(expected);
+  });
+  test('without its RLA a compressor runs from 2 A up', () => {
+    const unknown = parts('A', { lra: 96, fla: 1.2 });
+    expect(of(at(241, 2, 0.9), unknown).outcome).toBe('in');
+    expect(of(at(241, 1.999, 0.9), unknown).outcome).toBe('not-starting');
+    expect(line('Compressor', at(241, 1.3, 0.9))?.text).toMatch(
+      /1\.3\u2009A, 7\u2009% of its RLA: too little for one that runs/,
+    );
+    expect(line('Fan', at(241, 13.1, 0.1))?.text).toMatch(/0\.1\u2009A, 8\u2009% of its FLA: too little/);
   });
   test('lines in the order a person reads them', () => {
     const figures = { ...at(241, 13.1, 0.9, { t1t2: 240, min: 229 }), ...choice('sound', 'fine') };
@@ -309,6 +323,24 @@ describe('what is seen and heard', () => {
   });
 });
 
+test('a nameplate that nobody could read is taken for 208/230 V, and that is said', () => {
+  const unread = { ...plate, ...choice('volts', 'unknown') };
+  expect(of(good, unread).outcome).toBe('in');
+  expect(plain(line('L1–L2', good, unread)?.text)).toBe(
+    'L1–L2 reads 241 V, inside 197–253 V. A 208/230 V nameplate is assumed.',
+  );
+});
+
+describe('a contactor that may not be in', () => {
+  test.each<[string, Cell, Cell, Cell, string]>([
+    ['nothing draws and T is without the line’s volts', 241, 0, 0, 'not-in'],
+    ['nobody read the fan', 241, 0, '_', 'drop'],
+    ['nobody read the line', '_', 0, 0, 'not-starting'],
+  ])('%s', (_, l1l2, comp, fan, expected) => {
+    expect(of(at(l1l2, comp, fan, { t1t2: 210 })).outcome).toBe(expected);
+  });
+});
+
 describe('three lines', () => {
   const unit = choice('choice', 'three-phase');
   const figures = (l: readonly Cell[], c: readonly Cell[]): Parts => ({
@@ -340,9 +372,20 @@ describe('three lines', () => {
     ['single-phasing makes the other two heavy', [239, 241, 240], [31, 31, 0], 'legs-apart'],
     ['all three heavy', [239, 241, 240], [28.5, 28, 28.2], 'above-mcc'],
     ['the second leg heavy, within 10 % of the others', [239, 241, 240], [27.5, 28, 27.4], 'above-mcc'],
+    ['the third leg heavy', [239, 241, 240], [27.4, 27.5, 28], 'above-mcc'],
+    ['the first pair not taken, the second low', ['_', 180, 239], amps, 'supply'],
     ['no leg draws', [239, 241, 240], [0, 0, 0], 'not-starting'],
   ])('%s', (_, l, c, expected, volts) => {
     expect(of3(l, c, volts).outcome).toBe(expected);
+  });
+
+  test.each([
+    ['second', { comp: 0, comp2: 9, comp3: 0 }],
+    ['third', { comp: 0, comp2: 0, comp3: 9 }],
+  ])('the contactor is in where the %s leg draws', (_, legs) => {
+    const volts = parts('V', { l1l2: 239, l2l3: 241, l1l3: 240, t1t2: 210 });
+    const still = { ...volts, ...parts('A', { ...legs, fan: 0 }) };
+    expect(run('restart', { figures: still, unit, plate }).outcome).toBe('drop');
   });
 
   test('a published unbalance stands in its line', () => {
@@ -354,7 +397,7 @@ describe('three lines', () => {
 
 describe('a box', () => {
   const unit = choice('choice', 'refrigeration');
-  const figures = (box: Cell): Parts => ({ ...bare(241, 7.1, 0.9), ...parts('°F', { box }) });
+  const figures = (box: Cell): Parts => ({ ...bare(241, 7.2, 0.9), ...parts('°F', { box }) });
   const later = (box: Cell): Parts => parts('°F', { box });
   test.each<[string, Cell, Parts | undefined, string]>([
     ['not read again yet', 47, undefined, 'wait'],
@@ -433,6 +476,7 @@ describe('where a supply is lost', () => {
     ['the feed in with nothing drawing: no drop to see', 'idle', { unit: 190, feed: 238 }, 'undecided'],
     ['nobody said what drew', null, { unit: 190, feed: 238, p1: 48 }, 'undecided'],
     ['poles that explain it', 'runs', { unit: 190, p1: 3, p2: 4 }, 'means'],
+    ['the third pole too', 'runs', { unit: 190, p1: 3, p2: 2, p3: 2 }, 'means'],
     ['poles that don’t', 'runs', { unit: 190, p1: 3, p2: 3.9 }, 'undecided'],
     ['poles that don’t, the feed in', 'runs', { unit: 190, feed: 238, p1: 3, p2: 3.9 }, 'between'],
     ['poles that explain it, the feed in', 'starts', { unit: 190, feed: 238, p1: 40, p2: 4 }, 'means'],
@@ -459,6 +503,6 @@ describe('where a supply is lost', () => {
 
 test('what the nameplate prints may be known from elsewhere on the job', () => {
   const printed = choice('volts', '115');
-  expect(run('restart', { figures: at(118, 5.5, 0.4), plate, printed }).outcome).toBe('in');
+  expect(run('restart', { figures: at(118, 7.5, 0.4), plate, printed }).outcome).toBe('in');
   expect(run('restart', { figures: at(118, 5.5, 0.4), plate }).outcome).toBe('which-plate');
 });

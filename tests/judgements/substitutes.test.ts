@@ -53,6 +53,21 @@ describe('a worked call: 40+5 µF ±6 % 370 V', () => {
   });
 });
 
+describe('what the list lacks', () => {
+  test('a section of nothing is no section: such a part is refused, and the rest is looked at', () => {
+    const judged = of({ old: labelled('45+5') }, stock('45+0 440'), stock('45+5 440'));
+    expect(judged.outcome).toBe('some');
+    expect(judged.findings.find((f) => f.name === 'Part 45+0 440')?.word).toBe('refused');
+  });
+  test('a start part may give its range alone; one whose µF is not of its range is not believed by the range', () => {
+    const old = labelled('227', { range: range('189', '227') });
+    const start = (...sections: string[]) =>
+      stock('227 440', 1, { kind: 'start', sections, range: range('189', '227') });
+    expect(of({ old }, start()).outcome).toBe('some');
+    expect(of({ old }, start('300')).outcome).toBe('none');
+  });
+});
+
 describe('volts', () => {
   const items = [stock('45+5 370'), stock('45+5 439.99'), stock('45+5 440')];
   const asked = (given: { old?: Parts; diagram?: Parts }) => plain(of(given, ...items).findings.at(-1)?.text);

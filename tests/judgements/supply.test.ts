@@ -24,8 +24,8 @@ describe('the supply of two legs', () => {
     ['nothing', { l1l2: 0, l1g: 0, l2g: 0 }, 'absent'],
     ['a leg lost through a load', { l1l2: 0.4 }, 'leg-lost'],
     ['a leg lost without one', { l1l2: 118, l2g: 0 }, 'leg-lost'],
-    ['a grounded leg, or no ground where the probe stood', { l1g: 0, l2g: 240 }, 'undecided'],
-    ['just no ground', { l1g: 49.99 }, 'undecided'],
+    ['a grounded leg, or no ground where the probe stood', { l1g: 0, l2g: 240 }, 'no-ground'],
+    ['just no ground', { l1g: 49.99 }, 'no-ground'],
     ['just a ground', { l1g: 50 }, 'good'],
     ['L1–ground left out', { l1g: '_' }, 'undecided'],
     ['L2–ground left out', { l2g: '_' }, 'undecided'],
@@ -73,6 +73,21 @@ describe('the supply of two legs', () => {
     );
     expect(of({}).findings[0]?.text).toBe('L1–L2 reads 240\u2009V, inside 197–253\u2009V.');
   });
+  test('the plate is asked only where nobody read it and the line is out as another would have it', () => {
+    expect(of({ l1l2: 118, l1g: 59, l2g: 59 }, '').outcome).toBe('which-plate');
+    expect(of({ l1l2: 118, l1g: 59, l2g: 59 }).outcome).toBe('out');
+    // A lost leg leaves about 115 V between the two as well: that is no other nameplate.
+    expect(of({ l1l2: 118, l2g: 0 }, '').outcome).toBe('leg-lost');
+  });
+  test('a start that was watched and not read is said', () => {
+    const { outcome, findings } = of({ min: '_', t1t2: '_' });
+    expect(outcome).toBe('good');
+    expect(findings.at(-1)).toMatchObject({
+      ...{ name: 'During the start', reading: 'no reading', word: 'missing' },
+      text: 'The lowest volts during the start were not read.',
+    });
+    expect(of({ min: 235, t1t2: '_' }).findings.map((f) => f.name)).not.toContain('During the start');
+  });
   test('volts closer to the middle never make it worse', () => {
     const volts = fc.integer({ min: 19000, max: 26000 }).map((n) => n / 100);
     fc.assert(
@@ -101,7 +116,7 @@ describe('a 115 V supply', () => {
     ['just not alive', { hn: 49.99 }, 'neutral'],
     ['just alive', { hn: 50 }, 'out'],
     ['nothing', { hn: 0, hg: 0 }, 'absent'],
-    ['ground alone doesn’t read', { hg: 0 }, 'undecided'],
+    ['ground alone doesn’t read', { hg: 0 }, 'no-ground'],
     ['just a ground', { hg: 50 }, 'good'],
     ['neutral pair left out', { ng: '_' }, 'undecided'],
     ['hot to ground left out', { hg: '_' }, 'undecided'],
@@ -139,7 +154,11 @@ describe('a three-phase supply', () => {
     ['one line left out', { l2l3: '_' }, 'undecided'],
     ['another left out', { l1l3: '_' }, 'undecided'],
     ['L1–L2 left out', { l1l2: '_' }, 'undecided'],
+    ['one line left out, its legs read to ground', { l2l3: '_', l1g: 133, l2g: 133, l3g: 133 }, 'undecided'],
+    ['another left out, its legs read to ground', { l1l3: '_', l1g: 133, l2g: 133, l3g: 133 }, 'undecided'],
     ['a ground asked and not read', { l1g: 133, l2g: '_', l3g: 133 }, 'undecided'],
+    ['the first ground asked and not read', { l1g: '_', l2g: 133, l3g: 133 }, 'undecided'],
+    ['the third ground asked and not read', { l1g: 133, l2g: 133, l3g: '_' }, 'undecided'],
     ['a sag', { min: 206.99 }, 'sag'],
     ['a sag wins over the report', { l1l3: 223.16, min: 206.99 }, 'sag'],
     ['contacts', { min: 225, t1t2: 222 }, 'contacts'],

@@ -32,6 +32,13 @@ describe('terminals to case', () => {
     expect(run('case-leak', { readings: M('_'), alone: M(0.4), beforeAlone: M(0.4) }).outcome).toBe('leak');
     expect(run('case-leak', {}).outcome).toBe('undecided');
   });
+  test('what its case read last elsewhere is heard where it is worse, and not where it is as bad', () => {
+    const shown = (own: number, last: number) =>
+      run('case-leak', { readings: M(own), last: M(last) }).findings[0]?.reading;
+    expect(shown(12, 0.4)).toBe('0.4\u2009MΩ');
+    expect(shown(0.4, 12)).toBe('0.4\u2009MΩ');
+    expect(shown(0.5, 0.4)).toBe('0.5\u2009MΩ');
+  });
   test('ohms are understood too', () => {
     expect(run('case-leak', { readings: parts('Ω', { case: 400_000 }) }).outcome).toBe('low');
     expect(run('case-leak', { readings: parts('Ω', { case: 1_000_000 }) }).outcome).toBe('wet');
@@ -74,6 +81,12 @@ describe('by sight', () => {
   ])('%o is %s', (seen, expected) => {
     expect(run('sight', { look: choice('condition', ...seen) }).outcome).toBe(expected);
   });
+  test('all that condemns is named', () => {
+    const [line] = run('sight', { look: choice('condition', 'rust', 'bulged', 'oil') }).findings;
+    expect(line).toMatchObject({
+      ...{ reading: 'bulged top, oil', text: 'Seen: bulged top, oil. That condemns the part by sight.' },
+    });
+  });
   test('nobody looked', () => {
     expect(run('sight', {}).outcome).toBe('undecided');
   });
@@ -114,6 +127,7 @@ describe('small questions', () => {
     expect(run('known', { fact: parts('A', { rla: 17.9 }) }).outcome).toBe('known');
     expect(run('known', { fact: choice('class', 'psc') }).outcome).toBe('known');
     expect(run('known', { fact: choice('ok', 'cant') }).outcome).toBe('unknown');
+    expect(run('known', { fact: choice('class') }).outcome).toBe('unknown');
     expect(run('known', { fact: parts('A', { rla: '_', lra: 'OL' }) }).outcome).toBe('unknown');
     expect(run('known', {}).outcome).toBe('unknown');
   });

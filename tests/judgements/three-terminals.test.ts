@@ -34,6 +34,15 @@ describe('unmarked terminals', () => {
       },
     ]);
   });
+  test('wherever C sits, its pairs are named in their order', () => {
+    const named = (xy: Cell, xz: Cell, yz: Cell) => of(xy, xz, yz).findings[0];
+    expect(named(44.6, 4.52, 5.02)).toMatchObject({
+      ...{ name: 'C on 2, HERM on 1, FAN on 3', reading: '44.6\u2009µF, 5.02\u2009µF, 4.52\u2009µF' },
+    });
+    expect(named(4.52, 5.02, 44.6)).toMatchObject({
+      ...{ name: 'C on 3, HERM on 2, FAN on 1', reading: '44.6\u2009µF, 5.02\u2009µF, 4.52\u2009µF' },
+    });
+  });
   test('the assumed meter leaves 45+5 open, the tabs settle it where they agree with the readings', () => {
     const open = of(45, 5, 4.5, {}, ASSUMED);
     expect(open.outcome).toBe('ambiguous');

@@ -93,6 +93,9 @@ describe('a compressor’s windings', () => {
     const text = of(line(4.6, 1.2, 3.4)).findings[0]?.text ?? '';
     expect(text).toContain('S is in truth C, R is in truth S, C is in truth R.');
     expect(text).toContain('The windings are not blamed.');
+    const named = (cr: Cell, cs: Cell, sr: Cell) => of(line(cr, cs, sr)).findings[0]?.text ?? '';
+    expect(named(1.2, 4.6, 3.4)).toContain('fit other terminals: R is in truth C, C is in truth R.');
+    expect(named(3.4, 4.6, 1.2)).toContain('fit other terminals: R is in truth C, C is in truth S, S is in truth R.');
     expect(of(line(1.2, 1.3, 2.5)).findings[0]?.text).toContain('This meter can’t tell the terminals apart here.');
     expect(of(line(1.2, 3.4, 4.6)).findings[0]?.text).toBe(
       'S–R reads 4.6\u2009Ω, C–R and C–S together 4.6\u2009Ω: the sum fits.',

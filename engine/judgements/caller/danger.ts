@@ -18,10 +18,7 @@ export const danger = judgement({
       const text = 'A hazard is reported: nobody checks anything at the unit.';
       return { outcome: 'danger', findings: [finding({ name: 'Hazard', reading, word: 'danger', text })] };
     }
-    return {
-      outcome: hazard === undefined || chosenOf(hazard, 'hazard').length === 0 ? 'undecided' : 'clear',
-      findings: [],
-    };
+    return { outcome: chosenOf(hazard, 'hazard').length === 0 ? 'undecided' : 'clear', findings: [] };
   },
   probe: () => [
     { hazard: { hazard: chose('gas') } },

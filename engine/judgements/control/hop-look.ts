@@ -77,7 +77,7 @@ export function walkFinding(along: Hop, source: string, readings: Parts | undefi
       return of(say(along.volts, 'V'), 'low', `${say(along.volts, 'V')} at ${nameOf(along.at)}: too low to hop on.`);
     case 'open': {
       const [before, after] = [say(along.beforeVolts, 'V'), say(along.afterVolts, 'V')];
-      if (!stretch || along.device !== 'coil') {
+      if (!stretch) {
         const text = `${before} before ${nameOf(along.device)}, ${after} after. It is the open one.`;
         return of(after, 'open', text);
       }
@@ -86,8 +86,7 @@ export function walkFinding(along: Hop, source: string, readings: Parts | undefi
     }
     case 'drop': {
       const drop = say(along.dropVolts, 'V');
-      if (stretch && along.device === 'coil')
-        return of(drop, 'drop', `${drop} are lost between ${from} and the coil with the call there.`);
+      if (stretch) return of(drop, 'drop', `${drop} are lost between ${from} and the coil with the call there.`);
       return of(drop, 'drop', `${nameOf(along.device)} drops ${drop} with the call there.`.replace(/^t/, 'T'));
     }
     case 'through':

@@ -21,7 +21,7 @@ export const newPart = judgement({
     if (rating === null) return { outcome: 'undecided', findings: [askedFor(null)] };
     const taken = takenOf(rating, part, force.truck);
     if (taken.is !== 'taken')
-      return { outcome: taken.is, findings: [taken.finding, askedFor(rating, 'asked for')], uses: [] };
+      return { outcome: taken.is, findings: [taken.finding, askedFor(rating, 'asked for')], uses: taken.uses };
     const lines = readNewPart(rating.label, part, earlier, limits, force);
     const findings = [taken.finding, ...lines.map((line) => line.finding)];
     const has = (is: string): boolean => lines.some((line) => line.is === is);

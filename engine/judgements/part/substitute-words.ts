@@ -51,7 +51,7 @@ function joined({ way, fills, partCount }: Choice): string[] {
       const sum = elements.map((e) => digits(e.microfarads, 4)).join('+');
       return `Two in parallel: ${sum} make ${say(microfarads, 'µF')}.`;
     });
-  const jumper = fills.length < 2 || partCount < 2 ? [] : [partCount === 2 ? TWO_C : ALL_C];
+  const jumper = fills.length < 2 ? [] : [partCount === 2 ? TWO_C : ALL_C];
   const free = way === 'section-unused' ? ['One section stays free: insulate its terminal.'] : [];
   return [...tied, ...jumper, ...free];
 }

@@ -1,4 +1,4 @@
-import type { Exact } from '../../calc/exact.ts';
+import { Exact } from '../../calc/exact.ts';
 import { ratedRangeVolts } from '../../calc/supply.ts';
 import type { Parts } from '../../schema.ts';
 import { judgement } from '../judgement.ts';
@@ -15,13 +15,13 @@ import { judgeFan } from './motors.ts';
  */
 export const blowerRestart = judgement({
   id: 'blower-restart',
-  semantics: 1,
+  semantics: 2,
   takes: ['figures', 'later', 'plate'],
   limits: RESTART_LIMITS,
   outcomes: ['in', 'wait', 'supply', 'not-running', 'fan-high', 'sound', 'split-out', 'undecided'],
   run({ figures, later, plate }, limits) {
     const supply = judgeSupply(figures, supplyOf(plate, limits), 'Line volts');
-    const blower = judgeFan(figures, plate, 'blower');
+    const blower = judgeFan(figures, plate, limits, 'blower');
     const split = judgeSplit(figures, later, limits);
     const sound = judgeSound(figures, later);
     const lines = [supply, blower, ...(split ? [split] : []), ...sound];
@@ -46,6 +46,7 @@ export const blowerRestart = judgement({
       fan: read(fan, 'A'),
     });
     const runs = at(240);
+    const few = new Exact('4.2').times(limits.fewFan.value).div(100);
     return [
       { figures: { ...runs, ...split(splitLow.value) }, plate },
       { figures: { ...at(120), ...split(splitLow.value) }, plate: small },
@@ -53,6 +54,8 @@ export const blowerRestart = judgement({
       ...[rated.low, rated.low.minus(1), rated.high, rated.high.plus(1)].map((v) => ({ figures: at(v), plate: small })),
       { figures: at(240, 4.2), plate },
       { figures: at(240, 4.3), plate },
+      { figures: at(240, few), plate },
+      { figures: at(240, few.minus('0.001')), plate },
       { figures: at(240, 0), plate },
       { figures: runs, plate: { volts: chose('208/230') } },
       { figures: runs, plate },

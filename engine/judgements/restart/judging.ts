@@ -22,6 +22,9 @@ export const RESTART_LIMITS = [
   'linesApart',
   'legsApart',
   'boxFall',
+  'standing',
+  'few',
+  'fewFan',
 ] as const;
 export type RestartLimits = Readonly<Record<(typeof RESTART_LIMITS)[number], Limit>>;
 

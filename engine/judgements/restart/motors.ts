@@ -25,6 +25,13 @@ export function judgeCompressor(figures: Parts | undefined, plate: Parts | undef
   if (amps === null) return of('open', 'missing', 'The compressor’s amps were not read.', null);
   if (amps.lt(limits.idle.value))
     return of('out', 'not running', `The compressor draws ${reading}. It is not running.`, limits.idle.source);
+  const few = rla ? shareOf(amps, rla).times(100).lt(limits.few.value) : amps.lt(limits.standing.value);
+  if (few) {
+    const { source } = rla ? limits.few : limits.standing;
+    const share = rla ? `, ${percentOf(amps, rla)} of its RLA` : '';
+    const text = `The compressor draws ${reading}${share}: too little for one that runs. It stands, or the clamp isn’t on its lead.`;
+    return of('out', 'too few amps', text, source);
+  }
   if (lra && shareOf(amps, lra).gte(limits.nearLocked.value)) {
     const text = `The compressor draws ${reading}, ${percentOf(amps, lra)} of its LRA. It is not starting.`;
     return of('stalled', 'near locked rotor', text, limits.nearLocked.source);
@@ -68,15 +75,20 @@ export function judgeLegs(figures: Parts | undefined, { legsApart }: RestartLimi
 export function judgeFan(
   figures: Parts | undefined,
   plate: Parts | undefined,
+  { fewFan }: Pick<RestartLimits, 'fewFan'>,
   motor: 'fan' | 'blower' = 'fan',
 ): Judging {
   const amps = figureOf(figures, 'fan', 'A')?.abs() ?? null;
   const fla = plateAmps(plate, 'fla');
   const reading = amps === null ? 'no reading' : say(amps, 'A');
-  const is = amps === null ? 'open' : amps.isZero() ? 'out' : fla && amps.gt(fla) ? 'high' : 'in';
+  const few = amps !== null && fla !== null && shareOf(amps, fla).times(100).lt(fewFan.value);
+  const is = amps === null ? 'open' : amps.isZero() || few ? 'out' : fla && amps.gt(fla) ? 'high' : 'in';
   const text = {
     open: `The ${motor}’s amps were not read.`,
-    out: `The ${motor} draws nothing. It is not running.`,
+    out:
+      amps && fla && few && !amps.isZero()
+        ? `The ${motor} draws ${reading}, ${percentOf(amps, fla)} of its FLA: too little for one that runs. It stands, or the clamp isn’t on its lead.`
+        : `The ${motor} draws nothing. It is not running.`,
     high: fla ? `The ${motor} draws ${reading}, above its FLA of ${say(fla, 'A')}.` : '',
     in:
       fla && amps

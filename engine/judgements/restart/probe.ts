@@ -9,7 +9,10 @@ type Figure = Exact | string | number;
 type Line = { figures?: Parts; later?: Parts; plate?: Parts; printed?: Parts; unit?: Parts };
 
 export function probeFigures(limits: RestartLimits): Line[] {
-  const { low, high, ratedWithin, nearLocked, mccRatio, idle, dropAsk, notIn, sag, splitLow, splitHigh } = limits;
+  const { low, high, ratedWithin, nearLocked, mccRatio, idle, dropAsk, notIn, sag, splitLow, splitHigh, standing } =
+    limits;
+  const few = new Exact('17.9').times(limits.few.value).div(100);
+  const fewFan = new Exact('1.2').times(limits.fewFan.value).div(100);
   const plate: Parts = { rla: read(17.9, 'A'), lra: read(100, 'A'), fla: read(1.2, 'A') };
   const split = (of: Figure): Parts => ({ split: read(of, 'Δ°F') });
   const cool = split(splitLow.value);
@@ -28,8 +31,13 @@ export function probeFigures(limits: RestartLimits): Line[] {
   const starting = (min: Figure): Parts => ({ ...at(line), min: read(min, 'V') });
   const { split: _, ...bare } = at(line);
   const single: Parts = { ...plate, volts: chose('230') };
+  const unknown: Parts = { lra: read(100, 'A'), fla: read(1.2, 'A') };
   return [
     ...[...threePhase(limits, plate), ...boxed(limits, plate)],
+    ...[standing.value, past(standing.value, '-0.001')].map((comp) => ({
+      figures: at(low.value, comp),
+      plate: unknown,
+    })),
     ...[
       at(low.value),
       at(past(low.value, '-0.01')),
@@ -41,6 +49,10 @@ export function probeFigures(limits: RestartLimits): Line[] {
       at(low.value, mcc.plus('0.001')),
       at(low.value, idle.value),
       at(low.value, past(idle.value, '-0.001')),
+      at(low.value, few),
+      at(low.value, few.minus('0.001')),
+      at(low.value, 13.1, fewFan),
+      at(low.value, 13.1, fewFan.minus('0.001')),
       at(low.value, 18, 1.2),
       at(low.value, 13.1, 1.201),
       at(low.value, 13.1, 0),

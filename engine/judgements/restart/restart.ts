@@ -18,7 +18,7 @@ import { probeFigures } from './probe.ts';
  */
 export const restart = judgement({
   id: 'restart',
-  semantics: 5,
+  semantics: 6,
   takes: ['figures', 'later', 'plate', 'printed', 'unit'],
   limits: RESTART_LIMITS,
   outcomes: [
@@ -35,7 +35,7 @@ export const restart = judgement({
     const start = judgeStart(figures, range, limits);
     const compressor = judgeCompressor(figures, plate, limits);
     const legs = three ? [judgeLegs(figures, limits)] : [];
-    const fan = judgeFan(figures, plate);
+    const fan = judgeFan(figures, plate, limits);
     const split = (kind.includes('refrigeration') ? judgeBox : judgeSplit)(figures, later, limits);
     const sound = judgeSound(figures, later);
     const lines = [...supply, ...drop, ...start, compressor, ...legs, fan, ...(split ? [split] : []), ...sound];

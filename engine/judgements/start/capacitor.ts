@@ -43,7 +43,6 @@ export const startCapacitor = judgement({
     if (part === null)
       return plain('undecided', 'undecided', 'The range is not known, so there is no verdict on the value.');
     const before = startReading(earlier);
-    if (reading.kind === 'none') return plain('undecided', 'not read', 'The start capacitor was not read.');
     if (reading.kind === 'over') {
       const text =
         'The start capacitor reads OL. That is no verdict: over range, shorted, charged, or a resistor in parallel.';

@@ -50,7 +50,7 @@ export const fedVolts = judgement({
       none: `${shown}: nothing is there.`,
       between: `${shown} is neither ${right} nor nothing. ${tooMuch ? 'That is too much for its nameplate' : 'A lost leg or a loose joint reads so'}.`,
       undecided: value
-        ? `${shown} may be right, or one leg of two. Without the motor’s own nameplate nobody knows which.`
+        ? `${shown} may be what it asks for, or ${value.gt(ranges[0]?.high ?? 0) ? 'too much for a motor of one leg' : 'one leg of two'}. Without the motor’s own nameplate nobody knows which.`
         : 'The volts were not read.',
     }[outcome];
     const text = assumed ? `${plainly} A 208/230\u2009V nameplate is assumed.` : plainly;

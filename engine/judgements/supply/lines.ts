@@ -22,6 +22,7 @@ export type SupplyOutcome =
   | 'absent'
   | 'leg-lost'
   | 'neutral'
+  | 'no-ground'
   | 'single-phasing'
   | 'unbalanced'
   | 'out'
@@ -55,7 +56,7 @@ export function judgeTwoLegs(seen: Seen): SupplyJudged | null {
   if (legs === 'absent') return { outcome: 'absent', findings: [...pairs, dead] };
   if (legs === 'lost') return { outcome: 'leg-lost', findings: [...pairs, lost] };
   if ([one, two].some((volts) => volts.lt(seen.limits.present.value)))
-    return { outcome: 'undecided', findings: [...pairs, noGround] };
+    return { outcome: 'no-ground', findings: [...pairs, noGround] };
   return ranged(seen, across, pairs);
 }
 
@@ -68,7 +69,7 @@ export function judgeHotNeutral(seen: Seen): SupplyJudged | null {
   if (!alive(across) && !alive(hot)) return { outcome: 'absent', findings: [...pairs, dead] };
   if (!alive(across) || neutral.gt(seen.limits.neutral.value))
     return { outcome: 'neutral', findings: [...pairs, open] };
-  if (!alive(hot)) return { outcome: 'undecided', findings: [...pairs, noGround] };
+  if (!alive(hot)) return { outcome: 'no-ground', findings: [...pairs, noGround] };
   return ranged(seen, across, pairs);
 }
 

@@ -33,7 +33,7 @@ export const supplyLocated = judgement({
       if (!bad(here)) return 'holds';
       if (feed !== null && bad(feed)) return 'feed';
       // With what its poles lose given back, the unit would have its volts.
-      if (poles.length > 0 && !bad(here.plus(lost))) return 'means';
+      if (!bad(here.plus(lost))) return 'means';
       return feed !== null && draws ? 'between' : 'undecided';
     })();
     const shown = here ? say(here, 'V') : 'no reading';

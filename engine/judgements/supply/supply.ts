@@ -12,6 +12,7 @@ const OUTCOMES = [
   'absent',
   'leg-lost',
   'neutral',
+  'no-ground',
   'single-phasing',
   'unbalanced',
   'out',

@@ -30,9 +30,9 @@ export const groundBranches = judgement({
     const low = bands.filter(({ band }) => band === 'low');
     const findings = bands.map(({ name, reading }) => frameFinding(name, reading, limits));
     const word = (text: string) => finding({ name: 'Branches', reading: `${low.length}`, word: 'low', text });
-    const [only] = low;
-    if (only && low.length === 1) return { outcome: only.key, findings };
-    if (low.length > 1)
+    const [first, ...further] = low;
+    if (first && further.length === 0) return { outcome: first.key, findings };
+    if (first)
       return {
         outcome: 'several',
         findings: [...findings, word('More than one branch reads low. Split them again, one at a time.')],

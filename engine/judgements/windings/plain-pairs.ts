@@ -93,7 +93,7 @@ function openText(is: PlainState, warm: 'hot' | 'cool' | 'unknown', alike: boole
 }
 const WARM = {
   hot: 'The motor is hot: its thermal protector may be open. Let it cool and read again.',
-  cool: 'The motor is cool, so no protector explains it. Look at plug and leads before the motor.',
+  cool: 'The motor is cool, so no protector explains it: a winding, or a lead or plug on the way to it.',
   unknown: 'Whether the motor is hot or cool decides what that means.',
 } as const;
 

@@ -90,6 +90,7 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
   switch (c.verdict) {
     case 'high-pressure-open':
     case 'high-pressure-fan':
+    case 'high-pressure-left-dirty':
     case 'high-pressure-unexplained':
     case 'high-pressure-not-looked-into':
       return standsOpen('hp', 'the high-pressure switch');
@@ -202,6 +203,9 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
     }
     case 'contactor-not-in': {
       const out = at('in-yet');
+      const [on, seen] = [beside(out, 'closed'), beside(out, 'out-yet') ?? out];
+      if (on && seen && Date.parse(seen.at) - Date.parse(on.at) < 5 * 60_000)
+        return 'a contactor called out within five minutes of power';
       return waited(out, beside(out, 'out-yet') ?? out) ? null : 'a contactor called out within five minutes of a call';
     }
     case 'fan-motor-electric':

@@ -70,6 +70,7 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
         ? null
         : 'a start capacitor condemned that does not read below its range';
     }
+    case 'runs-nothing-found':
     case 'repair-proven': {
       const f = answers.findLast((a) => a.place.endsWith('/figures'))?.parts ?? {};
       const volts = figure(f.l1l2);
@@ -77,10 +78,14 @@ export function unproven(c: Conclusion, record: readonly Entry[]): string | null
       const rla = figure(answers.findLast((a) => a.place.endsWith('/restart/plate'))?.parts.rla);
       const legs = ['comp', 'comp2', 'comp3'].flatMap((key) => figure(f[key]) ?? []);
       if (rla !== null && legs.some((amps) => amps > rla * 1.56 + 1e-9)) return 'proven above its MCC';
-      return volts !== null && figure(f.comp) !== null && figure(f.fan) !== null && volts >= low && volts <= high
+      const comp = figure(f.comp);
+      if (comp !== null && (rla === null ? comp < 2 : comp < rla * 0.4 - 1e-9))
+        return 'proven with a compressor that draws too little to run';
+      return volts !== null && comp !== null && figure(f.fan) !== null && volts >= low && volts <= high
         ? null
         : 'proven without its restart figures';
     }
+    case 'blower-runs-nothing-found':
     case 'blower-proven': {
       const f = answers.findLast((a) => a.place.endsWith('/figures'))?.parts ?? {};
       const volts = figure(f.l1l2) ?? 0;

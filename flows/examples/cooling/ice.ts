@@ -15,7 +15,7 @@ export const ICE: readonly Example[] = [
   },
   {
     title: 'Iced because no air passes: on to the blower',
-    lines: ['iced up', 'no air', 'outdoor off', 'nothing', 'ecm', 'waited', 'qualified', ...PLACED, '25.8', 'variable'],
+    lines: ['iced up', 'no air', 'outdoor off', 'nothing', 'ecm', 'rested', 'qualified', ...PLACED, '25.8', 'variable'],
     then: ['ice-without-air', 'electronic-blower-handed-over'],
     ends: 'raised',
   },

@@ -43,7 +43,7 @@ export const NOISE: readonly Example[] = [
       'outdoor off',
       'nothing',
       'ecm',
-      'waited',
+      'rested',
       'qualified',
       ...PLACED,
       '25.8',

@@ -33,7 +33,7 @@ export const WARM: readonly Example[] = [
   },
   raised(
     'No command at a good coil',
-    [...toCoil(), 'coil 18', 'wire back', '24', 'five minutes', 'coil 0.2'],
+    [...toCoil(), 'coil 18', 'wire back', '24', 'left alone', 'coil 0.2'],
     'reversing-not-commanded',
   ),
   raised(

@@ -24,6 +24,8 @@ export const NEVER: Readonly<Record<string, readonly string[]>> = {
     ...of('gates', 'absence undecided', 'collapse undecided', 'left undecided'),
     ...['breaker/judged undecided', 'chatter/judged undecided', 'chatter/taken undecided'],
     ...['circuit/drier undecided', 'ecm-fan/there undecided', 'restart/drop undecided', 'restart/since undecided'],
+    'restart/since-closed undecided',
+    ...['start-potential-relay/relay-twice undecided', 'start-ptc/relay-twice undecided'],
     ...['runs-on/called undecided', 'dual-capacitor-readings/compare undecided'],
     'single-capacitor-readings/compare undecided',
     ...['phase-monitor/judged undecided', 'bus-rests/over undecided'],
@@ -80,6 +82,9 @@ export const NEVER: Readonly<Record<string, readonly string[]>> = {
     ...of('compressor-terminals', 'lines closed'),
   ],
   'not asked here': [
+    ...of('supply', 'grounded contacts', 'grounded sag', 'grounded report', 'grounded single-phasing'),
+    ...of('supply', 'grounded unbalanced'),
+    'phase-monitor/judged no-ground',
     ...of('phase-monitor', 'judged neutral', 'judged sag', 'judged contacts', 'judged leg-lost'),
     ...of('both-run', 'running unbalanced', 'running fan-high', 'running fan-not-running'),
     ...of('control', 'hop joint', 'hop delay', 'hop lp', 'hop hp', 'hop discharge', 'coil source', 'coil wait'),

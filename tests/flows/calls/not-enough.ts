@@ -319,7 +319,7 @@ supply-absent ← control: It pulls in with the line locked: dead tests, then th
 
 leg-lost ← supply: It hums, nothing turns, and a leg is lost
 4 119 118
-  238 119 3 → plate as supply-not-read (a line to ground alone, with volts between the lines)
+  238 119 3 → ground-again as capacitor-good (a line to ground alone, with volts between the lines)
 
 neutral-not-sound ← supply: One leg and neutral, and volts on the neutral
 hn 119 hg 121 ng 9
@@ -391,7 +391,7 @@ contact-drop ← contactor-after: A pole drops too much under load, its contact 
   241 236 comp 0 fan 0 → stands (nothing draws: no drop)
 
 contactor-not-in ← restart: The contactor is out five minutes after the call: its control comes next, and no pole
-out
+left alone
   just now | stays out → off (out within five minutes of the call)
   just now | not sure → off (nobody could tell, within five minutes)
   not sure → off (nobody saw it)
@@ -634,7 +634,7 @@ comp 7.1 valve, unloader, rotation
   comp 7.1 → !raised as pumping-undecided (nothing ruled out that reads the same)
 
 reversing-not-commanded ← warm: No command at a good coil
-five minutes
+left alone
   just now | waited | coil 0 → !raised as reversing-undecided (0 V within five minutes of a change of call, by the record)
   not sure | waited | coil 0 → !raised as reversing-undecided (nobody knows since when the call stands)
 

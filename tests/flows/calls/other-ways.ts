@@ -170,11 +170,29 @@ herm 39.4 case ol
   herm 39.4 | skip rim under paint → spin as case-undecided (the case not read)
   herm 37.0 case ol → sections (outside, and the doubt reaches in)
 
+← refrigeration: The external overload open on a hot shell: it cools and reads again, and why it got hot is not known
+start 201 bleed 15k contacts ol coil 0.6 upright
+  start 120 bleed 15k contacts ol coil 0.6 upright | start 120 bleed 15k contacts ol coil 0.6 upright | spin free | cr 1.4 cs 4.6 sr 6.0 g ol → why as start-capacitor-fails (a start capacitor that fails while the overload cools)
+  start 201 bleed 15k contacts .1 coil .6 lying | spin free | cr 1.4 cs 4.6 sr 6.0 g ol → !raised as start-relay-undecided (a relay nobody can judge, while the overload cools)
+
+← refrigeration: The external overload open on a hot shell: it cools and reads again, and why it got hot is not known
+start only
+  run only | no diagram | wires off | 25 6% 440 | ol case ol | all checked | ol case ol | cant | spin free | cr 1.4 cs 4.6 sr 6.0 g ol → !raised as value-undecided (a run capacitor whose value stays open, while the overload cools)
+
+← supply: One leg and neutral, and hot to ground reads nothing, also on bare metal
+hn 119 hg 0 ng 0
+  hn 119 hg 0 ng 0 | hn 119 hg 121 ng 9 → !left as neutral-not-sound (its ground found on bare metal, and volts on the neutral)
+
+← restart: The contactor is out five minutes after the call: its control comes next, and no pole
+left alone
+  just now | left alone, stays out → observation as contactor-not-in (five minutes waited out, by the record)
+  out | left alone, stays out → observation as contactor-not-in (out at once, and five minutes later)
+
 ← fan-windings: A fan on three lines: three equal pairs are right
 fan 14 14 14 frame ol
   fan 14 14 14 frame 3 M → ready as fan-windings-undecided (three equal pairs, its frame neither low nor clear)
   fan 14 14 14 frame 900 → split as low-to-ground (three equal pairs, low to its frame)
-  fan ol ol ol frame ol | hot → ready as fan-protector-open (all three open on a hot motor)
+  fan ol ol ol frame ol | hot → plate as fan-protector-open (all three open on a hot motor)
   fan 14 14 90 frame ol → pairs (neither equal nor a sum, once)
 
 ← fan-windings: A fan on three lines, open on a cool motor: the new one has no capacitor
