@@ -4,6 +4,7 @@ import { CONTROL } from '../../flows/examples/control.ts';
 import { WARM } from '../../flows/examples/cooling/warm.ts';
 import { ECM_FAN, STILL_AFTER } from '../../flows/examples/fan.ts';
 import { NOT_IN } from '../../flows/examples/repair.ts';
+import { FAN_WINDINGS } from '../../flows/examples/windings.ts';
 import { LIMITS } from '../../flows/limits.ts';
 import { Conversation } from '../people.ts';
 
@@ -112,4 +113,14 @@ test('the try with the assist is a start of its own, minutes after the one befor
 test('a visit has as many rounds as the limit has tries', () => {
   const rounds = [...new Conversation().standing.machine.plan.places.values()].map(({ round }) => round);
   expect(Math.max(...rounds)).toBe(Number(tries.value));
+});
+
+test('an overload that has cooled for hours is read again under a new proof of dead, before any power', () => {
+  const hot = FAN_WINDINGS.find(({ title }) => title.startsWith('Open on a hot motor: its protector'))?.lines ?? [];
+  const c = new Conversation().types(...hot.slice(0, hot.indexOf('cooled'))).wait(240);
+  // The lock is confirmed with the line, and the residual read anew.
+  expect(c.types('cooled').place).toBe('dead:outdoor/proving');
+  c.types('still locked, 121 / 0.2 0 0.1 / 0 0 / 121', '9.3 / 0.6 0.1 0.5 / 9.3');
+  expect(c.place).toBe('round~1/restart/pair-again');
+  expect(c.types('15').place).toBe('round~1/restart/closed');
 });
