@@ -16,7 +16,10 @@ const wholly = (s: Section): boolean => s.read + s.doubt < s.low - 1e-9 || s.rea
 /** A sentence where the record does not carry the verdict, else null. */
 export function unproven(c: Conclusion, record: readonly Entry[]): string | null {
   const answers = standing(record);
-  const tries = answers.filter((a) => a.place.endsWith('/sections') && sameTries(a.place, c.place));
+  // In the order of the tries: a first one that was taken back and read anew is still what the second is a repeat of.
+  const tries = answers
+    .filter((a) => a.place.endsWith('/sections') && sameTries(a.place, c.place))
+    .sort((a, b) => tryOf(a.place) - tryOf(b.place));
   const label = lastPrint(record, answers, c.place);
   const now = tries.at(-1);
   const read = (at: Answer): Section[] => (label?.kind === 'label' ? sections(at, answers, label.label) : []);
@@ -210,6 +213,7 @@ function isOf(place: string, verdict: string): boolean {
 }
 /** Tries of the same page in the same round. */
 const sameTries = (a: string, b: string): boolean => pageOf(a) === pageOf(b);
+const tryOf = (place: string): number => Number(/~(\d+)\/[^/]+$/.exec(place)?.[1] ?? 1);
 const pageOf = (place: string): string => place.slice(0, place.lastIndexOf('/')).replace(/(.*)~\d+$/, '$1');
 const wiresOff = (answers: readonly Answer[], c: Conclusion): boolean =>
   answers.some((a) => /\/wires$/.test(a.place) && sameRound(a.place, c.place) && !chosen(a.parts.ok).includes('cant'));
