@@ -49,13 +49,9 @@ export const minutesSince = judgement({
     if (earlier && !doubted)
       return of('over', 'longer', 'The call has been left alone for longer than the delay runs.');
     const begun = earlier ? at?.before : at?.since;
-    const later = [at?.reading, at?.waited].filter(
-      (t): t is string => t !== undefined && begun !== undefined && t >= begun,
-    );
-    const last = later.sort().at(-1);
-    if (begun === undefined || last === undefined || (reading === undefined && waited === undefined))
+    if (begun === undefined || read === undefined || read < begun || (reading === undefined && waited === undefined))
       return of('wait', 'not known', `A delay may still run. It is over ${say(least.value, 'min')} after the change.`);
-    const minutes = new Exact(Date.parse(last) - Date.parse(begun)).div(60_000);
+    const minutes = new Exact(Date.parse(read) - Date.parse(begun)).div(60_000);
     const shown = say(minutes, 'min', 1);
     if (minutes.gte(least.value)) return of('over', shown, `${shown} since the call was changed: the delay is over.`);
     const left = say(new Exact(least.value).minus(minutes), 'min', 1);

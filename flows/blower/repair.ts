@@ -3,6 +3,7 @@ import { NO_WIRING, wiringLost } from '../endings.ts';
 import { BLOWER_REPAIR } from '../examples/blower.ts';
 import { LIMITS } from '../limits.ts';
 import { newBlowerPart, newMotorPart } from '../repair/new-part.ts';
+import { FITTED, WIRES_BACK } from '../repair/words.ts';
 import { BLOWER_MOTOR } from './dead-tests.ts';
 
 /** From what was found at the blower to the parts in place: why it failed, the right part, fitted and wired back. */
@@ -143,16 +144,7 @@ export const blowerRepair = flow({
       renews: ['cabinet:label'],
       body: ['Strapped, clear of the wheel and of sharp edges.'],
       yes: 'Fitted, strapped',
-      words: [
-        'fitted',
-        'installed',
-        'put in',
-        'put it in',
-        'its in',
-        'new one in',
-        'mounted',
-        'installed and strapped',
-      ],
+      words: [...FITTED],
       cant: { label: 'It doesn’t fit', to: 'no-part' },
       next: 'rewire',
     }),
@@ -164,21 +156,7 @@ export const blowerRepair = flow({
       ],
       recalls: { 'Noted before they came off': '@round:colours', 'Photo of the wiring': '@round:wiring' },
       yes: 'Wires back as recorded, all tight',
-      words: [
-        'wires back',
-        'wires back on',
-        'wires on',
-        'back on',
-        'rewired',
-        'reconnected',
-        'hooked up',
-        'hooked back up',
-        'wired up',
-        'wired back up',
-        'back together',
-        'tight',
-        'tugged',
-      ],
+      words: [...WIRES_BACK],
       cant: NO_WIRING,
       next: '!fitted',
     }),

@@ -17,27 +17,13 @@ import { BLOWER_RESTART } from '../examples/blower.ts';
 import { LIMITS } from '../limits.ts';
 import { ROUNDS } from '../motors/starts.ts';
 import { cooled } from '../restart/cooled.ts';
+import { NOTHING_ODD } from '../restart/sound.ts';
 import { located } from '../supply/located.ts';
 import { INDOOR_VOLTS } from '../unit.ts';
 import { BLOWER_MOTOR } from './dead-tests.ts';
 
 const sound = {
-  fine: {
-    label: 'Nothing odd',
-    words: [
-      'fine',
-      'ok',
-      'good',
-      'normal',
-      'sounds good',
-      'sounds fine',
-      'sounds normal',
-      'no noise',
-      'quiet',
-      'runs quiet',
-      'clean',
-    ],
-  },
+  fine: NOTHING_ODD,
   noise: { label: 'A new noise', words: ['noise', 'noisy', 'rattles', 'rattling', 'rubs', 'growls', 'squeals'] },
   backwards: {
     label: 'The wheel turns the wrong way',

@@ -20,6 +20,8 @@ export const CONTACTOR = [
 ] as const;
 /** What a second part, or a part of no known kind, was left as: nothing is started on it. */
 const NOT_TOLD = ['second-capacitor-undecided', 'capacitors-not-told', 'start-relay-undecided'] as const;
+/** What a senior settles before anything is started. */
+const QUESTION = [...OPEN_QUESTIONS, 'fan-section-undecided', 'fan-blade-rubs', ...NOT_TOLD] as const;
 /** A protector outside the shell, open on a shell that is not cold: no part is at fault. */
 export const HAS_TO_COOL = ['external-overload-has-to-cool'] as const;
 /** A protector outside the shell. */
@@ -313,7 +315,7 @@ export const deadBlock = flow({
         cools: { verdicts: HAS_TO_COOL, to: 'while-it-cools' },
         open: { verdicts: ['winding-open-at-harness', 'all-windings-open', 'common-lead-open'], to: '!terminals' },
         question: {
-          verdicts: [...OPEN_QUESTIONS, 'fan-section-undecided', 'fan-blade-rubs', ...NOT_TOLD],
+          verdicts: QUESTION,
           to: '!raised',
         },
         part: { verdicts: FAULTY, to: '!repair' },
@@ -327,7 +329,7 @@ export const deadBlock = flow({
       among: {
         question: {
           // Nothing is read under load on an open overload.
-          verdicts: [...OPEN_QUESTIONS, 'fan-section-undecided', 'fan-blade-rubs', ...NOT_TOLD, 'value-undecided'],
+          verdicts: [...QUESTION, 'value-undecided'],
           to: '!raised',
         },
         part: { verdicts: FAULTY, to: '!repair' },

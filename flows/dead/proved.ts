@@ -1,7 +1,7 @@
 import { judge, measure, probesOf, sure, volts } from '../../engine/vocabulary.ts';
 import { LIMITS } from '../limits.ts';
 
-export const gateVolts = (ask: string, words: readonly string[]) => volts(ask, { over: false, words });
+const gateVolts = (ask: string, words: readonly string[]) => volts(ask, { over: false, words });
 const between = { above: LIMITS.absence.dead, below: LIMITS.absence.live };
 const LEGS = { fact: 'means', part: 'supply', is: ['two-legs', 'three'] } as const;
 const THREE = { fact: 'means', part: 'supply', is: ['three'] } as const;

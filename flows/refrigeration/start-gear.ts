@@ -1,4 +1,14 @@
-import { confirm, flow, judge, measure, microfarads, ohms, one, verdict } from '../../engine/vocabulary.ts';
+import {
+  confirm,
+  flow,
+  judge,
+  measure,
+  microfarads,
+  ohms,
+  one,
+  type PartSpec,
+  verdict,
+} from '../../engine/vocabulary.ts';
 import { CURRENT, POTENTIAL, PTC } from '../examples/second.ts';
 import { LIMITS } from '../limits.ts';
 import { REST } from '../motors/starts.ts';
@@ -125,6 +135,33 @@ const after = {
   }),
 } as const;
 
+const AT_REST = {
+  contacts: ohms('Relay 1 to 2, contacts', { words: ['1-2', '2-1', 'contact'] }),
+  coil: ohms('Relay 5 to 2, coil', { words: ['5-2', '2-5'] }),
+};
+const HELD_UPRIGHT = {
+  contacts: ohms('Relay contacts at rest', { words: ['contact'] }),
+  coil: ohms('Relay coil'),
+  // Lying, its contacts may fall shut: then they condemn nothing.
+  upright: one('Relay held', {
+    yes: { label: 'Upright', words: ['upright', 'held upright'] },
+    no: { label: 'Lying, or not sure', words: ['lying', 'on its side', 'not upright', 'not sure'] },
+  }),
+};
+const PTC_COLD = { ptc: ohms('PTC, cold') };
+/** Read between good and bad: once more, before anything starts on it. */
+const relayAgain = (say: string, fields: Readonly<Record<string, PartSpec<never>>>) =>
+  measure<'relay-unclear' | 'relay-twice'>({
+    say,
+    body: ['Leads together first: near 0 Ω. Its wires off, bare metal.'],
+    why: 'Between good and bad it is neither. Read once more it is told before anything starts on it.',
+    source: [PRACTICE],
+    circuit: 'part',
+    fields,
+    cant: 'relay-unclear',
+    next: 'relay-twice',
+  });
+
 /** A start capacitor with a potential relay. */
 export const potentialRelay = flow({
   id: 'start-potential-relay',
@@ -146,8 +183,7 @@ export const potentialRelay = flow({
       fields: {
         start,
         bleed,
-        contacts: ohms('Relay 1 to 2, contacts', { words: ['1-2', '2-1', 'contact'] }),
-        coil: ohms('Relay 5 to 2, coil', { words: ['5-2', '2-5'] }),
+        ...AT_REST,
       },
       picture: { kind: 'leads', part: 'start', on: ['across'], between: 'capacitance', bleed: 'one end off' },
       cant: 'value',
@@ -165,19 +201,7 @@ export const potentialRelay = flow({
         undecided: 'relay-unclear',
       },
     }),
-    'relay-again': measure({
-      say: 'The relay at rest once more: 1 to 2, and 5 to 2.',
-      body: ['Leads together first: near 0 Ω. Its wires off, bare metal.'],
-      why: 'Between good and bad it is neither. Read once more it is told before anything starts on it.',
-      source: [PRACTICE],
-      circuit: 'part',
-      fields: {
-        contacts: ohms('Relay 1 to 2, contacts', { words: ['1-2', '2-1', 'contact'] }),
-        coil: ohms('Relay 5 to 2, coil', { words: ['5-2', '2-5'] }),
-      },
-      cant: 'relay-unclear',
-      next: 'relay-twice',
-    }),
+    'relay-again': relayAgain('The relay at rest once more: 1 to 2, and 5 to 2.', AT_REST),
     'relay-twice': judge('potential-relay', {
       of: { readings: 'relay-again' },
       limits: LIMITS.potentialRelay,
@@ -193,10 +217,6 @@ export const potentialRelay = flow({
   },
 });
 
-const UPRIGHT = {
-  yes: { label: 'Upright', words: ['upright', 'held upright'] },
-  no: { label: 'Lying, or not sure', words: ['lying', 'on its side', 'not upright', 'not sure'] },
-};
 /** A start capacitor with a current relay. */
 export const currentRelay = flow({
   id: 'start-current-relay',
@@ -215,10 +235,7 @@ export const currentRelay = flow({
       fields: {
         start,
         bleed,
-        contacts: ohms('Relay contacts at rest', { words: ['contact'] }),
-        coil: ohms('Relay coil'),
-        // Lying, its contacts may fall shut: then they condemn nothing.
-        upright: one('Relay held', UPRIGHT),
+        ...HELD_UPRIGHT,
       },
       picture: { kind: 'leads', part: 'start', on: ['across'], between: 'capacitance', bleed: 'one end off' },
       cant: 'value',
@@ -236,20 +253,7 @@ export const currentRelay = flow({
         undecided: 'relay-unclear',
       },
     }),
-    'relay-again': measure({
-      say: 'The relay once more, held upright: contacts and coil.',
-      body: ['Leads together first: near 0 Ω. Its wires off, bare metal.'],
-      why: 'Between good and bad it is neither. Read once more it is told before anything starts on it.',
-      source: [PRACTICE],
-      circuit: 'part',
-      fields: {
-        contacts: ohms('Relay contacts at rest', { words: ['contact'] }),
-        coil: ohms('Relay coil'),
-        upright: one('Relay held', UPRIGHT),
-      },
-      cant: 'relay-unclear',
-      next: 'relay-twice',
-    }),
+    'relay-again': relayAgain('The relay once more, held upright: contacts and coil.', HELD_UPRIGHT),
     'relay-twice': judge('current-relay', {
       of: { readings: 'relay-again', upright: 'relay-again' },
       limits: LIMITS.currentRelay,
@@ -283,7 +287,7 @@ export const ptc = flow({
       fields: {
         start,
         bleed,
-        ptc: ohms('PTC, cold'),
+        ...PTC_COLD,
         shaken: one(
           'Shaken by hand',
           {
@@ -303,16 +307,7 @@ export const ptc = flow({
       limits: LIMITS.ptc,
       then: { good: '!done', failed: 'relay-fails', between: 'relay-again', undecided: 'relay-unclear' },
     }),
-    'relay-again': measure({
-      say: 'The PTC once more, cold.',
-      body: ['Leads together first: near 0 Ω. Its wires off, bare metal.'],
-      why: 'Between good and bad it is neither. Read once more it is told before anything starts on it.',
-      source: [PRACTICE],
-      circuit: 'part',
-      fields: { ptc: ohms('PTC, cold') },
-      cant: 'relay-unclear',
-      next: 'relay-twice',
-    }),
+    'relay-again': relayAgain('The PTC once more, cold.', PTC_COLD),
     'relay-twice': judge('ptc', {
       of: { readings: 'relay-again', rattles: 'readings' },
       limits: LIMITS.ptc,

@@ -33,24 +33,10 @@ import { cooled } from './cooled.ts';
 import { notIn } from './not-in.ts';
 import { poles } from './poles.ts';
 import { results } from './results.ts';
+import { NOTHING_ODD } from './sound.ts';
 
 const sound = {
-  fine: {
-    label: 'Nothing odd',
-    words: [
-      'fine',
-      'ok',
-      'good',
-      'normal',
-      'sounds good',
-      'sounds fine',
-      'sounds normal',
-      'no noise',
-      'quiet',
-      'runs quiet',
-      'clean',
-    ],
-  },
+  fine: NOTHING_ODD,
   noise: { label: 'A new noise', words: ['noise', 'noisy', 'rattles', 'rattling', 'growls', 'grinding', 'squeals'] },
   chatter: { label: 'The contactor chatters', words: ['chatters', 'chattering', 'buzzes', 'buzzing'] },
   backwards: {

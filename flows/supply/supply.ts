@@ -11,6 +11,15 @@ const fed = (...is: string[]) => ({ fact: '@cabinet:supply', part: 'supply', is 
 const LEGS = fed('two-legs');
 const LINES = fed('three');
 const NEUTRAL = fed('neutral');
+const TO_GROUND = {
+  l1g: volts('L1 to ground', { ...V(['l1-g']), when: LEGS }),
+  l2g: volts('L2 to ground', { ...V(['l2-g']), when: LEGS }),
+};
+const OF_NEUTRAL = {
+  hn: volts('Hot to neutral', { ...V(['h-n', 'hot neutral']), when: NEUTRAL }),
+  hg: volts('Hot to ground', { ...V(['h-g', 'hot ground']), when: NEUTRAL }),
+  ng: volts('Neutral to ground', { ...V(['n-g', 'neutral ground']), when: NEUTRAL }),
+};
 
 /** The supply under power, in one line, before the restart: the line itself, and what the start makes of it. */
 export const supply = flow({
@@ -50,13 +59,10 @@ export const supply = flow({
       circuit: 'line',
       fields: {
         l1l2: volts('L1 to L2', { ...V(['l1-l2', 'line']), when: fed('two-legs', 'three') }),
-        l1g: volts('L1 to ground', { ...V(['l1-g']), when: LEGS }),
-        l2g: volts('L2 to ground', { ...V(['l2-g']), when: LEGS }),
+        ...TO_GROUND,
         l2l3: volts('L2 to L3', { ...V(['l2-l3']), when: LINES }),
         l1l3: volts('L1 to L3', { ...V(['l1-l3']), when: LINES }),
-        hn: volts('Hot to neutral', { ...V(['h-n', 'hot neutral']), when: NEUTRAL }),
-        hg: volts('Hot to ground', { ...V(['h-g', 'hot ground']), when: NEUTRAL }),
-        ng: volts('Neutral to ground', { ...V(['n-g', 'neutral ground']), when: NEUTRAL }),
+        ...OF_NEUTRAL,
         min: volts('The line at the start, the lowest', V(['lowest', 'min', 'sag'], true)),
         t1t2: volts('T1 to T2 at the start, the lowest', V(['t1-t2', 't1t2 min'], true)),
         volts: NAMEPLATE_VOLTS,
@@ -93,11 +99,8 @@ export const supply = flow({
       circuit: 'line',
       fields: {
         l1l2: volts('L1 to L2', { ...V(['l1-l2', 'line']), when: LEGS }),
-        l1g: volts('L1 to ground', { ...V(['l1-g']), when: LEGS }),
-        l2g: volts('L2 to ground', { ...V(['l2-g']), when: LEGS }),
-        hn: volts('Hot to neutral', { ...V(['h-n', 'hot neutral']), when: NEUTRAL }),
-        hg: volts('Hot to ground', { ...V(['h-g', 'hot ground']), when: NEUTRAL }),
-        ng: volts('Neutral to ground', { ...V(['n-g', 'neutral ground']), when: NEUTRAL }),
+        ...TO_GROUND,
+        ...OF_NEUTRAL,
       },
       cant: 'no-ground',
       next: 'grounded',

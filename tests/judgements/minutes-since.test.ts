@@ -70,3 +70,34 @@ describe('it has been left alone for longer', () => {
 test('nobody said when', () => {
   expect(of({ reading })).toEqual(['undecided', 'Nobody said when the call was last changed.']);
 });
+
+describe('held against an answer that had it the other way round', () => {
+  const since = (said: string, times: { since: number; reading: number; off?: number }) =>
+    of(
+      {
+        since: choice('choice', said),
+        reading,
+        ...(times.off === undefined ? {} : { off: choice('supply', 'two-legs') }),
+      },
+      {
+        since: at(times.since),
+        reading: at(times.reading),
+        ...(times.off === undefined ? {} : { off: at(times.off) }),
+      },
+    );
+  test.each([
+    ['changed just now, five minutes before', 'now', { since: 0, reading: 5 }, 'over'],
+    ['changed just now, four before', 'now', { since: 0, reading: 4 }, 'wait'],
+    ['left alone, and nothing on the record against it', 'earlier', { since: 8, reading: 9 }, 'over'],
+    ['left alone, and off four minutes before', 'earlier', { since: 8, reading: 9, off: 5 }, 'wait'],
+    ['left alone, and off five minutes before', 'earlier', { since: 8, reading: 9, off: 4 }, 'over'],
+    ['just now counts from its own answer, whatever was off before', 'now', { since: 4, reading: 9, off: 8 }, 'over'],
+  ] as const)('%s', (_, said, times, outcome) => {
+    expect(since(said, times)[0]).toBe(outcome);
+  });
+  test('it says what the record has', () => {
+    expect(since('earlier', { since: 8, reading: 9, off: 7 })[1]).toBe(
+      'The record has it the other way round 2 min before: it can’t have been so for longer.',
+    );
+  });
+});
