@@ -177,7 +177,7 @@ interface Run {
 /** From when a wait is counted. */
 const BEGINS: readonly string[] = ['since'];
 /** What stands under a name of the round, the cabinet or the job, dated by the answer that brought it. */
-const LAST: readonly string[] = ['ran', 'off'];
+const LAST: readonly string[] = ['ran', 'off', 'live'];
 const saidAt = ({ facts }: Memory, found: Found | undefined): string | null => {
   const fact = Object.values(facts).find(
     (f) => f !== undefined && found !== undefined && (f.amended ?? f.seq) === found.seq,
@@ -202,6 +202,21 @@ function askedOf(what: Asked): Asking {
   asked.set(what, asking);
   return asking;
 }
+/** A wait is no longer than either clock shows: a device that is behind makes its beginning no older. */
+const dated = (name: string, found: Found | undefined, memory: Memory): string | null | undefined =>
+  BEGINS.includes(name) ? found?.heard : (found?.at ?? (LAST.includes(name) ? saidAt(memory, found) : null));
+/** When each answer was given that a judge takes, by the name it takes it by; none that is not there yet. */
+export const datesFor = (
+  place: Place & { readonly step: JudgeStep },
+  memory: Memory,
+): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    Object.entries(place.step.of).flatMap(([name, ref]) => {
+      const found = ref === null ? undefined : factAt(place, memory, ref);
+      const when = dated(name, found, memory);
+      return when ? [[name, when]] : [];
+    }),
+  );
 const NONE = {};
 
 function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
@@ -215,10 +230,7 @@ function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
   for (const [name, ref] of reads) {
     const found = ref === null ? undefined : factAt(place, memory, ref);
     given[name] = found?.parts;
-    // A wait is no longer than either clock shows: a device that is behind makes its beginning no older.
-    const when = BEGINS.includes(name)
-      ? found?.heard
-      : (found?.at ?? (LAST.includes(name) ? saidAt(memory, found) : null));
+    const when = dated(name, found, memory);
     if (when) at[name] = when;
     sources.push(found?.source ?? null);
     if (name === 'part' && found) truck = memory.trucks.findLast((t) => t.seq < found.seq)?.truck ?? null;

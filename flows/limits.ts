@@ -19,6 +19,8 @@ const known = {
   unit240: limit('240', 'V', 'print on the proving unit'),
 };
 const dead = limit('5', 'V', `${OURS}: absence of voltage; OSHA 1910.333(a)(1) speaks of 50 V to ground`);
+/** What a 24 V circuit can’t have of itself. */
+const foreign = limit('30', 'V', `${OURS}: above it a control terminal carries another circuit`);
 const live = limit('50', 'V', '29 CFR 1910.333(a)(1), Note: below 50 V to ground need not be de-energised');
 
 const bulletin = 'a compressor maker’s nameplate-voltage bulletin (secondary source)';
@@ -334,7 +336,9 @@ export const LIMITS = {
   controlThere: {
     from: limit('20.4', 'V', 'pull-in of a 24\u2009V contactor, IEC 60947-4-1 (value from memory) and common practice'),
     none: limit('5', 'V', `${OURS}: below this a control circuit counts as without volts`),
+    most: foreign,
   },
+  foreignVolts: { most: foreign },
   during: { ...plateVolts, none: limit('10', 'V', `${OURS}: below this a motor counts as not fed`) },
   /** Where nobody read the plate of an indoor unit: a leg to neutral, or two legs. */
   fedVolts: {
@@ -413,6 +417,6 @@ export const LIMITS = {
   },
   isolation: {
     minutes: limit('30', 'min', `${OURS}: without an answer of the holder`),
-    control: limit('30', 'V', `${OURS}: above it a control terminal carries another circuit`),
+    control: foreign,
   },
 } as const;

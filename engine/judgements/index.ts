@@ -20,6 +20,7 @@ import { notPumping } from './charge/not-pumping.ts';
 import { callPath } from './control/call-path.ts';
 import { coilVolts } from './control/coil-volts.ts';
 import { contactor } from './control/contactor.ts';
+import { foreignVolts } from './control/foreign-volts.ts';
 import { fuses } from './control/fuses.ts';
 import { hopping } from './control/hop.ts';
 import { outward } from './control/outward.ts';
@@ -97,6 +98,7 @@ export const judgements = {
   'fed-volts': fedVolts,
   'volts-held': voltsHeld,
   'volts-there': voltsThere,
+  'foreign-volts': foreignVolts,
   breaker,
   'call-path': callPath,
   outward,

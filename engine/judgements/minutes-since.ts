@@ -2,23 +2,24 @@ import { Exact } from '../calc/exact.ts';
 import { judgement } from './judgement.ts';
 import { chose, volts } from './probing.ts';
 import { chosenOf } from './read.ts';
-import { finding, say } from './say.ts';
+import { finding, say, sayGone } from './say.ts';
 
 /**
  * Whether the delay after a change of call is over, by the times of the record: `since` is the answer that says that the
  * call was changed (`now`), or that it has been left alone for longer (`earlier`); `reading` is what was read after it, and
  * `waited` a later answer that somebody waited. `before` is `since` of the try before: a call that was changed then, or of
  * which nobody knew, has not been left alone for longer than the record says. `off` is an answer that had it the other way
- * round (the call taken off, or power on): nothing has been left alone for longer than since then. A judgement knows no
+ * round (the call taken off, or power on), and `live` the last reading under power: nothing has been left alone or off for
+ * longer than since then. A judgement knows no
  * clock: the record dates each answer.
  */
 export const minutesSince = judgement({
   id: 'minutes-since',
-  semantics: 3,
-  takes: ['since', 'reading', 'waited', 'before', 'off'],
+  semantics: 4,
+  takes: ['since', 'reading', 'waited', 'before', 'off', 'live'],
   limits: ['least'],
   outcomes: ['over', 'wait', 'undecided'],
-  run({ since, reading, waited, before, off }, { least }, { at }) {
+  run({ since, reading, waited, before, off, live }, { least }, { at }) {
     const said = chosenOf(since, 'choice')[0];
     const of = (outcome: 'over' | 'wait' | 'undecided', shown: string, text: string) => ({
       outcome,
@@ -36,9 +37,16 @@ export const minutesSince = judgement({
       .filter((t): t is string => t !== undefined)
       .sort()
       .at(-1);
-    if (earlier && off !== undefined && at?.off !== undefined && read !== undefined && read >= at.off) {
-      const minutes = new Exact(Date.parse(read) - Date.parse(at.off)).div(60_000);
-      const shown = say(minutes, 'min', 1);
+    // A page that is gone over again has what was read under power after the wait beside it: that is no part of the wait.
+    const powered =
+      live !== undefined && at?.live !== undefined && read !== undefined && at.live < read ? at.live : undefined;
+    const against = [off === undefined ? undefined : at?.off, powered]
+      .filter((t): t is string => t !== undefined)
+      .sort()
+      .at(-1);
+    if (earlier && against !== undefined && read !== undefined && read >= against) {
+      const minutes = new Exact(Date.parse(read) - Date.parse(against)).div(60_000);
+      const shown = sayGone(minutes);
       if (minutes.lt(least.value))
         return of(
           'wait',
@@ -52,9 +60,9 @@ export const minutesSince = judgement({
     if (begun === undefined || read === undefined || read < begun || (reading === undefined && waited === undefined))
       return of('wait', 'not known', `A delay may still run. It is over ${say(least.value, 'min')} after the change.`);
     const minutes = new Exact(Date.parse(read) - Date.parse(begun)).div(60_000);
-    const shown = say(minutes, 'min', 1);
+    const shown = sayGone(minutes);
     if (minutes.gte(least.value)) return of('over', shown, `${shown} since the call was changed: the delay is over.`);
-    const left = say(new Exact(least.value).minus(minutes), 'min', 1);
+    const left = say(new Exact(least.value).minus(minutes).toDecimalPlaces(1, Exact.ROUND_UP), 'min', 1);
     return of(
       'wait',
       shown,

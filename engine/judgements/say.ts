@@ -15,6 +15,9 @@ export function digits(value: Figure, most: number, least = 0): string {
 export const say = (value: Figure, unit: string, most = 4, least = 0): string =>
   `${digits(value, most, least)}${THIN}${unit}`;
 
+/** Minutes that have gone by, never more than have: 4 min 59 s are not the five that a limit asks for. */
+export const sayGone = (minutes: Exact): string => say(minutes.toDecimalPlaces(1, Exact.ROUND_DOWN), 'min', 1);
+
 export const sayRange = (range: Range, unit: string, most = 4, least = 2): string =>
   `${digits(range.low, most, least)}\u2013${digits(range.high, most, least)}${THIN}${unit}`;
 /** With its sign, for deviations: +0.8 %, −19.8 %. */

@@ -8,6 +8,8 @@ import type { Given, GivenParts, Parts, Reply, Value } from '../schema.ts';
 import type { AskStep, JudgeStep, PartSpec } from '../vocabulary.ts';
 import { instant, OTHER, SENIOR, type State, TECH, type Turn } from './bench.ts';
 
+/** More minutes than any page asks to be waited for. */
+const WAITED = 6;
 let turns = 0;
 const client = (): string => `w${++turns}`;
 const say = (text: string, by = TECH, seq = 0, after = 1): Turn => ({
@@ -46,7 +48,12 @@ export function answers(state: State): Turn[] {
     whoAnswers() === by
       ? []
       : sets.slice(0, 1).map((parts) => ({ ...tap(parts), by, label: `${by}, not certified: a line` }));
-  return [...sets.map(tap), ...barred, skip];
+  // Who says that it has been so for longer, or that it was waited for, may be right: the walk's next answer comes a minute
+  // after the last.
+  const later = sets
+    .filter(({ choice, ok }) => choice === 'earlier' || (ok === 'yes' && isWait(plan, here)))
+    .map((parts) => ({ ...tap(parts), after: WAITED, label: `${by}: so for ${WAITED} minutes` }));
+  return [...sets.map(tap), ...later, ...barred, skip];
 }
 
 /**
@@ -240,6 +247,20 @@ function labelsOf(plan: Plan): string[] {
   }
   return ['45+5 µF ±6 % 440 VAC', '45 µF ±6 % 440 VAC'];
 }
+
+/** Whether a wait is judged by what is answered here. */
+function isWait(plan: Plan, id: string): boolean {
+  const known =
+    waits.get(plan) ??
+    new Set(
+      judgesIn(plan).flatMap(({ step, refs }) =>
+        step.judgement === 'minutes-since' && step.of.waited ? (refs[step.of.waited] ?? []) : [],
+      ),
+    );
+  waits.set(plan, known);
+  return known.has(id);
+}
+const waits = new WeakMap<Plan, ReadonlySet<string>>();
 
 const judges = new WeakMap<Plan, (Place & { readonly step: JudgeStep })[]>();
 /** In the order of the pages; one that keeps quiet of what doesn't fit comes last, since another judges the same line. */

@@ -334,6 +334,35 @@ export const BROKEN: readonly Variant[] = [
   page('bearings by a blade that rubs', 'R7', on('b'), 'motors', option('spin', 'no', 'bearings')),
   page('a motor is grounded by its leads', 'R7', on('d'), 'ground', outcome('past', 'none-found', 'whose')),
   page(
+    'a coil is condemned on one reading',
+    'R7',
+    on('a'),
+    'contactor-dead',
+    outcome('judged', 'coil-open', 'coil-open'),
+  ),
+  page(
+    'a contactor is condemned on one reading among the dead tests',
+    'R7',
+    on('d'),
+    'dead-block',
+    outcome('contactor', 'contacts', 'contacts'),
+  ),
+  page('line volts on a 24 V circuit are hopped on', 'R7', on('a'), 'control', outcome('own', 'foreign', 'hop')),
+  page('a ground is gone with the cable left out', 'R7', on('h'), 'ground', outcome('branch', 'undecided', 'gone')),
+  page('a high-pressure switch is laid to a good fan', 'R7', on('f'), 'round', (round) =>
+    step(
+      'nor-the-fan',
+      (s) => ({ ...(s as FoundStep), to: { ...(s as FoundStep).to, fan: 'restart' } }) as Step,
+    )(round),
+  ),
+  page(
+    'the indoor board is read by probes that nobody placed dead',
+    'R7',
+    on('a'),
+    'indoor-source',
+    option('board-drive', 'psc', 'call'),
+  ),
+  page(
     'terminals are condemned on one reading',
     'R7',
     on('b'),

@@ -3,11 +3,12 @@
 import { jobName, type Place, type Plan } from '../flatten.ts';
 import { motors } from '../judgements/motors.ts';
 import { showsOneSection } from '../judgements/read.ts';
-import { isSought, judged } from '../known.ts';
+import { datesFor, isSought, judged } from '../known.ts';
 import { ASSUMED_METER, DEFAULT_SETTINGS, type Memory } from '../memory.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import { route } from '../route.ts';
 import type { Parts, Value } from '../schema.ts';
+import type { JudgeStep } from '../vocabulary.ts';
 import type { State } from './bench.ts';
 import { CABINETS, type Evidence, isDead, isOne, type Watched } from './rules/evidence.ts';
 
@@ -56,7 +57,7 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
       !p.gate && order < judgedAt(plan, p) ? choicesOf(p, memory.facts[p.id]?.body.parts) : [],
     ),
   );
-  trail.push(...unjudged(plan, onPage, memory));
+  trail.push(...unjudged(plan, onPage, memory), ...borneOut(plan, page, order, memory));
   const ahead = sortedAhead(plan, at, passed);
   const wires = onPage.some((p) => p.name === 'wires' && p.page.endsWith('readings'));
   const linesLeft = 3 * (1 + memory.triesOpened) - memory.failed.length;
@@ -120,9 +121,15 @@ const choicesOf = (place: Place, parts: Parts | undefined): string[] => {
   const chosen = Object.values(parts ?? {}).flatMap((v) => (v.kind === 'choice' ? v.chosen : []));
   return chosen.length > 0 ? [`${place.id} ${chosen.join('+')}`] : [];
 };
+/** Says only whether a line is of its circuit; what it reads decides at the judge behind. */
+const LED_ON: readonly string[] = ['foreign-volts'];
 /** A line of this page that no judge has read yet: until one does, what it reads tells two states apart. */
 function unjudged(plan: Plan, onPage: readonly Place[], { facts }: Memory): string[] {
-  const read = new Set(onPage.flatMap(({ step, refs }) => (step.verb === 'judge' ? Object.values(refs).flat() : [])));
+  const read = new Set(
+    onPage.flatMap(({ step, refs }) =>
+      step.verb === 'judge' && !LED_ON.includes(step.judgement) ? Object.values(refs).flat() : [],
+    ),
+  );
   return onPage.flatMap((p) => {
     if (p.gate || read.has(p.id) || judgedAt(plan, p) === 0) return [];
     const figures = Object.entries(facts[p.id]?.body.parts ?? {}).flatMap(([k, v]) =>
@@ -130,6 +137,31 @@ function unjudged(plan: Plan, onPage: readonly Place[], { facts }: Memory): stri
     );
     return figures.length > 0 ? [`${p.id} ${figures.join(' ')}`] : [];
   });
+}
+/** Of a wait that this page judges further down: whether what was said of it is as old as it says, by the record. */
+function borneOut(plan: Plan, page: string, order: number, memory: Memory): string[] {
+  return waitsIn(plan).flatMap((p) => {
+    if (p.order <= order || pageOf(p.id) !== page) return [];
+    const { since, off, live } = datesFor(p, memory);
+    const against = [off, live]
+      .filter((at) => at !== undefined)
+      .sort()
+      .at(-1);
+    if (since === undefined || against === undefined) return [];
+    const minutes = (Date.parse(since) - Date.parse(against)) / 60_000;
+    return [`${p.id} ${minutes >= Number(p.step.limits.least?.value)}`];
+  });
+}
+type Wait = Place & { readonly step: JudgeStep };
+const waits = new WeakMap<Plan, readonly Wait[]>();
+function waitsIn(plan: Plan): readonly Wait[] {
+  const known =
+    waits.get(plan) ??
+    [...plan.places.values()].flatMap((p) =>
+      p.step.verb === 'judge' && p.step.judgement === 'minutes-since' ? [{ ...p, step: p.step }] : [],
+    );
+  waits.set(plan, known);
+  return known;
 }
 function monitored(e: Evidence, here: string): unknown[] {
   if (!e.means) return [e.fit, e.again, e.holder === null, kindOf(e.unitClass)];

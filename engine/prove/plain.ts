@@ -12,6 +12,82 @@ import { cabinetOf } from './rules/evidence.ts';
 const OF_A_CLASS = /\/(class|box|monitor|ecm-fan|block|supply|inverter|restart|motors|terminals)(\/|$)/;
 const SORT = '/sort';
 
+/** What a rule looks at: where the walk stands, and in the block at hand what was found in it. */
+interface Here {
+  readonly node: Node;
+  readonly at: Place;
+  readonly job: Memory['job'];
+  readonly passed: readonly Place[];
+  readonly indoors: boolean;
+  /** In a block of dead tests, outdoors or in, which ends where its findings are sorted. */
+  readonly inBlock: boolean;
+  /** Whether something was found in it. */
+  readonly found: () => boolean;
+}
+type Rule = readonly [why: string, plain: (here: Here) => boolean | null];
+
+/** In this order, the first that says yes or no decides. A page that none speaks of is tried in full. */
+const RULES: readonly Rule[] = [
+  ['a gate is always tried in full', ({ at }) => (at.gate ? false : null)],
+  [
+    'a later round is a copy of the first, but for what is live',
+    ({ at }) => (at.round > 1 ? at.class !== 'live' : null),
+  ],
+  [
+    'after a second part of one round the restart is a copy of the one before it',
+    ({ at }) => yes(/^round~1\/(restarted|contactor)\//.test(at.id)),
+  ],
+  ['a page that several calls come to is tried in full on one of them', (here) => yes(isSeenElsewhere(here))],
+  [
+    'other classes go the same pages but for the few that ask for them by name; indoors nothing asks',
+    ({ node, at, indoors }) =>
+      yes(isOther(node.state.standing) && (at.class !== 'inside' || indoors) && !OF_A_CLASS.test(at.id)),
+  ],
+  [
+    'the indoor board after the blower’s block is a copy of the same page without it',
+    ({ at, passed }) =>
+      yes(at.id.includes('/source/') && passed.some((p) => p.step.verb === 'verdict' && p.id.includes('/blower/'))),
+  ],
+  ['outside a block all of a page is tried', ({ inBlock }) => (inBlock ? null : false)],
+  [
+    'the block of the indoor unit: in full until something is found',
+    ({ indoors, found }) => (indoors ? found() : null),
+  ],
+  [
+    'what only another class has is measured in full on that class',
+    ({ at }) => (['line', 'shell'].includes(at.name) || at.id.includes('/three~') ? false : null),
+  ],
+  [
+    'what the diagram asks for is tried in full on a clean dual part',
+    ({ at, job }) => yes(at.name === 'asked-for' && !/^1 clean \d+\+\d/.test(seenUnder(job))),
+  ],
+  [
+    'behind a high-pressure switch that was laid to the fan the first readings of the part are tried in full',
+    ({ at, passed }) =>
+      /\/run\/both~1\/sections$/.test(at.id) && concluded(passed, 'high-pressure-fan') ? false : null,
+  ],
+  [
+    'what only a step after the restart sorts by is no reason to try all of a part again',
+    ({ node, at, passed }) =>
+      yes(at.id.includes('/run/') && sortedAhead(planOf(node.state.standing), at, passed).length > 0),
+  ],
+  [
+    'a part that the diagram doesn’t ask for, or of which nobody knows, is read once in full',
+    ({ at, job }) =>
+      yes(/\/run\/(both|one)~[^1]/.test(at.id) && valueKey(job['diagram@outdoor']?.value) !== printed(job)),
+  ],
+  [
+    'with a second capacitor only the second one is new, and which of them is meant by what was seen',
+    ({ at, job }) =>
+      yes(valueKey(job['count@outdoor']?.value) === '2' && !/another\/|\/run\/(wires|this-one)/.test(at.id)),
+  ],
+  [
+    'both motors are measured in full on one observation and one class, until something is found',
+    ({ node, found }) => found() || !isUsualCall(node),
+  ],
+];
+const yes = (plain: boolean): true | null => plain || null;
+
 /**
  * Whether only a plain answer is tried. The tests of a block don't look at what was found before them, so after a finding
  * they are walked plainly to the step that sorts. So they are on other observations and classes than the usual ones, which
@@ -21,37 +97,21 @@ export function isPlain(node: Node): boolean {
   const { standing } = node.state;
   const plan = planOf(standing);
   const at = plan.places.get(placeIdOf(standing));
-  if (!at || at.gate) return false;
-  if (at.round > 1) return at.class !== 'live';
-  // After a second part of one round the restart is a copy of the one before it.
-  if (/^round~1\/(restarted|contactor)\//.test(at.id)) return true;
-  const { passed } = route(plan, memoryOf(standing));
-  if (isSeenElsewhere(node, at, passed)) return true;
-  // Other classes go the same pages but for the few that ask for them by name; indoors nothing asks.
-  const indoors = cabinetOf(at.id) === 'indoor';
-  if (isOther(standing) && (at.class !== 'inside' || indoors) && !OF_A_CLASS.test(at.id)) return true;
-  // The indoor board after the blower's block is a copy of the same page without it.
-  if (at.id.includes('/source/') && passed.some((p) => p.step.verb === 'verdict' && p.id.includes('/blower/')))
-    return true;
-  // The block at hand, outdoors or in, ends where its findings are sorted.
+  if (!at) return false;
+  const memory = memoryOf(standing);
+  const { passed } = route(plan, memory);
   const sort = sortsOf(plan).find((p) => p.round === 1 && p.id.endsWith(SORT) && p.order > at.order);
-  if (sort === undefined || !at.id.startsWith(sort.id.slice(0, -SORT.length + 1))) return false;
-  const found = sortedAhead(plan, at, passed, sort.id).length > 0;
-  if (indoors) return found;
-  const { job } = memoryOf(standing);
-  // Both motors are measured in full on one observation and one class; the others go the same pages.
-  // What only another class has is measured in full on that class.
-  if (['line', 'shell'].includes(at.name) || at.id.includes('/three~')) return false;
-  const usual = isUsualCall(node);
-  // What the diagram asks for is tried in full on a clean dual part: on what else is seen under the cover, one answer.
-  if (at.name === 'asked-for' && !/^1 clean \d+\+\d/.test(seenUnder(job))) return true;
-  // What only a step after the restart sorts by is no reason either to try all of a part again.
-  if (at.id.includes('/run/') && sortedAhead(plan, at, passed).length > 0) return true;
-  // A part that the diagram doesn't ask for, or of which nobody knows, is read once in full, and plainly when it is read again.
-  if (/\/run\/(both|one)~[^1]/.test(at.id) && valueKey(job['diagram@outdoor']?.value) !== printed(job)) return true;
-  // With a second capacitor only the second one is new, and which of them is meant by what was seen.
-  const second = valueKey(job['count@outdoor']?.value) === '2' && !/another\/|\/run\/(wires|this-one)/.test(at.id);
-  return !usual || second || found;
+  const inBlock = sort !== undefined && at.id.startsWith(sort.id.slice(0, -SORT.length + 1));
+  const here: Here = {
+    ...{ node, at, passed, job: memory.job, indoors: cabinetOf(at.id) === 'indoor' },
+    inBlock,
+    found: () => inBlock && sortedAhead(plan, at, passed, sort.id).length > 0,
+  };
+  for (const [, plain] of RULES) {
+    const said = plain(here);
+    if (said !== null) return said;
+  }
+  return false;
 }
 
 /** Findings that send to the insulation test; with others beside them the page is the same. */
@@ -59,10 +119,9 @@ const TO_INSULATION = ['good', 'measured', 'low', 'doubtful', 'fuse'];
 /**
  * A page that several calls come to is tried in full on one of them. The restart: where nobody was indoors before it. The
  * search for what keeps a motor still: on the plate that most units have. That for the missing 24 V: before anything was
- * repaired. The air that is not cold: where the call began with one of the two motors, it is a copy. The insulation: on a part that the diagram asks for.
+ * repaired, where none arrived outdoors. The air that is not cold: where the call began with one of the two motors, it is a copy. The insulation: on a part that the diagram asks for.
  */
-function isSeenElsewhere({ state, evidence }: Node, at: Place, passed: readonly Place[]): boolean {
-  const { job } = memoryOf(state.standing);
+function isSeenElsewhere({ node: { state, evidence }, at, job, passed }: Here): boolean {
   const ahead = (): string[] => sortedAhead(planOf(state.standing), at, passed);
   switch (/(?<=^round~1\/)(restart|still|source|not-cold|insulation)(?=[~/])/.exec(at.id)?.[0]) {
     case 'restart':
@@ -70,7 +129,11 @@ function isSeenElsewhere({ state, evidence }: Node, at: Place, passed: readonly 
     case 'still':
       return evidence.indoor.unitClass !== null || job.volts !== undefined || valueKey(job.lra?.value) === '9';
     case 'source':
-      return job.rla !== undefined || ahead().includes('doubtful');
+      return (
+        job.rla !== undefined ||
+        ahead().includes('doubtful') ||
+        (!/\/(door|put-back|door-.*|reset.*)$/.test(at.id) && !concluded(passed, 'no-call-outdoors'))
+      );
     case 'not-cold':
       return ['c', 'f'].includes(valueKey(job['round:observation~1']?.value));
     case 'insulation':
@@ -84,6 +147,8 @@ function isSeenElsewhere({ state, evidence }: Node, at: Place, passed: readonly 
   }
 }
 
+const concluded = (passed: readonly Place[], verdict: string): boolean =>
+  passed.some(({ step }) => step.verb === 'verdict' && step.verdict === verdict);
 export const isOther = (standing: Standing): boolean =>
   !['', 'psc'].includes(valueKey(memoryOf(standing).job.class?.value));
 const printed = (job: Memory['job']): string => valueKey(job['label@outdoor']?.value);

@@ -1,8 +1,7 @@
-import { choose, confirm, flow, include, judge, note, verdict } from '../../engine/vocabulary.ts';
+import { choose, confirm, flow, include, note, verdict } from '../../engine/vocabulary.ts';
 import { ice } from '../cooling/ice.ts';
 import { water } from '../cooling/water.ts';
 import { BLOWER } from '../examples/blower.ts';
-import { KINDS } from '../unit.ts';
 import { blowerTests } from './dead-tests.ts';
 import { rested } from './drive.ts';
 import { blowerLive } from './live.ts';
@@ -95,21 +94,7 @@ export const blower = flow({
       exits: { done: '!done', again: '!again', live: 'live', raised: '!raised', left: '!left' },
       needs: {},
     }),
-    live: include(blowerLive, { exits: { source: 'known', left: '!left', raised: '!raised' }, needs: {} }),
-    // The search may end in the outdoor unit, and hands go into one of a known kind alone.
-    known: judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: '!source',
-        ecm: '!source',
-        'three-phase': '!source',
-        refrigeration: '!source',
-        closed: '!left',
-        undecided: '!left',
-      },
-    }),
+    live: include(blowerLive, { exits: { source: '!source', left: '!left', raised: '!raised' }, needs: {} }),
     electronics: note({
       say: 'The blower’s electronics are not measured here. Note what a senior needs.',
       body: [

@@ -1,8 +1,10 @@
-import { choose, confirm, flow, found, judge, measure, one, verdict, volts } from '../../engine/vocabulary.ts';
+import { act, choose, confirm, flow, found, judge, measure, one, verdict, volts } from '../../engine/vocabulary.ts';
+import { foreignFound } from '../control/foreign.ts';
 import { BLOWER_LIVE } from '../examples/blower.ts';
 import { LIMITS } from '../limits.ts';
 import { probesPlaced } from '../motors/live-probes.ts';
 import { INDOOR_VOLTS } from '../unit.ts';
+import { rested } from './drive.ts';
 
 const QUALIFIED = {
   level: 'warning',
@@ -36,14 +38,14 @@ export const blowerLive = flow({
       why: 'Without a call the board has nothing to switch.',
       source: ['24 to 28 V, 20.4 V the least: common practice, no single source'],
       circuit: 'line',
-      fields: { v: volts('G to C', { over: false, words: ['g-c', 'gc', 'g to c'] }) },
+      fields: { v: volts('G to C', { as: 'cabinet:live', anew: true, over: false, words: ['g-c', 'gc', 'g to c'] }) },
       cant: 'open',
       next: 'called',
     }),
     called: judge('volts-there', {
       of: { readings: 'call' },
       limits: LIMITS.controlThere,
-      then: { there: 'motor', none: 'not-called', between: 'open', undecided: 'open' },
+      then: { there: 'motor', none: 'not-called', between: 'open', high: 'foreign', undecided: 'open' },
     }),
     'not-called': verdict({
       verdict: 'no-fan-call',
@@ -80,7 +82,14 @@ export const blowerLive = flow({
       callouts: [LIVE],
       why: 'Volts there and no start: the motor. None: the board’s relay or a lead.',
       circuit: 'line',
-      fields: { v: volts('At the blower’s leads', { over: false, words: ['leads', 'volts', 'blower'] }) },
+      fields: {
+        v: volts('At the blower’s leads', {
+          as: 'cabinet:live',
+          anew: true,
+          over: false,
+          words: ['leads', 'volts', 'blower'],
+        }),
+      },
       cant: 'open',
       next: 'fed',
     }),
@@ -117,7 +126,7 @@ export const blowerLive = flow({
       why: 'It has line volts always and turns on 24 V at one tap.',
       circuit: 'line',
       fields: {
-        v: volts('Line at the plug', { over: false, words: ['line', 'plug', 'volts'] }),
+        v: volts('Line at the plug', { as: 'cabinet:live', anew: true, over: false, words: ['line', 'plug', 'volts'] }),
         volts: one('Volts printed', INDOOR_VOLTS, { optional: true, as: 'cabinet:volts' }),
       },
       cant: 'open',
@@ -129,31 +138,65 @@ export const blowerLive = flow({
       then: { there: 'tap', none: 'unfed', between: 'open', undecided: 'open' },
     }),
     tap: measure({
-      say: '24 V at one of its taps to C, fan at ON.',
+      say: '24 V at each of its taps to C, fan at ON: the highest of them.',
+      body: ['Every tap once: a call runs the motor at one of them, and which one is the board’s choice.'],
       callouts: [LIVE],
+      why: 'One tap without volts says nothing while another may have them.',
       circuit: 'line',
-      fields: { v: volts('At the tap', { over: false, words: ['tap', '24'] }) },
+      fields: {
+        v: volts('Highest at a tap', {
+          as: 'cabinet:live',
+          anew: true,
+          over: false,
+          words: ['tap', 'taps', '24', 'highest'],
+        }),
+      },
       cant: 'open',
       next: 'tapped',
     }),
     tapped: judge('volts-there', {
       of: { readings: 'tap' },
       limits: LIMITS.controlThere,
-      then: { there: 'dry', none: 'relay', between: 'open', undecided: 'open' },
+      then: { there: 'bus-first', none: 'relay', between: 'open', high: 'foreign', undecided: 'open' },
     }),
-    dry: choose({
-      say: 'Off for five minutes. Plugs dry and whole, the wheel free by what you see?',
-      callouts: [{ level: 'danger', text: 'Its own bus holds for five minutes and more.' }],
-      options: {
-        yes: { label: 'Dry, whole, free', words: ['dry', 'yes', 'free', 'dry and free'], to: 'suspect' },
-        no: { label: 'Wet, loose or blocked', words: ['wet', 'loose', 'blocked', 'no'], to: 'open' },
-      },
-      cant: 'open',
+    'bus-first': rested('dry', 'open'),
+    dry: act('spin', {
+      say: 'Locked, its bus rested, proved dead: plugs dry and whole? Turn the wheel by hand: free?',
+      body: ['The plugs apart and together again, pins straight, no green, no water.'],
+      callouts: [
+        {
+          level: 'danger',
+          text: 'Its own bus holds for five minutes and more, or what its label says: wait that out first.',
+        },
+        { level: 'warning', text: 'Sheet metal and the wheel’s vanes cut. Gloves stay on.' },
+      ],
+      why: 'A wet plug or a wheel that binds stops a sound motor.',
+      yes: 'Dry, whole, spins free',
+      words: ['dry', 'free', 'dry and free', 'spins free'],
+      no: { label: 'Wet, loose, blocked or stiff', words: ['wet', 'loose', 'blocked', 'stiff'], to: 'held' },
+      cant: { label: 'Can’t reach it', to: 'open' },
+      next: 'suspect',
+    }),
+    held: verdict({
+      verdict: 'electronic-blower-blocked-or-wet',
+      title: 'The electronic blower is wet, loose, blocked or stiff: that first, no motor on volts',
+      says: [
+        'A wheel that can’t turn, or water in the plug, stops a sound motor. Stiff with the wheel clear: bearings.',
+      ],
+      next: [
+        'A senior has it cleared, dried or its bearings judged, locked and rested, and tried again.',
+        'Both units stay off. Tell the customer.',
+      ],
+      who: 'senior',
+      judged: ['plugged', 'tapped'],
+      evidence: ['plug', 'tap', 'dry'],
+      raises: 'verdict',
+      then: '!raised',
     }),
     relay: verdict({
       verdict: 'board-blower-relay',
       title: 'A fan call and no volts at the blower: the board’s relay or a lead',
-      says: ['G to C is there, and nothing comes out to the motor: 0 V at its leads, or at the tap that runs it.'],
+      says: ['G to C is there, and nothing comes out to the motor: 0 V at its leads, or at every tap.'],
       next: [
         'The lead and its push-on first, dead. Then the board, by the maker’s number.',
         'Both units stay off until then. Tell the customer.',
@@ -199,12 +242,13 @@ export const blowerLive = flow({
       raises: 'not-covered',
       then: '!raised',
     }),
+    foreign: foreignFound(['called', 'tapped'], ['call', 'tap']),
     open: verdict({
       verdict: 'blower-no-start-undecided',
       title: 'Why the blower stands still is undecided',
       says: ['One of the readings that would decide it is missing. No motor is condemned.'],
       next: [
-        'G to C, volts at the leads or the plug, and a measured capacitor would decide it.',
+        'G to C; of a PSC motor its capacitor, its spin and the volts at its leads; of an electronic one its plate, plug and taps.',
         'A senior sees this call. Both units stay off.',
       ],
       who: 'senior',

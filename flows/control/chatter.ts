@@ -13,6 +13,7 @@ import {
 import { CHATTER } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
 import { contactorDead } from './contactor-dead.ts';
+import { foreignFound, ownVolts } from './foreign.ts';
 import { notApart } from './printed-coil.ts';
 import { acrossSwitches, CONTROL_LIVE, HOPS, PULL_IN, PULLS, SWITCH_DROPS, stillDead } from './words.ts';
 
@@ -86,8 +87,10 @@ export const chatter = flow({
         l1l2: stillDead(),
       },
       cant: 'not-read',
-      next: 'pulled',
+      next: 'own-volts',
     }),
+    'own-volts': ownVolts('pull-24', 'pulled'),
+    foreign: foreignFound(['own-volts'], ['pull-24']),
     pulled: confirm({
       say: 'Line still locked: does it pull in clean, or buzz and chatter?',
       yes: 'Clean and quiet',

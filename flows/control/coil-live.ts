@@ -32,7 +32,7 @@ export const coilLive = flow({
       say: 'The coil’s circuit, live: power on, call given and left. Qualified and equipped, and since when is the call there?',
       body: [
         'Tools out, people clear, your lock off by your own hand. Covers off only as far as the readings need. One sitting.',
-        'COOL, 5 °F below the room.',
+        'COOL, 5 °F below the room; a box: its own thermostat calling.',
       ],
       callouts: [
         LIVE,
@@ -101,7 +101,7 @@ export const coilLive = flow({
         low: 'too-low',
         drop: 'too-low',
         source: 'too-low',
-        high: 'not-read',
+        high: 'too-high',
         absent: 'elapsed',
         wait: 'elapsed',
         undecided: 'not-read',
@@ -109,7 +109,7 @@ export const coilLive = flow({
     }),
     contactor: include(contactorDead, { exits: { replace: '!replace', raised: '!raised' }, needs: {} }),
     elapsed: judge('minutes-since', {
-      of: { since: 'call', reading: 'at-coil', waited: null, before: '~call', off: '@cabinet:supply' },
+      of: { since: 'call', reading: 'at-coil', waited: null, before: '~call', off: '@round:powered', live: null },
       limits: LIMITS.delay,
       then: { over: 'begins', wait: 'waited', undecided: 'waited' },
     }),
@@ -199,6 +199,20 @@ export const coilLive = flow({
       ],
       who: 'senior',
       judged: ['judged', 'elapsed', 'begins'],
+      evidence: ['call', 'at-coil'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    'too-high': verdict({
+      verdict: 'coil-volts-too-high',
+      title: 'The coil gets more volts than it prints: off, another circuit is on it or the print was misread',
+      says: ['No switch and no coil is judged on that. Where 24 V belong, line volts touch the control circuit.'],
+      next: [
+        'Off at its means, the indoor unit too where the coil is on 24 V. No hand in before both are proved dead.',
+        'A senior finds where they touch. Tell the customer to leave the thermostat alone.',
+      ],
+      who: 'senior',
+      judged: ['judged'],
       evidence: ['call', 'at-coil'],
       raises: 'verdict',
       then: '!raised',

@@ -1,6 +1,8 @@
 import { flow, judge, measure, ohms, probes, verdict } from '../../engine/vocabulary.ts';
 import { CONTACTOR_DEAD } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
+import { THREE_PHASE } from '../unit.ts';
+import { contactorAgain } from './contactor-again.ts';
 
 const PART = ['Same coil volts, poles and amps.', 'Not proven until the restart numbers are in.'];
 
@@ -29,13 +31,32 @@ export const contactorDead = flow({
           optional: true,
           words: ['contacts', 'contact', 'poles', 'points'],
         }),
+        pole3: ohms('Third contact, pressed in', {
+          optional: true,
+          words: ['contacts', 'contact', 'poles', 'points'],
+          when: THREE_PHASE,
+        }),
         coil: ohms('Contactor coil'),
       },
       cant: 'not-read',
       next: 'judged',
     }),
     judged: judge('contactor', {
-      of: { readings: 'line', released: null, rated: '@coil-volts' },
+      of: { readings: 'line', first: null, released: null, rated: '@coil-volts' },
+      limits: LIMITS.contactor,
+      then: {
+        good: 'jammed',
+        'coil-open': 'again',
+        'coil-shorted': 'again',
+        contacts: 'again',
+        welded: 'again',
+        between: 'again',
+        undecided: 'jammed',
+      },
+    }),
+    again: contactorAgain('twice', 'not-read', {}),
+    twice: judge('contactor', {
+      of: { readings: 'again', first: 'line', released: null, rated: '@coil-volts' },
       limits: LIMITS.contactor,
       then: {
         good: 'jammed',
@@ -50,43 +71,43 @@ export const contactorDead = flow({
     jammed: verdict({
       verdict: 'contactor-jammed',
       title: 'The contactor is jammed or dirty: replace it',
-      says: ['Enough volts at the coil, the coil reads right, and it does not pull in.'],
+      says: ['Enough volts at the coil, the coil is not open, and it does not pull in.'],
       next: ['Ants or dirt in the armature: say so to the customer.', ...PART],
       who: 'junior',
-      judged: ['judged'],
-      evidence: ['line'],
+      judged: ['judged', 'twice'],
+      evidence: ['line', 'again'],
       then: '!replace',
     }),
     'coil-open': verdict({
       verdict: 'contactor-coil-open',
       title: 'The contactor’s coil is open: replace the contactor',
-      says: ['OL across the coil with one wire off.'],
+      says: ['OL across the coil, twice: one wire off, then both.'],
       next: PART,
       who: 'junior',
-      judged: ['judged'],
-      evidence: ['line'],
+      judged: ['judged', 'twice'],
+      evidence: ['line', 'again'],
       then: '!replace',
     }),
     'coil-shorted': verdict({
       verdict: 'contactor-coil-shorted',
       title: 'The contactor’s coil is shorted: replace the contactor',
       says: [
-        'Below 4 Ω with one wire off. A 24 V coil reads 8 to 20 Ω, a coil of more volts far more. It blows its fuse.',
+        'Below 4 Ω, twice, its wires off. A 24 V coil reads 8 to 20 Ω, a coil of more volts far more. It blows its fuse.',
       ],
       next: ['Check the fuse that feeds it: on 24 V the low-voltage fuse.', ...PART],
       who: 'junior',
-      judged: ['judged'],
-      evidence: ['line'],
+      judged: ['judged', 'twice'],
+      evidence: ['line', 'again'],
       then: '!replace',
     }),
     contacts: verdict({
       verdict: 'contactor-contacts',
       title: 'The contactor’s contacts are done: replace the contactor',
-      says: ['More than 1 Ω with the armature pressed in, or closed with it up. Pitting alone would condemn nothing.'],
+      says: ['More than 1 Ω with the armature pressed in, twice. Pitting alone would condemn nothing.'],
       next: ['Are the terminals tight?', ...PART],
       who: 'junior',
-      judged: ['judged'],
-      evidence: ['line'],
+      judged: ['judged', 'twice'],
+      evidence: ['line', 'again'],
       then: '!replace',
     }),
     'not-read': verdict({
@@ -95,8 +116,8 @@ export const contactorDead = flow({
       says: ['Enough volts and not in, and its ohms don’t tell why. Nothing is condemned.'],
       next: ['Coil ohms with one wire off, and a look at the armature, would decide it.', 'A senior sees this call.'],
       who: 'senior',
-      judged: ['judged'],
-      evidence: ['line'],
+      judged: ['judged', 'twice'],
+      evidence: ['line', 'again'],
       raises: 'verdict',
       then: '!raised',
     }),

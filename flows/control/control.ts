@@ -2,6 +2,7 @@ import { choose, confirm, flow, include, judge, measure, probes, verdict, volts 
 import { CONTROL } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
 import { contactorDead } from './contactor-dead.ts';
+import { foreignFound, ownVolts } from './foreign.ts';
 import { openSwitches } from './switches.ts';
 import {
   acrossSwitches,
@@ -29,7 +30,7 @@ export const control = flow({
   steps: {
     call: choose({
       say: 'Give the call for cooling and leave it. When was it last changed?',
-      body: ['COOL, 5 °F below the room, by you or by somebody at the thermostat.'],
+      body: ['COOL, 5 °F below the room, by you or by somebody at the thermostat. A box: its own thermostat calling.'],
       why: 'A delay keeps the contactor out for minutes after each change. Before it is over, 0 V says nothing.',
       source: [DELAY],
       options: changed('strip-24', 'strip-24'),
@@ -57,8 +58,9 @@ export const control = flow({
         l1l2: stillDead(),
       },
       cant: 'not-read',
-      next: 'hop',
+      next: 'own',
     }),
+    own: ownVolts('strip-24', 'hop'),
     hop: judge('hop', {
       of: { readings: 'strip-24', across: null, waited: null },
       limits: LIMITS.hop,
@@ -73,14 +75,14 @@ export const control = flow({
         drop: 'timed',
         joint: 'timed',
         nothing: 'elapsed',
-        low: '!indoor',
+        low: 'arrives-low',
         wait: 'elapsed',
         contradicts: 'not-read',
         undecided: 'not-read',
       },
     }),
     elapsed: judge('minutes-since', {
-      of: { since: 'call', reading: 'strip-24', waited: null, before: '~call', off: '@cabinet:supply' },
+      of: { since: 'call', reading: 'strip-24', waited: null, before: '~call', off: '@cabinet:supply', live: null },
       limits: LIMITS.delay,
       then: { over: 'not-there', wait: 'waited', undecided: 'waited' },
     }),
@@ -94,9 +96,19 @@ export const control = flow({
       evidence: ['call', 'strip-24'],
       then: '!indoor',
     }),
+    'arrives-low': verdict({
+      verdict: 'call-low-outdoors',
+      title: 'Too few volts arrive at the outdoor strip',
+      says: ['Less than a switch or a coil is judged by. Source, joints or cable: which of them, the board shows.'],
+      next: ['Source and call are read at the indoor board next.'],
+      who: 'junior',
+      judged: ['hop'],
+      evidence: ['call', 'strip-24'],
+      then: '!indoor',
+    }),
     // A delay that still runs takes the volts away behind it, as an open switch or wire would: nothing is sought before.
     timed: judge('minutes-since', {
-      of: { since: 'call', reading: 'strip-24', waited: null, before: '~call', off: '@cabinet:supply' },
+      of: { since: 'call', reading: 'strip-24', waited: null, before: '~call', off: '@cabinet:supply', live: null },
       limits: LIMITS.delay,
       then: { over: 'across-24', wait: 'waited', undecided: 'waited' },
     }),
@@ -113,8 +125,9 @@ export const control = flow({
         l1l2: stillDead(),
       },
       cant: 'not-read',
-      next: 'open',
+      next: 'own-across',
     }),
+    'own-across': ownVolts('across-24', 'open'),
     open: judge('hop', {
       of: { readings: 'strip-24', across: 'across-24', waited: null },
       limits: LIMITS.hop,
@@ -135,7 +148,7 @@ export const control = flow({
       },
     }),
     'delay-over': judge('minutes-since', {
-      of: { since: 'call', reading: 'across-24', waited: null, before: '~call', off: '@cabinet:supply' },
+      of: { since: 'call', reading: 'across-24', waited: null, before: '~call', off: '@cabinet:supply', live: null },
       limits: LIMITS.delay,
       then: { over: 'delay-open', wait: 'waited', undecided: 'waited' },
     }),
@@ -194,6 +207,7 @@ export const control = flow({
       evidence: ['call', 'strip-24', 'across-24'],
       then: '!left',
     }),
+    foreign: foreignFound(['own', 'own-across'], ['strip-24', 'across-24']),
     'not-read': verdict({
       verdict: 'control-undecided',
       title: 'Where the control circuit is open is undecided',

@@ -1,4 +1,5 @@
 import { choose, flow, verdict } from '../../engine/vocabulary.ts';
+import { mattedFirst } from '../cooling/wash.ts';
 import { iceFirst } from '../endings.ts';
 import { CYCLING } from '../examples/control.ts';
 
@@ -81,12 +82,13 @@ export const cycling = flow({
         matted: {
           label: 'Outdoor coil matted',
           words: ['matted', 'dirty coil', 'cottonwood', 'outdoor coil dirty'],
-          to: '!dead-tests',
+          to: 'matted',
         },
       },
       // Not seen is not clean: the dead tests read the fan and its section, and nothing is said of the air.
       cant: '!dead-tests',
     }),
+    ...mattedFirst('look', '!dead-tests'),
     iced: iceFirst('look'),
   },
 });

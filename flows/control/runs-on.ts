@@ -3,6 +3,8 @@ import { iceFirst } from '../endings.ts';
 import { RUNS_ON } from '../examples/control.ts';
 import { yOff } from '../indoor/y-off.ts';
 import { LIMITS } from '../limits.ts';
+import { THREE_PHASE } from '../unit.ts';
+import { foreignFound } from './foreign.ts';
 import { CONTROL_LIVE, stillDead } from './words.ts';
 
 /** The outdoor unit runs with the thermostat OFF: welded contacts, or a call that nobody gave. */
@@ -51,7 +53,7 @@ export const runsOn = flow({
     called: judge('volts-there', {
       of: { readings: 'off-24' },
       limits: LIMITS.controlThere,
-      then: { there: 'source', none: 'contacts', between: 'contacts', undecided: 'contacts' },
+      then: { there: 'source', none: 'contacts', between: 'contacts', high: 'foreign', undecided: 'contacts' },
     }),
     // The board is in the other cabinet: hands go in there under its own lock alone.
     source: include(yOff, {
@@ -70,12 +72,17 @@ export const runsOn = flow({
       fields: {
         pole1: ohms('First contact, armature up', { words: ['contacts', 'contact', 'poles'] }),
         pole2: ohms('Second contact, armature up', { optional: true, words: ['contacts', 'contact', 'poles'] }),
+        pole3: ohms('Third contact, armature up', {
+          optional: true,
+          words: ['contacts', 'contact', 'poles'],
+          when: THREE_PHASE,
+        }),
       },
       cant: 'not-read',
       next: 'welded',
     }),
     welded: judge('contactor', {
-      of: { readings: null, released: 'contacts', rated: null },
+      of: { readings: null, first: null, released: 'contacts', rated: null },
       limits: LIMITS.contactor,
       then: {
         good: 'not-read',
@@ -101,6 +108,7 @@ export const runsOn = flow({
       evidence: ['off-24', 'contacts'],
       then: '!replace',
     }),
+    foreign: foreignFound(['called'], ['off-24']),
     'not-read': verdict({
       verdict: 'runs-on-undecided',
       title: 'Why it runs with the thermostat OFF is undecided',

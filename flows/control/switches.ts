@@ -1,12 +1,15 @@
 /** What follows once a switch of the control circuit, or the wire behind them all, is known to be open: on every page that finds it. */
-import { act, choose, verdict } from '../../engine/vocabulary.ts';
+import { act, choose, found, verdict } from '../../engine/vocabulary.ts';
+import { WASHED } from '../cooling/wash.ts';
 
 /** `judged`, `evidence`: the judge that found it and the readings it goes by. */
 export const openSwitches = <const R extends string>(judged: readonly R[], evidence: readonly R[]) =>
   ({
     'high-pressure': choose({
       say: 'The high-pressure switch is open. What do you see at the outdoor coil and fan?',
-      body: ['Cottonwood, grass, hair; bushes in the way; does the fan turn when it runs?'],
+      body: [
+        'Cottonwood, grass, hair; bushes in the way. The fan stands still now because the switch is open: that says nothing.',
+      ],
       why: 'It opened because the head was high. The switch has done its work.',
       options: {
         matted: {
@@ -14,10 +17,28 @@ export const openSwitches = <const R extends string>(judged: readonly R[], evide
           words: ['coil matted', 'matted', 'dirty', 'dirty coil', 'cottonwood', 'coil matted, cottonwood', 'plugged'],
           to: 'cleaned',
         },
-        fan: { label: 'Fan still, slow or stiff', words: ['fan still', 'fan slow', 'fan stiff'], to: 'fan-first' },
-        clear: { label: 'Coil clean, fan looks fine', words: ['clean', 'coil clean', 'nothing'], to: 'unexplained' },
+        fan: {
+          label: 'Coil clean; fan slow or still while it ran, or nobody knows',
+          words: ['fan was still', 'fan slow', 'fan was slow', 'fan still', 'fan stiff', 'fan not seen'],
+          to: 'fan-first',
+        },
+        clear: {
+          label: 'Coil clean, and the fan ran well when it ran',
+          words: ['clean', 'coil clean', 'nothing', 'fan ran well'],
+          to: 'washed',
+        },
       },
       cant: 'not-seen',
+    }),
+    // Matted when the call began, washed before the tests, and the switch not reset since: that is the dirty coil.
+    washed: found({ among: { washed: { verdicts: WASHED, to: 'reset' } }, none: 'unexplained' }),
+    reset: act('part out', {
+      say: 'The coil was matted and is washed: reset the switch once, power still locked.',
+      why: 'It opened on the dirt that is gone. A clean coil that trips again is another cause: certified.',
+      yes: 'Reset once',
+      words: ['reset', 'reset once', 'done'],
+      cant: { label: 'It can’t be reset here', words: ['cant reset', 'no button'], to: 'unexplained' },
+      next: 'head-high',
     }),
     cleaned: act('part out', {
       say: 'Clean the coil, power still locked. Then reset the switch once.',
@@ -42,7 +63,7 @@ export const openSwitches = <const R extends string>(judged: readonly R[], evide
       ],
       who: 'junior',
       judged,
-      evidence: [...evidence, 'high-pressure', 'cleaned'],
+      evidence: [...evidence, 'high-pressure', 'reset', 'cleaned'],
       then: '!dead-tests',
     }),
     'left-dirty': verdict({
@@ -60,9 +81,12 @@ export const openSwitches = <const R extends string>(judged: readonly R[], evide
     }),
     'fan-first': verdict({
       verdict: 'high-pressure-fan',
-      title: 'The high-pressure switch tripped behind a weak fan: the dead tests find why',
-      says: ['The switch is not bad: without air the head rises until it opens.'],
-      next: ['Reset it once, after the fan is put right.'],
+      title: 'The high-pressure switch tripped, and the fan may be why: the dead tests tell',
+      says: [
+        'The switch is not bad: without air the head rises until it opens.',
+        'The fan’s section, its spin and its windings decide. All good: it was not the fan, and a certified person comes.',
+      ],
+      next: ['Not reset before the fan is put right, then once.'],
       who: 'junior',
       judged,
       evidence: [...evidence, 'high-pressure'],

@@ -2,6 +2,7 @@ import { choose, degrees, flow, form, include, judge, several, verdict } from '.
 import { OUTDOORS } from '../examples/cooling/outdoors.ts';
 import { LIMITS } from '../limits.ts';
 import { circuit } from './circuit.ts';
+import { WASH_CALLOUTS, WASH_WORDS } from './wash.ts';
 
 /** The condenser’s own air and the line temperatures that anyone may take; behind it the circuit. */
 export const outdoors = flow({
@@ -94,16 +95,16 @@ export const outdoors = flow({
         'Off at the means with your own lock on. Wash from outside, cabinet closed, from the clean side out where you can.',
         'No water towards the electrical compartment. It dries before power comes back.',
       ],
-      callouts: [{ level: 'warning', text: 'Water and power don’t meet: off, locked, electrical cover on.' }],
+      callouts: WASH_CALLOUTS,
       why: 'Nothing about the charge means anything before the coil is clean.',
       options: {
         done: {
           label: 'Cleaned, clear',
-          words: ['cleaned', 'washed', 'coil washed', 'washed out', 'cleared'],
+          words: WASH_WORDS.done,
           to: 'cleaned',
         },
         fan: { label: 'It is the fan', words: ['fan', 'fan is the problem'], to: 'fan' },
-        no: { label: 'Not today', words: ['later', 'no water', 'cant today'], to: 'not-cleaned' },
+        no: { label: 'Not today', words: WASH_WORDS.no, to: 'not-cleaned' },
       },
       cant: 'not-cleaned',
     }),
@@ -123,16 +124,16 @@ export const outdoors = flow({
         'Off at the means with your own lock on. Wash from outside, cabinet closed. No water towards the electrical compartment.',
         'Then on again, and 15 minutes of running.',
       ],
-      callouts: [{ level: 'warning', text: 'Water and power don’t meet: off, locked, electrical cover on.' }],
+      callouts: WASH_CALLOUTS,
       why: 'A dirty condenser looks like a wrong charge.',
       options: {
         done: {
           label: 'Cleaned, ran 15 minutes',
-          words: ['cleaned', 'washed', 'coil washed', 'washed out', 'cleared'],
+          words: WASH_WORDS.done,
           to: 'circuit',
         },
         fan: { label: 'It is the fan', words: ['fan', 'fan is the problem'], to: 'fan' },
-        no: { label: 'Not today', words: ['later', 'no water', 'cant today'], to: 'not-cleaned' },
+        no: { label: 'Not today', words: WASH_WORDS.no, to: 'not-cleaned' },
       },
       cant: 'not-cleaned',
     }),

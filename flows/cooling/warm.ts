@@ -12,6 +12,7 @@ import {
   verdict,
   volts,
 } from '../../engine/vocabulary.ts';
+import { foreignFound, ownVolts } from '../control/foreign.ts';
 import { printedCoil } from '../control/printed-coil.ts';
 import { CONTROL_LIVE, changed, DELAY, delayOver, stillDead } from '../control/words.ts';
 import { WARM } from '../examples/cooling/warm.ts';
@@ -161,15 +162,17 @@ export const warm = flow({
         l1l2: stillDead(),
       },
       cant: 'open',
-      next: 'command',
+      next: 'own',
     }),
+    own: ownVolts('at-24', 'command'),
+    foreign: foreignFound(['own'], ['at-24']),
     command: judge('reversing-command', {
       of: { wiring: 'wiring', readings: 'at-24', waited: null },
       limits: LIMITS.reversingCommand,
       then: { right: 'closed', wrong: 'not-commanded', low: 'not-commanded', wait: 'elapsed', undecided: 'open' },
     }),
     elapsed: judge('minutes-since', {
-      of: { since: 'call', reading: 'at-24', waited: null, before: null, off: '@cabinet:supply' },
+      of: { since: 'call', reading: 'at-24', waited: null, before: null, off: '@cabinet:supply', live: null },
       limits: LIMITS.delay,
       then: { over: 'not-commanded', wait: 'open', undecided: 'open' },
     }),

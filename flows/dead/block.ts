@@ -2,6 +2,7 @@ import { choose, flow, found, include, judge, measure, ohms, probes, verdict } f
 import { anotherCapacitor } from '../capacitor/another.ts';
 import { runCapacitor } from '../capacitor/run-capacitor.ts';
 import { OPEN_QUESTIONS, REPLACED } from '../capacitor/verdicts.ts';
+import { COIL_PRINTS, contactorAgain } from '../control/contactor-again.ts';
 import { DEAD_BLOCK } from '../examples/block.ts';
 import { LIMITS } from '../limits.ts';
 import { motors } from '../motors/motors.ts';
@@ -19,7 +20,12 @@ export const CONTACTOR = [
   'contactor-welded',
 ] as const;
 /** What a second part, or a part of no known kind, was left as: nothing is started on it. */
-const NOT_TOLD = ['second-capacitor-undecided', 'capacitors-not-told', 'start-relay-undecided'] as const;
+const NOT_TOLD = [
+  'second-capacitor-undecided',
+  'capacitors-not-told',
+  'start-relay-undecided',
+  'contactor-undecided',
+] as const;
 /** What a senior settles before anything is started. */
 const QUESTION = [...OPEN_QUESTIONS, 'fan-section-undecided', 'fan-blade-rubs', ...NOT_TOLD] as const;
 /** A protector outside the shell, open on a shell that is not cold: no part is at fault. */
@@ -113,38 +119,67 @@ export const deadBlock = flow({
       then: 'contactor',
     }),
     contactor: judge('contactor', {
-      of: { readings: 'line', released: null, rated: null },
+      of: { readings: 'line', first: null, released: null, rated: null },
       limits: LIMITS.contactor,
       quiet: ['good', 'undecided'],
+      then: {
+        good: 'ground',
+        'coil-open': 'contactor-again',
+        'coil-shorted': 'contactor-again',
+        contacts: 'contactor-again',
+        welded: 'contactor-again',
+        between: 'contactor-again',
+        undecided: 'ground',
+      },
+    }),
+    'contactor-again': contactorAgain('contactor-twice', 'contactor-open', COIL_PRINTS),
+    'contactor-twice': judge('contactor', {
+      of: { readings: 'contactor-again', first: 'line', released: null, rated: 'contactor-again' },
+      limits: LIMITS.contactor,
       then: {
         good: 'ground',
         'coil-open': 'coil-open',
         'coil-shorted': 'coil-shorted',
         contacts: 'contacts',
         welded: 'contacts',
-        between: 'ground',
+        between: 'contactor-open',
+        // Good contacts, and a coil for other volts than the band is for: it is not judged by ohms.
         undecided: 'ground',
       },
+    }),
+    'contactor-open': verdict({
+      verdict: 'contactor-undecided',
+      title: 'The contactor is undecided: nothing is started on it',
+      says: ['It read wrong once, and the second reading is missing or lies between good and bad.'],
+      next: [
+        'Its coil’s print beside its ohms, both wires off, would decide it. A senior sees this call.',
+        'Finish the dead tests.',
+      ],
+      who: 'senior',
+      judged: ['contactor', 'contactor-twice'],
+      evidence: ['line', 'contactor-again'],
+      raises: 'verdict',
+      then: 'ground',
     }),
     'coil-open': verdict({
       verdict: 'contactor-coil-open',
       title: 'The contactor’s coil is open: replace the contactor',
-      says: ['OL across the coil with one wire off.'],
+      says: ['OL across the coil, twice: one wire off, then both.'],
       next: [
         'Same coil volts, poles and amps.',
         'Finish the dead tests.',
         'Not proven until the restart numbers are in.',
       ],
       who: 'junior',
-      judged: ['contactor'],
-      evidence: ['line'],
+      judged: ['contactor', 'contactor-twice'],
+      evidence: ['line', 'contactor-again'],
       then: 'ground',
     }),
     'coil-shorted': verdict({
       verdict: 'contactor-coil-shorted',
       title: 'The contactor’s coil is shorted: replace the contactor',
       says: [
-        'Below 4 Ω with one wire off. A 24 V coil reads 8 to 20 Ω, a coil of more volts far more. It blows its fuse.',
+        'Below 4 Ω, twice, its wires off. A 24 V coil reads 8 to 20 Ω, a coil of more volts far more. It blows its fuse.',
       ],
       next: [
         'Same coil volts, poles and amps.',
@@ -153,14 +188,14 @@ export const deadBlock = flow({
         'Not proven until the restart numbers are in.',
       ],
       who: 'junior',
-      judged: ['contactor'],
-      evidence: ['line'],
+      judged: ['contactor', 'contactor-twice'],
+      evidence: ['line', 'contactor-again'],
       then: 'ground',
     }),
     contacts: verdict({
       verdict: 'contactor-contacts',
       title: 'The contactor’s contacts are done: replace the contactor',
-      says: ['More than 1 Ω with the armature pressed in, or closed with it up. Pitting alone would condemn nothing.'],
+      says: ['More than 1 Ω with the armature pressed in, twice. Pitting alone would condemn nothing.'],
       next: [
         'Are the terminals tight?',
         'Same coil volts, poles and amps.',
@@ -168,8 +203,8 @@ export const deadBlock = flow({
         'Not proven until the restart numbers are in.',
       ],
       who: 'junior',
-      judged: ['contactor'],
-      evidence: ['line'],
+      judged: ['contactor', 'contactor-twice'],
+      evidence: ['line', 'contactor-again'],
       then: 'ground',
     }),
     ground: judge('loads-to-ground', {

@@ -3,9 +3,22 @@ import type { Example } from '../../engine/vocabulary.ts';
 import { dead, GOOD, MOTORS, RUNS, wiresOff } from './lines.ts';
 
 const block = (line: string): string[] => [...dead(), line, 'no diagram', 'wires off', GOOD, ...MOTORS];
-const contactor = (title: string, line: string, verdict: string): Example => ({
+/** `again`: the second reading, coil and contacts. */
+const contactor = (title: string, line: string, again: string, verdict: string): Example => ({
   title,
-  lines: [...block(line), 'contactor', 'contactor fitted', 'wires back', ...RUNS],
+  lines: [
+    ...dead(),
+    line,
+    again,
+    'no diagram',
+    'wires off',
+    GOOD,
+    ...MOTORS,
+    'contactor',
+    'contactor fitted',
+    'wires back',
+    ...RUNS,
+  ],
   then: [verdict, 'capacitor-good', 'repair-proven'],
   ends: 'done',
 });
@@ -14,18 +27,39 @@ export const DEAD_BLOCK: readonly Example[] = [
   contactor(
     'The contactor’s coil is open',
     'fuses 0.1 0.1 contacts .1 .1 coil ol t1g ol t2g ol',
+    'contacts .1 .1 coil ol, prints 24',
     'contactor-coil-open',
   ),
   contactor(
     'The contactor’s coil is shorted',
     'fuses 0.1 0.1 contacts .1 .1 coil 1.2 t1g ol t2g ol',
+    'contacts .1 .1 coil 1.3, prints 240',
     'contactor-coil-shorted',
   ),
   contactor(
     'A contact reads high with the armature pressed in',
     'fuses 0.1 0.1 contacts .1 3.2 coil 12.6 t1g ol t2g ol',
+    'contacts .1 3.1 coil 12.6, prints 24',
     'contactor-contacts',
   ),
+  {
+    title: 'A coil of 12.6 kΩ, then 12.6 Ω on bright metal: nothing is wrong with it',
+    lines: [
+      ...[...dead(), 'fuses 0.1 0.1 contacts .1 .1 coil 12.6k t1g ol t2g ol', 'contacts .1 .1 coil 12.6, prints 24'],
+      ...['no diagram', 'wires off', GOOD, ...MOTORS, ...RUNS],
+    ],
+    then: ['capacitor-good', 'runs-nothing-found'],
+    ends: 'done',
+  },
+  {
+    title: 'A coil of 24 V that reads 6 Ω twice: nothing is started on it',
+    lines: [
+      ...[...dead(), 'fuses 0.1 0.1 contacts .1 .1 coil 6 t1g ol t2g ol', 'contacts .1 .1 coil 6.1, prints 24'],
+      ...['no diagram', 'wires off', GOOD, ...MOTORS],
+    ],
+    then: ['contactor-undecided', 'capacitor-good'],
+    ends: 'raised',
+  },
   {
     title: 'A blown fuse without a cause: it stays off',
     lines: [

@@ -74,7 +74,7 @@ export const BLOWER: readonly Example[] = [
   },
   {
     title: 'An electronic blower stands still: over to a senior',
-    lines: ['i', 'outdoor off', 'nothing', 'ecm', 'rested', 'qualified', ...PLACED, '25.8', 'variable'],
+    lines: ['i', 'outdoor off', 'nothing', 'ecm', 'off now', 'rested', 'qualified', ...PLACED, '25.8', 'variable'],
     then: ['electronic-blower-handed-over'],
     ends: 'raised',
   },
@@ -85,7 +85,19 @@ export const BLOWER: readonly Example[] = [
   },
   {
     title: 'Ice, and no air passes: the blower is what is left',
-    lines: ['i', 'outdoor off', 'ice', 'no air', 'ecm', 'rested', 'qualified', ...PLACED, '25.8', 'variable'],
+    lines: [
+      'i',
+      'outdoor off',
+      'ice',
+      'no air',
+      'ecm',
+      'off now',
+      'rested',
+      'qualified',
+      ...PLACED,
+      '25.8',
+      'variable',
+    ],
     then: ['ice-without-air', 'electronic-blower-handed-over'],
     ends: 'raised',
   },
@@ -309,7 +321,11 @@ export const BLOWER_RESTART: readonly Example[] = [
 
 const STANDS = ['i', 'outdoor off', 'nothing'];
 const SILENT_STILL = ['a', 'psc', 'no blower', 'outdoor off', 'nothing'];
-const NO_FAN = [...SILENT_STILL, 'ecm', 'rested', 'qualified', ...PLACED, '0', 'doors on', 'qualified', 'left alone'];
+/** No fan call; then the probes of the source page, placed anew, and the call five minutes old. */
+const SOURCE = [
+  ...['doors on', 'qualified', 'ecm', 'off now', 'rested', 'yes', 'clean, 0 caps', PROVING, 'placed', 'left alone'],
+];
+const NO_FAN = [...SILENT_STILL, 'ecm', 'off now', 'rested', 'qualified', ...PLACED, '0', ...SOURCE];
 const FUSE_BLOWN = [...[...SILENT_STILL, 'psc', ...INDOOR_GATES, 'fuse ol leads ol', 'wires off', GOOD, ...MOTOR]];
 export const FUSE_SHORT: readonly Example[] = [
   {
@@ -325,12 +341,18 @@ export const FUSE_SHORT: readonly Example[] = [
     ends: 'raised',
   },
 ];
-const ELECTRONIC = [...STANDS, 'ecm', 'rested', 'qualified', ...PLACED, '25.8', 'ecm'];
+const ELECTRONIC = [...STANDS, 'ecm', 'off now', 'rested', 'qualified', ...PLACED, '25.8', 'ecm'];
 export const BLOWER_LIVE: readonly Example[] = [
   {
     title: 'No fan call at the board',
-    lines: [...STANDS, 'ecm', 'rested', 'qualified', ...PLACED, '0'],
+    lines: [...STANDS, 'ecm', 'off now', 'rested', 'qualified', ...PLACED, '0', 'not sure'],
     then: ['no-fan-call'],
+    ends: 'left',
+  },
+  {
+    title: 'Outdoor runs, no fan call, the 24 V and the call to cool there: the thermostat or its G wire',
+    lines: [...STANDS, 'ecm', 'off now', 'rested', 'qualified', ...PLACED, '0', 'psc', ...SOURCE, 'r-c 26.1 y-c 26'],
+    then: ['no-fan-call', 'fan-call-not-given'],
     ends: 'left',
   },
   {
@@ -348,15 +370,30 @@ export const BLOWER_LIVE: readonly Example[] = [
   {
     title: 'No fan call because there are no 24 V: the transformer is open',
     lines: [
-      ...[...NO_FAN, 'r-c 0 primary 240', 'ecm', 'rested', 'yes', 'clean, 0 caps', PROVING, 'fuse 0.1 sec ol y-c 12'],
+      ...[
+        ...NO_FAN,
+        'r-c 0 y-c 0 primary 240',
+        'off now',
+        'rested',
+        'yes',
+        'clean, 0 caps',
+        PROVING,
+        'fuse 0.1 sec ol y-c 12',
+      ],
     ],
     then: ['no-fan-call', 'transformer-open'],
     ends: 'left',
   },
   {
     title: 'Constant torque: line and tap there, dry and free: motor or module',
-    lines: [...ELECTRONIC, '119, 115 v', '25.1', 'dry'],
+    lines: [...ELECTRONIC, '119, 115 v', '25.1', 'off now', 'rested', 'yes', 'clean, 0 caps', PROVING, 'dry and free'],
     then: ['electronic-blower-suspect'],
+    ends: 'raised',
+  },
+  {
+    title: 'Line and tap there, and the wheel is stiff: that first, no motor on volts',
+    lines: [...ELECTRONIC, '119, 115 v', '25.1', 'off now', 'rested', 'yes', 'clean, 0 caps', PROVING, 'stiff'],
+    then: ['electronic-blower-blocked-or-wet'],
     ends: 'raised',
   },
   {
@@ -379,19 +416,19 @@ export const BLOWER_LIVE: readonly Example[] = [
   },
   {
     title: 'Variable speed: over to a senior with its code',
-    lines: [...STANDS, 'ecm', 'rested', 'qualified', ...PLACED, '25.8', 'variable'],
+    lines: [...STANDS, 'ecm', 'off now', 'rested', 'qualified', ...PLACED, '25.8', 'variable'],
     then: ['electronic-blower-handed-over'],
     ends: 'raised',
   },
   {
     title: 'The probes can’t be placed: undecided',
-    lines: [...STANDS, 'ecm', 'rested', 'qualified', ...PLACED.slice(0, -1), 'cant be placed'],
+    lines: [...STANDS, 'ecm', 'off now', 'rested', 'qualified', ...PLACED.slice(0, -1), 'cant be placed'],
     then: ['blower-no-start-undecided'],
     ends: 'raised',
   },
   {
     title: 'Not qualified: undecided',
-    lines: [...STANDS, 'ecm', 'rested', 'not qualified'],
+    lines: [...STANDS, 'ecm', 'off now', 'rested', 'not qualified'],
     then: ['blower-no-start-undecided'],
     ends: 'raised',
   },

@@ -1,11 +1,11 @@
 /** Worked calls of a cable that is open at its outdoor end. */
 import type { Example } from '../../engine/vocabulary.ts';
-import { BOARD, INDOOR_GATES } from './control.ts';
+import { BOARD, INDOOR_AGAIN } from './control.ts';
 import { RUNS } from './lines.ts';
 
 /** Sound at the indoor board and on its way; the outdoor unit is proved dead anew. */
 const END = [
-  ...[...BOARD, 'r-c 26.1 y-c 26', 'psc', ...INDOOR_GATES, 'sound here'],
+  ...[...BOARD, 'r-c 26.1 y-c 26', ...INDOOR_AGAIN, 'sound here'],
   ...['yes', 'clean, 1 cap, 45+5 6% 440', '121 / 0.2 0 0.1 / 0 0 / 121', '9.3 / 0.6 0.1 0.5 / 9.3'],
 ];
 const ABSENT = 'no-call-outdoors';

@@ -23,7 +23,7 @@ export const COIL_LIVE: readonly Example[] = [
     'A package unit, enough volts and it stays out: its contactor, dead again',
     [
       ...['left alone', 'begin 25.6 coil 25.1, prints 24, stays out', ...DEAD_AGAIN],
-      ...['contacts .1 .1 coil ol', 'nothing', 'contactor fitted', 'wires back', ...RUNS],
+      ...['contacts .1 .1 coil ol', 'contacts .1 .1 coil ol', 'nothing', 'contactor fitted', 'wires back', ...RUNS],
     ],
     ['contactor-coil-open', 'repair-proven'],
     'done',
@@ -60,6 +60,12 @@ export const COIL_LIVE: readonly Example[] = [
     'raised',
   ),
   live('Nobody qualified for it: handed on before any restart', ['not qualified'], ['control-not-read-live'], 'raised'),
+  live(
+    'Line volts at a coil that prints 24 V: off, a senior',
+    ['left alone', 'begin 25.6 coil 118, prints 24, stays out'],
+    ['coil-volts-too-high'],
+    'raised',
+  ),
   live('Nobody could read across its switches', [...OUT, 'cant reach them'], ['control-undecided'], 'raised'),
   {
     title: 'A coil on 240 V with too little of it: a senior',

@@ -1,6 +1,6 @@
 /** Worked calls of the 24 V circuit: silent, chattering, cycling, running on. */
 import type { Example } from '../../engine/vocabulary.ts';
-import { COMPRESSOR, GOOD, LINE, MEANS, PROVING, RESIDUAL, RUNS } from './lines.ts';
+import { COMPRESSOR, DEAD_AGAIN, GOOD, LINE, MEANS, PROVING, RESIDUAL, RUNS } from './lines.ts';
 
 const LOOK = 'clean, 1 cap, 45+5 6% 440';
 /** The six prompts of make-dead. */
@@ -77,14 +77,44 @@ export const PRINTED_COIL: readonly Example[] = [
     ends: 'done',
   },
   {
-    title: 'It cycles, and its coil is on line volts: no control test beside the line, the restart’s figures',
-    lines: ['f', 'psc', '30 seconds', 'clean', ...GATES, ...BLOCK, '240v', ...RUNS],
-    then: ['capacitor-good', 'control-not-apart', 'runs-nothing-found'],
+    title: 'It cycles, and its coil is on line volts: read live after the dead tests, the low-pressure switch',
+    lines: [
+      ...['f', 'psc', '30 seconds', 'clean', ...GATES, ...BLOCK, '240v', ...SUPPLY_GOOD],
+      ...['left alone', 'begin 240 coil 0, prints 240, stays out', 'delay .1 lp 239'],
+    ],
+    then: ['capacitor-good', 'control-not-apart', 'low-pressure-open'],
+    ends: 'raised',
+  },
+  {
+    title: 'A package unit cycles on a matted coil: washed, its switch reset once before the restart',
+    lines: [
+      ...['f', 'psc', '30 seconds', 'matted', 'washed', ...GATES, ...BLOCK, 'package', ...SUPPLY_GOOD],
+      ...['left alone', 'begin 25.6 coil 0, prints 24, stays out', 'delay .1 lp .1 hp 25.5', 'coil clean'],
+      ...[...DEAD_AGAIN, 'reset once', ...RUNS],
+    ],
+    then: ['condenser-washed-first', 'capacitor-good', 'control-not-apart', 'high-pressure-open', 'repair-proven'],
     ends: 'done',
   },
 ];
 
+/** Silent, the high-pressure switch open, the coil clean, the fan said to have been slow: its dead tests. */
+const WEAK_FAN = [...[...fused(), ...OUT, 'delay .1 lp .1 hp 25.5', 'fan was slow', LINE, 'no diagram', 'wires off']];
+const FITTED = [
+  ...['spin free', COMPRESSOR, FAN, 'coil dirty', 'other 45+5 440 herm 44.8 fan 5.02', 'fitted', 'wires back'],
+];
 export const CONTROL: readonly Example[] = [
+  {
+    title: 'The high-pressure switch laid to the fan, its section weak: replaced, reset once, proven',
+    lines: [...WEAK_FAN, 'herm 44.6 fan 3.1 hf 2.9 case ol', ...FITTED, 'fan section', 'reset once', ...RUNS],
+    then: ['high-pressure-fan', 'section-fails-value', 'new-part-right', 'high-pressure-reset', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'The high-pressure switch laid to the fan, the compressor’s section weak alone: that explains no head',
+    lines: [...WEAK_FAN, 'herm 36.1 fan 5.02 hf 4.4 case ol', ...FITTED, 'herm'],
+    then: ['high-pressure-fan', 'section-fails-value', 'new-part-right', 'high-pressure-not-the-fan'],
+    ends: 'raised',
+  },
   {
     title: 'The high-pressure switch, and coil and fan were not seen: undecided',
     lines: [...fused(), ...OUT, 'delay .1 lp .1 hp 25.6', 'can’t see them from here'],
@@ -197,6 +227,12 @@ export const CONTROL: readonly Example[] = [
 const NOT_IN = [...fused(), 'left alone', 'y-c 25.6 coil 25.4', 'stays out'];
 export const CONTACTOR_DEAD: readonly Example[] = [
   {
+    title: 'Good once and OL once: neither is believed',
+    lines: [...NOT_IN, 'contacts 3 .1 coil 12.4', 'contacts .1 .1 coil ol'],
+    then: ['contactor-undecided'],
+    ends: 'raised',
+  },
+  {
     title: 'Volts at the coil, coil right, not in: jammed',
     lines: [...NOT_IN, 'contacts .1 .1 coil 12.4', ...FIT],
     then: ['contactor-jammed', 'repair-proven'],
@@ -204,36 +240,49 @@ export const CONTACTOR_DEAD: readonly Example[] = [
   },
   {
     title: 'Its coil reads OL',
-    lines: [...NOT_IN, 'contacts .1 .1 coil ol', ...FIT],
+    lines: [...NOT_IN, 'contacts .1 .1 coil ol', 'contacts .1 .1 coil ol', ...FIT],
     then: ['contactor-coil-open', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'Its coil is shorted',
-    lines: [...NOT_IN, 'contacts .1 .1 coil 2.1', ...FIT],
+    lines: [...NOT_IN, 'contacts .1 .1 coil 2.1', 'contacts .1 .1 coil 2', ...FIT],
     then: ['contactor-coil-shorted', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'Its contacts are done',
-    lines: [...NOT_IN, 'contacts 3.4 .1 coil 12.4', ...FIT],
+    lines: [...NOT_IN, 'contacts 3.4 .1 coil 12.4', 'contacts 3.2 .1 coil 12.4', ...FIT],
     then: ['contactor-contacts', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'A coil between its bands condemns nothing',
-    lines: [...NOT_IN, 'contacts .1 .1 coil 6.2'],
+    lines: [...NOT_IN, 'contacts .1 .1 coil 6.2', 'contacts .1 .1 coil 6.3'],
     then: ['contactor-undecided'],
     ends: 'raised',
+  },
+  {
+    title: 'OL through lacquer, 12.5 Ω on bright metal: the coil is good, its armature is not',
+    lines: [...NOT_IN, 'contacts .1 .1 coil ol', 'contacts .1 .1 coil 12.5', ...FIT],
+    then: ['contactor-jammed', 'repair-proven'],
+    ends: 'done',
   },
 ];
 
 const NONE = [...fused(), 'left alone', 'y-c 0 coil 0'];
-export const BOARD = [...NONE, 'doors on', 'qualified'];
+/** Probes on the indoor board, placed with that unit locked and dead; then the call, five minutes old. */
+const placed = (drive: string[] = ['psc'], since = 'left alone'): string[] => [
+  ...['doors on', 'qualified', ...drive, ...INDOOR_GATES, 'placed', since],
+];
+export const BOARD = [...NONE, ...placed()];
+const BOARD_ECM = [...NONE, ...placed(['ecm', 'off now', 'rested'])];
 /** By the thermostat alone: nothing was read outdoors. */
-const BLANK = ['a', 'psc', 'blank', 'doors on', 'qualified', 'left alone'];
+const BLANK = ['a', 'psc', 'blank', ...placed()];
+/** Make-dead of the indoor unit once more, after the live readings. */
+export const INDOOR_AGAIN = ['yes', 'clean, 1 cap, 7.5 6% 440', PROVING, '9.3 / 0.4 / 9.3'];
 const ABSENT = 'no-call-outdoors';
-const NO_24 = [...BOARD, 'r-c 0 primary 240', 'psc', ...INDOOR_GATES];
+const NO_24 = [...BOARD, 'r-c 0 y-c 0 primary 240', ...INDOOR_AGAIN];
 export const INDOOR_SOURCE: readonly Example[] = [
   {
     title: 'A blank thermostat: the door was off its switch',
@@ -243,7 +292,7 @@ export const INDOOR_SOURCE: readonly Example[] = [
   },
   {
     title: 'Its breaker was off, and holds',
-    lines: ['a', 'psc', 'blank', 'breaker off', 'holds and runs', ...RUNS],
+    lines: ['a', 'psc', 'blank', 'breaker off', 'holds', 'runs', ...RUNS],
     then: ['indoor-breaker-was-off', 'repair-proven'],
     ends: 'done',
   },
@@ -255,13 +304,13 @@ export const INDOOR_SOURCE: readonly Example[] = [
   },
   {
     title: 'The call leaves the board and doesn’t arrive: the cable, mended',
-    lines: [...BOARD, 'r-c 26.1 y-c 26', 'psc', ...INDOOR_GATES, 'splice fixed', ...RUNS],
+    lines: [...BOARD, 'r-c 26.1 y-c 26', ...INDOOR_AGAIN, 'splice fixed', ...RUNS],
     then: [ABSENT, 'thermostat-cable-mended', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The cable is open and is not mended today',
-    lines: [...BOARD, 'r-c 26.1 y-c 26', 'ecm', 'rested', ...INDOOR_GATES, 'not today'],
+    lines: [...BOARD_ECM, 'r-c 26.1 y-c 26', 'off now', 'rested', ...INDOOR_AGAIN, 'not today'],
     then: [ABSENT, 'thermostat-cable-open'],
     ends: 'left',
   },
@@ -278,31 +327,49 @@ export const INDOOR_SOURCE: readonly Example[] = [
   },
   {
     title: 'No volts come into the transformer',
-    lines: [...BOARD, 'r-c 0 primary 0'],
+    lines: [...BOARD, 'r-c 0 y-c 0 primary 0'],
     then: [ABSENT, 'control-primary-absent'],
     ends: 'raised',
   },
   {
     title: 'More load than its VA',
-    lines: [...BOARD, 'r-c 20 primary 240 load amps 2.5 a, 40 va'],
+    lines: [...BOARD, 'r-c 20 y-c 0 primary 240 load amps 2.5 a, 40 va'],
     then: [ABSENT, 'transformer-overloaded'],
     ends: 'raised',
   },
   {
+    title: 'A door off when he came, the line outdoors locked: put back, and the restart shows',
+    lines: [...NONE, 'door off', 'door on', ...RUNS],
+    then: [ABSENT, 'indoor-door-off', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'Enough at the board and too little at the strip: what lies between, no part',
+    lines: [...fused(), 'left alone', 'y-c 17 coil 16.5', ...placed(), 'r-c 26.1 y-c 26'],
+    then: ['call-low-outdoors', 'call-lost-between'],
+    ends: 'raised',
+  },
+  {
+    title: 'No 24 V, and fuse and both windings whole: a senior, no transformer',
+    lines: [...NO_24, 'fuse 0.1 sec 1.2 pri 22 y-c 12'],
+    then: [ABSENT, 'control-source-reads-whole'],
+    ends: 'raised',
+  },
+  {
     title: 'Low under load, and nobody read why',
-    lines: [...BOARD, 'r-c 20'],
+    lines: [...BOARD, 'r-c 20 y-c 0'],
     then: [ABSENT, 'control-volts-low'],
     ends: 'raised',
   },
   {
     title: '208 V on the 240 V tap: moved, dead',
-    lines: [...BOARD, 'r-c 20 primary 208 tap 240', 'psc', ...INDOOR_GATES, 'moved', ...RUNS],
+    lines: [...BOARD, 'r-c 20 y-c 0 primary 208 tap 240', ...INDOOR_AGAIN, 'moved', ...RUNS],
     then: [ABSENT, 'transformer-tap-moved', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The wrong tap beside an electronic blower: a senior',
-    lines: [...BOARD, 'r-c 20 primary 208 tap 240', 'ecm'],
+    lines: [...BOARD_ECM, 'r-c 20 y-c 0 primary 208 tap 240'],
     then: [ABSENT, 'transformer-tap-wrong'],
     ends: 'raised',
   },
@@ -314,14 +381,32 @@ export const INDOOR_SOURCE: readonly Example[] = [
   },
   {
     title: 'An open transformer behind an electronic blower that rested',
-    lines: [...BOARD, 'r-c 0 primary 240', 'ecm', 'rested', ...INDOOR_GATES, 'fuse 0.1 sec ol y-c 12'],
+    lines: [...BOARD_ECM, 'r-c 0 y-c 0 primary 240', 'off now', 'rested', ...INDOOR_AGAIN, 'fuse 0.1 sec ol y-c 12'],
     then: [ABSENT, 'transformer-open'],
     ends: 'left',
   },
   {
     title: 'A primary that nobody read: no transformer is condemned on its secondary alone',
-    lines: [...BOARD, 'r-c 0', 'psc', ...INDOOR_GATES, 'fuse 0.1 sec ol y-c 12'],
+    lines: [...BOARD, 'r-c 0 y-c 0', 'cant reach it', ...INDOOR_AGAIN, 'fuse 0.1 sec ol y-c 12'],
     then: [ABSENT, 'transformer-primary-not-read'],
+    ends: 'raised',
+  },
+  {
+    title: 'No 24 V and the primary left out: asked in the same sitting, and its winding open, dead',
+    lines: [...BOARD, 'r-c 0 y-c 0', '239', ...INDOOR_AGAIN, 'fuse 0.1 sec 1.2 pri ol y-c 12'],
+    then: [ABSENT, 'transformer-open'],
+    ends: 'left',
+  },
+  {
+    title: 'Line volts on R and C: hands out, both units off',
+    lines: [...BOARD, 'r-c 118 y-c 0'],
+    then: [ABSENT, 'control-volts-foreign'],
+    ends: 'raised',
+  },
+  {
+    title: 'A door that the technician took off explains no call',
+    lines: ['a', 'psc', 'blank', 'i took it off', 'was on', 'not qualified'],
+    then: ['control-source-undecided'],
     ends: 'raised',
   },
   {
@@ -429,6 +514,12 @@ export const CHATTER: readonly Example[] = [
 const RAN = ['m', 'psc', 'blower off', '24', ...GATES];
 export const RUNS_ON: readonly Example[] = [
   {
+    title: 'Line volts at a 24 V coil: hands out, both units off',
+    lines: [...RAN, 'coil 118'],
+    then: ['control-volts-foreign'],
+    ends: 'raised',
+  },
+  {
     title: 'No volts at the coil and closed: welded',
     lines: [...RAN, 'coil 0', 'contacts 0.1 0.1', ...FIT],
     then: ['contactor-welded', 'repair-proven'],
@@ -459,7 +550,7 @@ export const Y_OFF: readonly Example[] = [
   },
   {
     title: 'Beside an electronic blower that rested: Y bare, and the board still gives it',
-    lines: [...CALLED, 'ecm', 'rested', ...INDOOR_GATES, 'y is off', 'qualified', '25.1'],
+    lines: [...CALLED, 'ecm', 'off now', 'rested', ...INDOOR_GATES, 'y is off', 'qualified', '25.1'],
     then: ['board-holds-the-call'],
     ends: 'raised',
   },
@@ -497,8 +588,35 @@ export const CYCLING: readonly Example[] = [
   },
   {
     title: 'It chatters where it cycles',
-    lines: ['f', 'psc', 'minutes', 'matted', ...GATES, ...BLOCK, '24', 'left alone', 'y-c 25.6 coil 25.4', 'chatters'],
-    then: ['capacitor-good', 'chatters-while-cycling'],
+    lines: [
+      ...['f', 'psc', 'minutes', 'matted', 'washed', ...GATES, ...BLOCK],
+      ...['24', 'left alone', 'y-c 25.6 coil 25.4', 'chatters'],
+    ],
+    then: ['condenser-washed-first', 'capacitor-good', 'chatters-while-cycling'],
+    ends: 'raised',
+  },
+  {
+    title: 'Matted, washed, its fan good, the switch still tripped from before: reset once, proven',
+    lines: [
+      ...['f', 'psc', '30 seconds', 'matted', 'washed', ...GATES, ...BLOCK, '24', ...OUT, 'delay .1 lp .1 hp 25.5'],
+      ...['coil clean', 'reset once', ...RUNS],
+    ],
+    then: ['condenser-washed-first', 'capacitor-good', 'high-pressure-open', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'A matted coil that is not washed today: nothing is judged on it',
+    lines: ['f', 'psc', 'minutes', 'matted', 'no water'],
+    then: ['condenser-left'],
+    ends: 'left',
+  },
+  {
+    title: 'The high-pressure switch, the coil clean, the fan good in every dead test: certified, no reset',
+    lines: [
+      ...['f', 'psc', '30 seconds', 'clean', ...GATES, ...BLOCK, '24', ...OUT, 'delay .1 lp .1 hp 25.5'],
+      'fan was slow',
+    ],
+    then: ['capacitor-good', 'high-pressure-fan', 'high-pressure-not-the-fan'],
     ends: 'raised',
   },
 ];

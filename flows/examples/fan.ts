@@ -121,12 +121,14 @@ export const STILL_AFTER: readonly Example[] = [
         ...ELECTRONIC,
         'fan',
         'free',
+        'off now',
         'rested',
         'qualified',
         'yes',
         'clean, 1 cap, two terminals',
         PROVING,
         ONE_RESIDUAL,
+        'spins free',
         'placed',
       ],
       ...['239', 'not tested'],
@@ -166,6 +168,7 @@ export const STILL_AFTER: readonly Example[] = [
       ...DEAD_AGAIN,
       'assist fitted',
       'closed',
+      'off now',
       'rested',
       '219 comp 94',
       'still stands',
@@ -187,7 +190,17 @@ export const STILL_AFTER: readonly Example[] = [
   },
   {
     title: 'It starts with an assist: not seized',
-    lines: [...LOCKED, '221 comp 92', ...DEAD_AGAIN, 'assist fitted', 'closed', 'rested', '219 comp 94', 'started'],
+    lines: [
+      ...LOCKED,
+      '221 comp 92',
+      ...DEAD_AGAIN,
+      'assist fitted',
+      'closed',
+      'off now',
+      'rested',
+      '219 comp 94',
+      'started',
+    ],
     then: ['capacitor-good', 'starts-with-an-assist'],
     ends: 'raised',
   },
@@ -218,7 +231,16 @@ export const STILL_AFTER: readonly Example[] = [
     title: 'The LRA is not known: nobody can tell stalled from running',
     lines: [
       ...STALLS,
-      ...['17.9 _ 1.2', 'closed', '240 239 comp 0 fan .9', 'all good', 'compressor', 'rested', '221 comp 92'],
+      ...[
+        '17.9 _ 1.2',
+        'closed',
+        '240 239 comp 0 fan .9',
+        'all good',
+        'compressor',
+        'off now',
+        'rested',
+        '221 comp 92',
+      ],
     ],
     then: ['capacitor-good', 'no-start-undecided'],
     ends: 'raised',
@@ -276,6 +298,8 @@ export const MOTOR_AFTER: readonly Example[] = [
 
 /** The cabinet proved dead, and the probes placed in it. */
 const PLACED = [...GATES, 'placed'];
+/** The same, the plug looked at and the blade turned by hand before. */
+const SPUN = [...PLACED.slice(0, -1), 'spins free', 'placed'];
 export const ECM_FAN: readonly Example[] = [
   {
     title: 'Whether its plug is dry nobody can see: nothing live beside it, handed over',
@@ -291,31 +315,31 @@ export const ECM_FAN: readonly Example[] = [
   },
   {
     title: 'Line and command there, free and dry: motor or module',
-    lines: ['c', 'ecm', 'neither', 'free', 'rested', 'qualified', ...PLACED, '239', 'there'],
+    lines: ['c', 'ecm', 'neither', 'free', 'off now', 'rested', 'qualified', ...SPUN, '239', 'there'],
     then: ['electronic-motor-suspect'],
     ends: 'raised',
   },
   {
     title: 'No line at its plug',
-    lines: ['c', 'ecm', 'neither', 'free', 'rested', 'qualified', ...PLACED, '0'],
+    lines: ['c', 'ecm', 'neither', 'free', 'off now', 'rested', 'qualified', ...SPUN, '0'],
     then: ['electronic-fan-not-fed'],
     ends: 'raised',
   },
   {
     title: 'Line, and no command',
-    lines: ['c', 'ecm', 'neither', 'free', 'rested', 'qualified', ...PLACED, '239', 'no command'],
+    lines: ['c', 'ecm', 'neither', 'free', 'off now', 'rested', 'qualified', ...SPUN, '239', 'no command'],
     then: ['electronic-fan-not-called'],
     ends: 'raised',
   },
   {
     title: 'The probes can’t be placed: nothing live, handed over',
-    lines: ['c', 'ecm', 'neither', 'free', 'rested', 'qualified', ...GATES, 'cant be placed'],
+    lines: ['c', 'ecm', 'neither', 'free', 'off now', 'rested', 'qualified', ...GATES, 'spins free', 'cant be placed'],
     then: ['electronic-fan-handed-over'],
     ends: 'raised',
   },
   {
     title: 'Not qualified: handed over',
-    lines: ['c', 'ecm', 'neither', 'free', 'rested', 'not qualified'],
+    lines: ['c', 'ecm', 'neither', 'free', 'off now', 'rested', 'not qualified'],
     then: ['electronic-fan-handed-over'],
     ends: 'raised',
   },
@@ -324,7 +348,7 @@ export const ECM_FAN: readonly Example[] = [
 export const BUS_RESTS: readonly Example[] = [
   {
     title: 'Off just now, and waited tapped at once, then off long ago: the record’s times say no',
-    lines: ['c', 'ecm', 'neither', 'free', 'off now', 'waited', 'off long ago'],
+    lines: ['c', 'ecm', 'neither', 'free', 'off now', 'waited', 'long enough'],
     then: ['electronic-fan-handed-over'],
     ends: 'raised',
   },

@@ -155,6 +155,34 @@ export const REFRIGERATION: readonly Example[] = [
     then: ['box-high-pressure-fan', 'capacitor-good'],
   },
   {
+    title: 'High pressure tripped, the fan good in every dead test: certified, no reset',
+    lines: [...BOX, 'product 43 r404a high pressure', 'fan not seen', ...BOX_DEAD],
+    then: ['box-high-pressure-fan', 'capacitor-good', 'high-pressure-not-the-fan'],
+    ends: 'raised',
+  },
+  {
+    title: 'It runs and the box stays warm: what is seen at the evaporator, then a senior',
+    lines: ['e', 'walk-in', 'product 47 hours 2 r404a it runs', 'clean', 'fans turn, coil clear, calls'],
+    then: ['box-runs-warm'],
+    ends: 'raised',
+  },
+  {
+    title: 'It runs on a dirty condenser: cleaned, the box watched, proven',
+    lines: ['e', 'walk-in', 'product 47 r404a it runs', 'grease', 'cleaned', ...BOX_COOLS],
+    then: ['box-condenser-cleaned', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'It runs and the condenser’s fan stands: its dead tests',
+    lines: ['c', 'walk-in', 'product 47 r404a it runs', 'fan still', 'neither', ...BOX_DEAD.slice(0, 4)],
+    then: ['box-fan-weak'],
+  },
+  {
+    title: 'Silent, called, nothing of the box holds it: its coil’s print, no thermostat of a house',
+    lines: ['a', 'walk-in', 'product 47 r404a nothing', '240', ...BOX_DEAD],
+    then: ['control-not-apart', 'capacitor-good'],
+  },
+  {
     title: 'High pressure tripped on a clean condenser: certified',
     lines: [...BOX, 'product 43 r404a high pressure', 'clean'],
     then: ['box-high-pressure-unexplained'],

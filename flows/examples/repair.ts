@@ -90,8 +90,19 @@ export const REPAIR: readonly Example[] = [
   {
     title: 'A contactor goes in, and so does the capacitor that the diagram asks for: nothing wrong stays',
     lines: [
-      ...[...dead(), 'fuses 0.1 0.1 contacts .1 .1 coil ol t1g ol t2g ol', '35+5 440', 'wires off', GOOD, ...MOTORS],
-      ...['contactor', 'other 35+5 440 herm 35.2 fan 5.02', 'fitted', 'contactor fitted', 'wires back', ...RUNS],
+      ...[...dead(), 'fuses 0.1 0.1 contacts .1 .1 coil ol t1g ol t2g ol', 'contacts .1 .1 coil ol, prints 24'],
+      ...[
+        '35+5 440',
+        'wires off',
+        GOOD,
+        ...MOTORS,
+        'contactor',
+        'other 35+5 440 herm 35.2 fan 5.02',
+        'fitted',
+        'contactor fitted',
+        'wires back',
+        ...RUNS,
+      ],
     ],
     then: ['contactor-coil-open', 'wrong-part-fitted', 'new-part-right', 'repair-proven'],
     ends: 'done',

@@ -10,6 +10,7 @@ import {
   verdict,
   volts,
 } from '../../engine/vocabulary.ts';
+import { foreignFound } from '../control/foreign.ts';
 import { changed, DELAY, delayOver } from '../control/words.ts';
 import { CABLE_END, PAIR_INDOORS } from '../examples/cable.ts';
 import { LIMITS } from '../limits.ts';
@@ -131,10 +132,10 @@ export const cableEnd = flow({
     there: judge('volts-there', {
       of: { readings: 'arrives' },
       limits: LIMITS.controlThere,
-      then: { there: 'mended', none: 'elapsed', between: 'not-read', undecided: 'not-read' },
+      then: { there: 'mended', none: 'elapsed', between: 'not-read', high: 'foreign', undecided: 'not-read' },
     }),
     elapsed: judge('minutes-since', {
-      of: { since: 'call', reading: 'arrives', waited: 'wait', before: null, off: null },
+      of: { since: 'call', reading: 'arrives', waited: 'wait', before: null, off: null, live: null },
       limits: LIMITS.delay,
       then: { over: 'still-open', wait: 'not-read', undecided: 'not-read' },
     }),
@@ -161,6 +162,7 @@ export const cableEnd = flow({
       evidence: ['board', 'look', 'remake', 'who', 'pair', 'arrives'],
       then: '!left',
     }),
+    foreign: foreignFound(['there'], ['arrives']),
     'not-read': verdict({
       verdict: 'cable-not-retested',
       title: 'The cable’s end was made anew, and whether the call arrives is not known',

@@ -1,19 +1,13 @@
-import { act, choose, include, verdict } from '../../engine/vocabulary.ts';
-import { BUS_HOLDS, drives, rested } from '../blower/drive.ts';
+import { act, include, verdict } from '../../engine/vocabulary.ts';
+import { asDriven, rested } from '../blower/drive.ts';
 import { cableEnd } from './cable-end.ts';
 
 /** The call leaves the board and doesn’t arrive, or doesn’t leave the thermostat. */
 export const cable = {
-  'cable-drive': choose({
-    say: 'The call leaves the board and doesn’t arrive outdoors. Next its cable, dead. What drives the blower here?',
-    callouts: [BUS_HOLDS],
-    as: 'cabinet:drive',
-    anew: true,
-    options: drives('cable', 'cable-rested', 'cable-open'),
-  }),
+  'cable-drive': asDriven('cable', 'cable-rested', 'cable-open'),
   'cable-rested': rested('cable', 'cable-open'),
   cable: act('rewire', {
-    say: 'Mend the cable between the cabinets, both units off: at the indoor board and on its way.',
+    say: 'The call leaves the board and doesn’t arrive: mend the cable, both units off, at the board and on its way.',
     body: [
       'Mowers, pets, staples; splices in the yard.',
       'Its end inside the outdoor unit comes next, under the lock of that one.',

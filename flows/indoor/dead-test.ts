@@ -1,5 +1,5 @@
-import { choose, include, judge, measure, ohms, verdict } from '../../engine/vocabulary.ts';
-import { BUS_HOLDS, drives, rested } from '../blower/drive.ts';
+import { include, judge, measure, ohms, verdict } from '../../engine/vocabulary.ts';
+import { asDriven, rested } from '../blower/drive.ts';
 import { LIMITS } from '../limits.ts';
 import { shortOutdoors } from './short-outdoors.ts';
 
@@ -9,18 +9,12 @@ export const BLANKED =
 
 /** No 24 V: fuse, shorts outward and the secondary, dead. */
 export const deadTest = {
-  drive: choose({
-    say: 'No 24 V. Next the board’s fuse and the transformer, dead. What drives the blower in this cabinet?',
-    callouts: [BUS_HOLDS],
-    as: 'cabinet:drive',
-    anew: true,
-    options: drives('dead-line', 'rested', 'not-read'),
-  }),
+  drive: asDriven('dead-line', 'rested', 'not-read'),
   rested: rested('dead-line', 'not-read'),
   'dead-line': measure({
-    say: 'Board fuse, transformer secondary, and Y to C outward: one line of ohms.',
+    say: 'No 24 V. Board fuse, the transformer’s two windings, Y to C outward: one line of ohms.',
     body: [
-      'Fuse out of its holder. One secondary wire off. Field wires lifted from the board: Y to C outward reads the coil outdoors.',
+      'Fuse out of its holder. One wire off each winding of the transformer. Field wires lifted from the board: Y to C outward reads the coil outdoors.',
       'Type ol for over range.',
     ],
     why: 'A blown board fuse has a short behind it, which is found before a new one goes in.',
@@ -29,6 +23,7 @@ export const deadTest = {
     fields: {
       fuse1: ohms('Board fuse', { words: ['fuse', 'board fuse'] }),
       secondary: ohms('Transformer secondary', { words: ['sec', 'secondary'] }),
+      primary: ohms('Transformer primary, its winding', { optional: true, words: ['pri', 'primary'] }),
       outward: ohms('Y to C outward', { words: ['y-c', 'out', 'outward'] }),
     },
     cant: 'not-read',
@@ -47,6 +42,7 @@ export const deadTest = {
       coil: 'fuse-alone',
       open: 'fuse-alone',
       'secondary-open': 'fuse-alone',
+      'primary-open': 'fuse-alone',
       undecided: 'fuse-alone',
     },
   }),
@@ -72,9 +68,10 @@ export const deadTest = {
     limits: LIMITS.outward,
     then: {
       short: 'short-first',
-      coil: 'not-read',
-      open: 'not-read',
+      coil: 'whole',
+      open: 'whole',
       'secondary-open': 'fed',
+      'primary-open': 'fed',
       undecided: 'not-read',
     },
   }),
@@ -89,9 +86,20 @@ export const deadTest = {
     raises: 'verdict',
     then: '!raised',
   }),
+  whole: verdict({
+    verdict: 'control-source-reads-whole',
+    title: 'No 24 V under power, and fuse and transformer read whole: a joint, the board, or a reading',
+    says: ['What makes the 24 V reads whole with the power off, and too little came out with it on.', BLANKED],
+    next: ['Joints, the board’s own parts and R to C read once more would decide it.', LEFT_TO_SENIOR],
+    who: 'senior',
+    judged: ['source', 'source-again', 'fuse', 'secondary'],
+    evidence: ['board', 'primary-too', 'dead-line'],
+    raises: 'verdict',
+    then: '!raised',
+  }),
   // An open secondary is the transformer only where the primary had its volts and none came out.
   fed: judge('transformer', {
-    of: { readings: 'board', tap: 'board', va: 'board' },
+    of: { readings: 'board', primary: 'primary-too', tap: 'board', va: 'board' },
     limits: LIMITS.transformer,
     then: {
       good: 'not-fed',
@@ -100,31 +108,32 @@ export const deadTest = {
       tap: 'not-fed',
       overload: 'not-fed',
       weak: 'not-fed',
+      'ask-primary': 'not-fed',
       undecided: 'not-fed',
     },
   }),
   'not-fed': verdict({
     verdict: 'transformer-primary-not-read',
-    title: 'The secondary reads OL, and nobody knows the primary to have its volts: undecided',
+    title: 'A winding of the transformer reads OL, and nobody knows the primary to have its volts: undecided',
     says: ['A transformer is open only where its primary has its volts and none come out.', BLANKED],
     next: ['The primary’s volts under power, beside its tap, would decide it.', LEFT_TO_SENIOR],
     who: 'senior',
     judged: ['fed', 'fuse', 'secondary'],
-    evidence: ['board', 'dead-line'],
+    evidence: ['board', 'primary-too', 'dead-line'],
     raises: 'verdict',
     then: '!raised',
   }),
   'transformer-open': verdict({
     verdict: 'transformer-open',
     title: 'The 24 V transformer is open: replace it, the short first',
-    says: ['Its secondary reads OL, the fuse is good, and the primary has its volts.', BLANKED],
+    says: ['One of its windings reads OL, the fuse is good, and volts come into its primary.', BLANKED],
     next: [
       'Y to C outward reads no short: then the new one goes in, same primary, VA and fuse.',
       'It waits for the part.',
     ],
     who: 'junior',
-    judged: ['source', 'fuse', 'secondary'],
-    evidence: ['board', 'dead-line'],
+    judged: ['fed', 'fuse', 'secondary'],
+    evidence: ['board', 'primary-too', 'dead-line'],
     then: '!left',
   }),
 };

@@ -25,7 +25,14 @@ export const fuseShort = flow({
     short: judge('outward', {
       of: { readings: 'outward' },
       limits: LIMITS.outward,
-      then: { short: 'outdoors', coil: 'alone', open: 'alone', 'secondary-open': 'alone', undecided: 'alone' },
+      then: {
+        short: 'outdoors',
+        coil: 'alone',
+        open: 'alone',
+        'secondary-open': 'alone',
+        'primary-open': 'alone',
+        undecided: 'alone',
+      },
     }),
     // The other end of those wires is in the other cabinet: its own isolation comes first.
     outdoors: include(shortOutdoors, {

@@ -46,6 +46,7 @@ export const shortOutdoors = flow({
         coil: 'run',
         open: 'run',
         'secondary-open': 'alone',
+        'primary-open': 'alone',
         undecided: 'alone',
       },
     }),
@@ -70,7 +71,14 @@ export const shortOutdoors = flow({
       of: { readings: 'run' },
       limits: LIMITS.outward,
       says: { short: 'Short with both ends lifted: it is in the cable.' },
-      then: { short: 'renewed', coil: 'alone', open: 'alone', 'secondary-open': 'alone', undecided: 'alone' },
+      then: {
+        short: 'renewed',
+        coil: 'alone',
+        open: 'alone',
+        'secondary-open': 'alone',
+        'primary-open': 'alone',
+        undecided: 'alone',
+      },
     }),
     renewed: act('rewire', {
       say: 'Mend the cable or take a sound pair of it, both units locked. Then its outdoor end back on.',

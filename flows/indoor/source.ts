@@ -11,9 +11,12 @@ import {
   verdict,
   volts,
 } from '../../engine/vocabulary.ts';
+import { BUS_HOLDS, drives, rested } from '../blower/drive.ts';
+import { foreignFound, ownVolts } from '../control/foreign.ts';
 import { changed, DELAY, delayOver } from '../control/words.ts';
 import { INDOOR_SOURCE } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
+import { probesPlaced } from '../motors/live-probes.ts';
 import { cable } from './cable.ts';
 import { BLANKED, deadTest, LEFT_TO_SENIOR } from './dead-test.ts';
 import { door } from './door.ts';
@@ -43,25 +46,38 @@ export const indoorSource = flow({
     ...door,
     ready: confirm({
       say: 'Live readings at the indoor board: are you qualified and equipped for them?',
-      body: ['Rated gloves, eye protection, the primary’s terminals covered, no rings. One sitting.'],
+      body: [
+        'First the probes, with this unit locked and proved dead. Then power and the call. One sitting.',
+        'Rated gloves, eye protection, the primary’s terminals covered, no rings.',
+      ],
       callouts: [
-        { level: 'danger', text: 'Line voltage is present beside the board.' },
         {
           level: 'warning',
           text: 'Live readings are for qualified people. NFPA 70E and your employer’s program govern.',
         },
       ],
-      why: 'The 24 V are made here, so they can’t be read with this cabinet dead.',
+      why: 'The 24 V are made here, so they can’t be read with this cabinet dead. Where the probes sit, no hand has to.',
       yes: 'Qualified, equipped',
       words: ['qualified', 'yes', 'ready'],
       no: { label: 'Not here, not now', words: ['not qualified', 'no', 'not now'], to: 'not-read' },
-      next: 'arrived',
+      next: 'board-drive',
     }),
-    // Where no call arrived outdoors after its five minutes, that is known; else it is asked before anything is read.
-    arrived: found({ among: { absent: { verdicts: [ABSENT], to: 'board' } }, none: 'call' }),
+    'board-drive': choose({
+      say: 'The probes are placed with this cabinet dead. What drives the blower in it?',
+      callouts: [BUS_HOLDS],
+      why: 'An electronic motor’s own bus has to empty before a hand goes near.',
+      as: 'cabinet:drive',
+      anew: true,
+      options: drives('probes', 'bus', 'not-read'),
+    }),
+    bus: rested('probes', 'not-read'),
+    probes: probesPlaced('on R, C, Y and the transformer’s primary', 'call', 'not-read'),
     call: choose({
-      say: 'The call for cooling is there: when was it last changed?',
-      body: ['Thermostat blank: as long as it has been left alone.'],
+      say: 'Outdoor unit off at its means; indoor power on, the call for cooling given and left. When was one of them last changed?',
+      body: [
+        'The outdoor unit stays off for this: without air over the coil it must not run, and nobody watches it.',
+        'Thermostat blank: leave it so. Power that came on counts as a change.',
+      ],
       why: 'A delay takes the call away for minutes after each change. Before it is over, 0 V says nothing.',
       source: [DELAY],
       options: changed('wait', 'board'),
@@ -69,7 +85,7 @@ export const indoorSource = flow({
     }),
     wait: delayOver('board'),
     board: measure({
-      say: 'At the indoor board, the call there: R to C, Y to C; primary and across the float where you can.',
+      say: 'At the indoor board, the call there: R to C, Y to C, the primary; across the float where you can.',
       body: ['R to C while the blower runs. Thermostat blank: leave the call, read all the same.'],
       callouts: [{ level: 'danger', text: 'Line voltage is present. The isolation has ended.' }],
       why: 'R to C tells the source, Y to C whether the call leaves the board.',
@@ -81,8 +97,13 @@ export const indoorSource = flow({
       ),
       circuit: 'line',
       fields: {
-        loaded: volts('R to C, under load', { over: false, words: ['r-c', 'rc', 'r to c'] }),
-        yc: volts('Y to C at the board', { over: false, optional: true, words: ['y-c', 'y to c'] }),
+        loaded: volts('R to C, under load', {
+          as: 'cabinet:live',
+          anew: true,
+          over: false,
+          words: ['r-c', 'rc', 'r to c'],
+        }),
+        yc: volts('Y to C at the board', { over: false, words: ['y-c', 'y to c'] }),
         primary: volts('Transformer primary', { over: false, optional: true, words: ['pri', 'primary'] }),
         float: volts('Across the float switch', { over: false, optional: true }),
         amps: amps('Load on the secondary', { over: false, optional: true, words: ['amps', 'load amps'] }),
@@ -102,14 +123,17 @@ export const indoorSource = flow({
         ),
       },
       cant: 'not-read',
-      next: 'source',
+      next: 'own',
     }),
+    own: ownVolts('board', 'source'),
+    foreign: foreignFound(['own'], ['board']),
     source: judge('transformer', {
-      of: { readings: 'board', tap: 'board', va: 'board' },
+      of: { readings: 'board', primary: null, tap: 'board', va: 'board' },
       limits: LIMITS.transformer,
       then: {
-        good: 'followed',
+        good: 'elapsed',
         open: 'drive',
+        'ask-primary': 'primary-too',
         primary: 'no-primary',
         tap: 'tap-drive',
         overload: 'overload',
@@ -117,9 +141,41 @@ export const indoorSource = flow({
         undecided: 'drive',
       },
     }),
-    followed: found({ among: { absent: { verdicts: [ABSENT], to: 'path' } }, none: 'elapsed' }),
+    // No 24 V, and the primary left out: its probes sit, so it is read in the same sitting.
+    'primary-too': measure({
+      say: 'No 24 V. The primary, in the same sitting: volts where the transformer is fed.',
+      callouts: [
+        { level: 'danger', text: 'Line voltage is present. By the probes that were placed, no hand goes in.' },
+      ],
+      why: 'Volts in and none out: the transformer or its fuse. None in: door switch, breaker or supply.',
+      circuit: 'line',
+      fields: {
+        primary: volts('Transformer primary', {
+          as: 'cabinet:live',
+          anew: true,
+          over: false,
+          words: ['pri', 'primary'],
+        }),
+      },
+      cant: 'drive',
+      next: 'source-again',
+    }),
+    'source-again': judge('transformer', {
+      of: { readings: 'board', primary: 'primary-too', tap: 'board', va: 'board' },
+      limits: LIMITS.transformer,
+      then: {
+        good: 'elapsed',
+        open: 'drive',
+        'ask-primary': 'drive',
+        primary: 'no-primary',
+        tap: 'tap-drive',
+        overload: 'overload',
+        weak: 'weak',
+        undecided: 'drive',
+      },
+    }),
     elapsed: judge('minutes-since', {
-      of: { since: 'call', reading: 'board', waited: 'wait', before: null, off: null },
+      of: { since: 'call', reading: 'board', waited: 'wait', before: null, off: 'probes', live: null },
       limits: LIMITS.delay,
       then: { over: 'path', wait: 'too-early', undecided: 'too-early' },
     }),
@@ -174,6 +230,7 @@ export const indoorSource = flow({
         absent: { verdicts: [ABSENT], to: 'cable-drive' },
         // The call to cool is there, the fan's was not.
         fan: { verdicts: ['no-fan-call'], to: 'fan-wire' },
+        low: { verdicts: ['call-low-outdoors'], to: 'lost-between' },
       },
       none: 'not-followed',
     }),
@@ -189,6 +246,20 @@ export const indoorSource = flow({
       judged: ['source', 'elapsed', 'path'],
       evidence: ['board'],
       then: '!left',
+    }),
+    'lost-between': verdict({
+      verdict: 'call-lost-between',
+      title: 'The call leaves the board whole and arrives outdoors with too little: a joint or the cable takes it',
+      says: ['R to C and Y to C are right at the board, and at the strip too few volts were read.'],
+      next: [
+        'Splices, both ends and the conductor’s size and length, dead, would decide it. A senior leads on.',
+        'Both units stay off. Tell the customer it is the cable between them.',
+      ],
+      who: 'senior',
+      judged: ['source', 'elapsed', 'path'],
+      evidence: ['board'],
+      raises: 'verdict',
+      then: '!raised',
     }),
     'not-followed': verdict({
       verdict: 'call-not-read-outdoors',
@@ -212,12 +283,12 @@ export const indoorSource = flow({
       title: 'The source of the 24 V is undecided',
       says: ['The readings are missing or don’t settle it. Nothing is condemned.', BLANKED],
       next: [
-        'R to C and the primary under power, then fuse and secondary in ohms, would decide it.',
+        'What is missing of them would decide it: R to C, Y to C and the primary under power, then fuse and windings in ohms.',
         'A senior sees this call.',
       ],
       who: 'senior',
-      judged: ['source', 'path', 'fuse'],
-      evidence: ['door', 'board', 'dead-line'],
+      judged: ['source', 'source-again', 'path', 'fuse'],
+      evidence: ['door', 'board', 'primary-too', 'dead-line'],
       raises: 'verdict',
       then: '!raised',
     }),

@@ -1,4 +1,5 @@
-import { act, choose, verdict } from '../../engine/vocabulary.ts';
+import { act, verdict } from '../../engine/vocabulary.ts';
+import { asDriven } from '../blower/drive.ts';
 
 /** No primary, or too few volts behind it: the tap, or the load. */
 export const voltsLow = {
@@ -8,8 +9,8 @@ export const voltsLow = {
     says: ['The source has nothing to work with: door switch, breaker, or the supply itself.'],
     next: ['Door switch and breaker again; then a senior and an electrician.'],
     who: 'senior',
-    judged: ['source'],
-    evidence: ['board'],
+    judged: ['source', 'source-again'],
+    evidence: ['board', 'primary-too'],
     raises: 'verdict',
     then: '!raised',
   }),
@@ -35,18 +36,10 @@ export const voltsLow = {
     raises: 'verdict',
     then: '!raised',
   }),
-  'tap-drive': choose({
-    say: 'The primary sits on the wrong tap. What drives the blower in this cabinet?',
-    body: ['Moving the tap puts hands into the indoor unit.'],
-    callouts: [{ level: 'danger', text: 'An electronic motor’s own bus holds for five minutes and more.' }],
-    options: {
-      psc: { label: 'PSC with a run capacitor', words: ['psc'], to: 'move-tap' },
-      ecm: { label: 'Electronically commutated', words: ['ecm', 'electronic'], to: 'tap-raised' },
-      unsure: { label: 'Not sure', words: ['dont know', 'not sure', 'unsure'], to: 'tap-raised' },
-    },
-  }),
+  // Beside an electronic motor’s bus a senior has it moved.
+  'tap-drive': asDriven('move-tap', 'tap-raised', 'tap-raised'),
   'move-tap': act('rewire', {
-    say: 'Move the primary’s wire to the tap that fits the supply, and cap the unused one.',
+    say: 'The primary sits on the wrong tap. Move its wire to the one that fits the supply, cap the unused one.',
     body: ['208 V supply: the 208 V tap. Tug it.'],
     why: 'A 240 V tap on 208 V gives 0.867 of its volts.',
     yes: 'Moved, the other capped',

@@ -1,5 +1,6 @@
 import { act, choose, confirm, flow, judge, measure, probes, verdict, volts } from '../../engine/vocabulary.ts';
 import { BUS_HOLDS, drives, rested } from '../blower/drive.ts';
+import { foreignFound } from '../control/foreign.ts';
 import { Y_OFF } from '../examples/control.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -23,9 +24,12 @@ export const yOff = flow({
     rested: rested('pulled', 'open'),
     pulled: act('wires off', {
       say: 'Lift every field wire off Y at the indoor board, and cap them.',
-      body: ['The one to the thermostat and the one to the outdoor unit. Note where each sat.'],
+      body: [
+        'The one to the thermostat and the one to the outdoor unit. Note where each sat.',
+        'Clips on Y and C now, while it is dead, led out; the door back on its switch by its own panel.',
+      ],
       why: 'With its wires off, Y shows what the board itself gives.',
-      yes: 'Y’s wires are off, capped',
+      yes: 'Y’s wires are off, capped; clips on',
       words: ['off', 'lifted', 'y is off', 'wires off'],
       cant: { label: 'Could not try', words: ['not tried', 'could not try'], to: 'open' },
       next: 'ready',
@@ -59,7 +63,7 @@ export const yOff = flow({
     gives: judge('volts-there', {
       of: { readings: 'bare' },
       limits: LIMITS.controlThere,
-      then: { there: 'board', none: 'cable', between: 'open', undecided: 'open' },
+      then: { there: 'board', none: 'cable', between: 'open', high: 'foreign', undecided: 'open' },
     }),
     cable: verdict({
       verdict: 'thermostat-cable-shorted',
@@ -85,6 +89,7 @@ export const yOff = flow({
       raises: 'verdict',
       then: '!raised',
     }),
+    foreign: foreignFound(['called', 'gives'], ['coil', 'bare']),
     open: verdict({
       verdict: 'call-not-located',
       title: 'A call is there with the thermostat OFF, and where it comes from is open',

@@ -1,4 +1,4 @@
-import { choose, confirm, flow, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
+import { act, choose, confirm, flow, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
 import { rested } from '../blower/drive.ts';
 import { ECM_FAN } from '../examples/fan.ts';
 import { LIMITS } from '../limits.ts';
@@ -32,17 +32,6 @@ export const ecmFan = flow({
     }),
     // The cover comes off for the probes: its bus first.
     rests: rested('ready', 'handed-over'),
-    seen: verdict({
-      verdict: 'electronic-fan-blocked-or-wet',
-      title: 'The electronic fan is blocked or wet: no motor is condemned on that',
-      says: ['A blade that can’t turn, or water in the plug, stops a sound motor.'],
-      next: ['A senior has it cleared or dried with the power locked, its bus rested, and tried again.'],
-      who: 'senior',
-      judged: [],
-      evidence: ['turns'],
-      raises: 'verdict',
-      then: '!raised',
-    }),
     ready: confirm({
       say: 'Live readings at the fan’s plug: are you qualified and equipped for them?',
       body: ['First the probes, with the cabinet locked and proved dead. Then people clear, power and a call.'],
@@ -55,6 +44,17 @@ export const ecmFan = flow({
       yes: 'Qualified, equipped',
       words: ['qualified', 'ready', 'yes'],
       no: { label: 'Not here, not now', words: ['no', 'not now', 'not qualified'], to: 'handed-over' },
+      next: 'spin',
+    }),
+    spin: act('spin', {
+      say: 'Locked, its bus rested, proved dead: the plug dry and whole? Turn the blade by hand: free?',
+      body: ['The plug apart and together again, pins straight, no green, no water.'],
+      callouts: [{ level: 'warning', text: 'A blade cuts. Gloves stay on.' }],
+      why: 'By sight a bearing that binds looks free. A blade that can’t turn stops a sound motor.',
+      yes: 'Dry, whole, spins free',
+      words: ['dry', 'free', 'dry and free', 'spins free'],
+      no: { label: 'Wet, loose, rubbing or stiff', words: ['wet', 'loose', 'rubs', 'stiff'], to: 'seen' },
+      cant: { label: 'Can’t reach it', to: 'handed-over' },
       next: 'probes',
     }),
     probes: probesPlaced('at the fan’s plug', 'line', 'handed-over'),
@@ -80,6 +80,17 @@ export const ecmFan = flow({
         gone: { label: 'Not there', words: ['not there', 'none', 'no command'], to: 'no-command' },
         unknown: { label: 'Not tested', words: ['not tested', 'dont know', 'not sure', 'no sheet'], to: 'handed-over' },
       },
+    }),
+    seen: verdict({
+      verdict: 'electronic-fan-blocked-or-wet',
+      title: 'The electronic fan is blocked or wet: no motor is condemned on that',
+      says: ['A blade that can’t turn, or water in the plug, stops a sound motor.'],
+      next: ['A senior has it cleared or dried with the power locked, its bus rested, and tried again.'],
+      who: 'senior',
+      judged: [],
+      evidence: ['turns', 'spin'],
+      raises: 'verdict',
+      then: '!raised',
     }),
     unfed: verdict({
       verdict: 'electronic-fan-not-fed',
@@ -113,7 +124,7 @@ export const ecmFan = flow({
       ],
       who: 'senior',
       judged: ['there'],
-      evidence: ['turns', 'line', 'command'],
+      evidence: ['turns', 'spin', 'line', 'command'],
       raises: 'verdict',
       then: '!raised',
     }),

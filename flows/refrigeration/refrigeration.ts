@@ -1,5 +1,7 @@
 import { choose, confirm, degrees, flow, form, hours, judge, one, verdict } from '../../engine/vocabulary.ts';
+import { washedFirst } from '../cooling/wash.ts';
 import { REFRIGERATION } from '../examples/refrigeration.ts';
+import { evaporator, runs } from './runs.ts';
 import { tripped } from './tripped.ts';
 
 /** Walk-in or reach-in: the goods first, then what holds a sound compressor off. */
@@ -44,6 +46,10 @@ export const refrigeration = flow({
           nothing: {
             label: 'Nothing holds it: it is called and doesn’t start',
             words: ['nothing', 'called', 'hums trips', 'hums and trips', 'doesnt start'],
+          },
+          runs: {
+            label: 'Nothing: it runs, and the box stays warm',
+            words: ['runs', 'it runs', 'running', 'runs and stays warm', 'runs not cold'],
           },
           dirty: {
             label: 'Condenser dirty or blocked, or its fan still',
@@ -126,7 +132,7 @@ export const refrigeration = flow({
     holds: judge('box-holds', {
       of: { seen: 'goods' },
       limits: {},
-      quiet: ['called', 'dirty', 'defrost', 'box', 'switch', 'tripped', 'undecided'],
+      quiet: ['called', 'dirty', 'defrost', 'box', 'switch', 'tripped', 'runs', 'undecided'],
       then: {
         called: '!go-on',
         dirty: 'clean',
@@ -134,6 +140,7 @@ export const refrigeration = flow({
         box: 'evaporator',
         switch: 'pressure',
         tripped: 'tripped',
+        runs: 'runs-dirt',
         undecided: 'dirt',
       },
     }),
@@ -159,53 +166,13 @@ export const refrigeration = flow({
       evidence: ['goods', 'defrost'],
       then: '!settled',
     }),
-    evaporator: form({
-      say: 'At the evaporator, eyes only: its fans, its coil, its thermostat and solenoid.',
-      body: ['Nothing is opened or moved by hand. Leave out with _ what can’t be seen.'],
-      callouts: [{ level: 'danger', text: 'Fans that stand may start at any moment. Hands and tools stay outside.' }],
-      why: 'Fans that stand, an iced coil or a missing call hold a sound condensing unit off.',
-      parts: {
-        fans: one(
-          'Its fans',
-          {
-            turn: { label: 'They turn', words: ['fans turn', 'fans run', 'turn'] },
-            still: { label: 'They stand still', words: ['fans still', 'fans stand', 'still'] },
-            some: { label: 'One of them stands', words: ['one still', 'one stands', 'one fan still'] },
-          },
-          { optional: true },
-        ),
-        coil: one(
-          'Its coil',
-          {
-            clear: { label: 'Clear, or a thin even frost', words: ['coil clear', 'clear', 'frost'] },
-            iced: { label: 'Iced over', words: ['iced', 'ice', 'coil iced', 'frozen'] },
-          },
-          { optional: true },
-        ),
-        call: one(
-          'Its thermostat',
-          {
-            calls: { label: 'It calls, the box is warmer than its setting', words: ['calls', 'it calls', 'call'] },
-            satisfied: { label: 'It doesn’t call', words: ['no call', 'satisfied', 'doesnt call'] },
-          },
-          { optional: true },
-        ),
-        valve: one(
-          'Its solenoid valve',
-          {
-            hums: { label: 'It hums or is warm', words: ['hums', 'warm', 'solenoid hums'] },
-            quiet: { label: 'Quiet and cold', words: ['quiet', 'solenoid quiet', 'no hum'] },
-          },
-          { optional: true },
-        ),
-      },
-      cant: 'held',
-      next: 'held',
-    }),
+    evaporator: evaporator('held'),
     held: verdict({
       verdict: 'held-by-the-box',
-      title: 'The box holds the compressor off: fans, thermostat or solenoid',
-      says: ['The condensing unit has no call. Its dead tests would find nothing.'],
+      title: 'The box holds the compressor off, or was said to: its evaporator first',
+      says: [
+        'What was seen of fans, coil, thermostat and solenoid is on the record. The condensing unit was not tested.',
+      ],
       next: [
         'A senior leads on at the evaporator with what was seen: fan feed, defrost, thermostat, solenoid.',
         'The customer moves the goods.',
@@ -235,6 +202,7 @@ export const refrigeration = flow({
       then: '!raised',
     }),
     ...tripped,
+    ...runs,
     dirt: choose({
       say: 'Condenser and its fan: what do you see?',
       body: ['Cap-tube reach-ins: always first. Grease, dust, cardboard in front of it.'],
@@ -250,8 +218,10 @@ export const refrigeration = flow({
       yes: 'Cleaned, clear',
       words: ['cleaned', 'clean now', 'clear'],
       no: { label: 'Not now', words: ['not now', 'not today'], to: 'not-cleaned' },
-      next: '!go-on',
+      unsure: 'not-cleaned',
+      next: 'washed',
     }),
+    washed: washedFirst(['goods', 'dirt', 'clean'], '!go-on'),
     'not-cleaned': verdict({
       verdict: 'condenser-left-dirty',
       title: 'The condenser is dirty and was not cleaned: the dead tests go on',

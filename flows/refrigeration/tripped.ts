@@ -4,12 +4,22 @@ import { choose, confirm, verdict } from '../../engine/vocabulary.ts';
 export const tripped = {
   tripped: choose({
     say: 'The high-pressure switch tripped. Condenser and its fan: what do you see?',
-    body: ['Grease, dust, cardboard in front of it; does the fan turn when it runs? Nothing is reset yet.'],
+    body: [
+      'Grease, dust, cardboard in front of it. A fan that stands now may stand because the switch is open. Nothing is reset yet.',
+    ],
     why: 'It opened because the head was high. The switch has done its work.',
     options: {
       dirty: { label: 'Dirty or blocked', words: ['dirty', 'plugged', 'blocked', 'grease', 'matted'], to: 'wash' },
-      fan: { label: 'Its fan still, slow or stiff', words: ['fan still', 'fan slow', 'fan stiff'], to: 'fan-first' },
-      clean: { label: 'Clean, and the fan looks fine', words: ['clean', 'fine', 'nothing'], to: 'unexplained' },
+      fan: {
+        label: 'Clean; its fan slow or still while it ran, or nobody knows',
+        words: ['fan was still', 'fan slow', 'fan was slow', 'fan still', 'fan stiff', 'fan not seen'],
+        to: 'fan-first',
+      },
+      clean: {
+        label: 'Clean, and its fan ran well when it ran',
+        words: ['clean', 'fine', 'nothing', 'fan ran well'],
+        to: 'unexplained',
+      },
     },
     cant: 'unexplained',
   }),
@@ -37,9 +47,12 @@ export const tripped = {
   }),
   'fan-first': verdict({
     verdict: 'box-high-pressure-fan',
-    title: 'The high-pressure switch tripped behind a weak fan: the dead tests find why',
-    says: ['The switch is not bad: without air the head rises until it opens.'],
-    next: ['Reset it once, after the fan is put right.'],
+    title: 'The high-pressure switch tripped, and the fan may be why: the dead tests tell',
+    says: [
+      'The switch is not bad: without air the head rises until it opens.',
+      'What starts the fan, its spin and its windings decide. All good: it was not the fan, and a certified person comes.',
+    ],
+    next: ['Not reset before the fan is put right, then once.'],
     who: 'junior',
     judged: ['holds'],
     evidence: ['goods', 'tripped'],

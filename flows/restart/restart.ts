@@ -18,6 +18,7 @@ import { UNDER_LOAD } from '../capacitor/under-load.ts';
 import { REPLACED } from '../capacitor/verdicts.ts';
 import { CONTROL_SETTLED } from '../control/control.ts';
 import { SETTLED } from '../cooling/settled.ts';
+import { WASHED } from '../cooling/wash.ts';
 import { CONTACTOR, HAS_TO_COOL, MOTOR, OUTSIDE } from '../dead/block.ts';
 import { leftOff } from '../endings.ts';
 import { NOT_IN, RESTART } from '../examples/repair.ts';
@@ -65,6 +66,8 @@ const RIGHTED = [
   'thermostat-was-set-wrong',
   'stood-in-defrost',
   'box-high-pressure-reset',
+  'box-condenser-cleaned',
+  ...WASHED,
   'new-part-right',
 ] as const;
 

@@ -37,9 +37,10 @@ import { insulation } from '../trips/insulation.ts';
 import { trips } from '../trips/trips.ts';
 import { KINDS } from '../unit.ts';
 import { compressorTerminals } from '../windings/terminals.ts';
+import { head, notTheFan } from './head-high.ts';
 import { chatters, contradicts, fuseAlone, insulationOpen } from './left-open.ts';
 import { observation } from './observation.ts';
-import { unitKind } from './unit-kind.ts';
+import { kindForSource, unitKind } from './unit-kind.ts';
 
 const QUIET = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j', 'k', 'l', 'm', 'n', 'o', 'p', 'undecided'] as const;
 
@@ -83,8 +84,47 @@ export const round = flow({
     // Whatever was seen first: an outdoor unit that doesn't go off comes before it.
     'stays-on': found({
       among: { outdoor: { verdicts: ['outdoor-stays-on'], to: 'runs-on' } },
-      none: 'by-observation',
+      none: 'of-a-house',
     }),
+    // What a house is asked, its thermostat, its registers and its return, a box hasn't.
+    'of-a-house': judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: KINDS,
+      then: {
+        psc: 'by-observation',
+        ecm: 'by-observation',
+        'three-phase': 'by-observation',
+        refrigeration: 'of-a-box',
+        closed: 'by-observation',
+        undecided: 'by-observation',
+      },
+    }),
+    'of-a-box': judge('observed', {
+      of: { seen: '@round:observation' },
+      limits: {},
+      quiet: QUIET,
+      then: {
+        a: 'box-coil',
+        b: 'hum',
+        c: 'rests',
+        d: 'block',
+        e: 'block',
+        f: 'block',
+        g: 'chatter',
+        h: 'trips',
+        i: 'block',
+        j: 'block',
+        k: 'block',
+        l: 'heard',
+        m: 'runs-on',
+        n: 'block',
+        o: 'block',
+        p: 'block',
+        undecided: 'block',
+      },
+    }),
+    'box-coil': include(printedCoil, { exits: { apart: 'control', 'not-apart': 'block' }, needs: {} }),
     'by-observation': judge('observed', {
       of: { seen: '@round:observation' },
       limits: {},
@@ -181,7 +221,7 @@ export const round = flow({
     block: include(deadBlock, {
       exits: {
         repair: 'repair',
-        clean: 'clean',
+        clean: 'not-the-fan',
         'under-load': 'under-load',
         ground: 'ground',
         cause: 'insulation',
@@ -191,9 +231,10 @@ export const round = flow({
       needs: {},
     }),
     ground: include(ground, {
-      exits: { replace: 'repair', settled: 'restart', compressor: 'insulation', raised: '!raised' },
+      exits: { replace: 'repair', settled: 'tripped', compressor: 'insulation', raised: '!raised' },
       needs: {},
     }),
+    'not-the-fan': notTheFan('clean'),
     clean: judge('observed', {
       of: { seen: '@round:observation' },
       limits: {},
@@ -251,16 +292,16 @@ export const round = flow({
     }),
     contradicts,
     'fuse-alone': fuseAlone,
-    breaker: include(breaker, { exits: { holds: 'restart', raised: '!raised', left: '!left' }, needs: {} }),
+    breaker: include(breaker, { exits: { holds: 'tripped', raised: '!raised', left: '!left' }, needs: {} }),
     'under-load': include(underLoad, {
-      exits: { replace: 'repair', good: 'restart', raised: '!raised' },
+      exits: { replace: 'repair', good: 'tripped', raised: '!raised' },
       needs: {},
     }),
-    printed: include(printedCoil, { exits: { apart: 'who-drops', 'not-apart': 'restart' }, needs: {} }),
+    printed: include(printedCoil, { exits: { apart: 'who-drops', 'not-apart': 'cold-too' }, needs: {} }),
     'who-drops': include(control, {
       exits: {
         replace: 'repair',
-        'dead-tests': 'restart',
+        'dead-tests': 'nor-the-fan',
         settled: 'restart',
         indoor: 'source',
         chatter: 'chatters',
@@ -274,28 +315,47 @@ export const round = flow({
     // A dead 24 V side is sought at its source, so before that.
     blower: include(blower, {
       cabinet: 'indoor',
-      exits: { done: '!done', again: '!again', source: 'source', settled: 'restart', raised: '!raised', left: '!left' },
+      exits: {
+        done: '!done',
+        again: '!again',
+        source: 'source-kind',
+        settled: 'restart',
+        raised: '!raised',
+        left: '!left',
+      },
       needs: {},
     }),
+    'source-kind': kindForSource,
     source: include(indoorSource, {
       cabinet: 'indoor',
       exits: { settled: 'restart', water: 'float-water', raised: '!raised', left: '!left' },
       needs: {},
     }),
     'float-water': include(water, { exits: { restart: 'restart', raised: '!raised', left: '!left' }, needs: {} }),
+    // As before the supply of a unit that hums: nothing is started on an open overload.
+    'cold-too': found({ among: { open: { verdicts: OPENED_HOT, to: 'restart' } }, none: 'supply' }),
     supply: include(supply, { exits: { good: 'own-coil', raised: '!raised', left: '!left' }, needs: {} }),
     // What could not be tested apart from the line is read live, before anything is started on hope.
     'own-coil': found({ among: { own: { verdicts: ['control-not-apart'], to: 'coil-live' } }, none: 'restart' }),
     'coil-live': include(coilLive, {
-      exits: { in: 'restart', replace: 'repair', 'dead-tests': 'restart', settled: 'restart', raised: '!raised' },
+      exits: {
+        in: 'nor-the-fan',
+        replace: 'repair',
+        'dead-tests': 'nor-the-fan',
+        settled: 'nor-the-fan',
+        raised: '!raised',
+      },
       needs: {},
-      again: { times: 2, spent: 'restart' },
+      again: { times: 2, spent: 'nor-the-fan' },
     }),
+    // The switch was read after the dead tests had found nothing.
+    'nor-the-fan': notTheFan('restart'),
     terminals: include(compressorTerminals, {
-      exits: { settled: 'restart', left: '!left', raised: '!raised' },
+      exits: { settled: 'tripped', left: '!left', raised: '!raised' },
       needs: {},
     }),
-    repair: include(repair, { exits: { fitted: 'restart', left: '!left' }, needs: {} }),
+    repair: include(repair, { exits: { fitted: 'tripped', left: '!left' }, needs: {} }),
+    ...head,
     restart: include(restart, {
       exits: {
         done: '!done',

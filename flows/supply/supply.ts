@@ -46,6 +46,7 @@ export const supply = flow({
         words: ['stays off', 'not today', 'leave it off', 'left off'],
         to: 'stays-off',
       },
+      as: 'round:powered',
       next: 'line',
     }),
     line: measure({

@@ -18,7 +18,7 @@ export const ground = flow({
       say: 'Take the branches apart and read each alone to ground, bare metal.',
       body: [
         'Compressor by its own harness, crankcase heater off. Fan by its own leads. Heater alone. The cable alone, both ends free.',
-        'Type ol for over range; leave out with _ what the unit hasn’t.',
+        'Type ol for over range; leave out with _ a heater that the unit hasn’t.',
       ],
       why: 'Only the branch that reads low is guilty. Together they say nothing of each.',
       source: ['Splitting the branches: common practice, no single source'],
@@ -34,7 +34,7 @@ export const ground = flow({
         comp: ohms('Compressor to ground', { words: ['compressor', 'comp'] }),
         fan: ohms('Fan to ground', { words: ['fan motor'] }),
         heater: ohms('Heater to ground', { optional: true, words: ['crankcase', 'heater'] }),
-        cable: ohms('Cable to ground', { optional: true, words: ['wire', 'cable', 'whip'] }),
+        cable: ohms('Cable to ground', { words: ['wire', 'cable', 'whip'] }),
       },
       cant: 'open',
       next: 'branch',

@@ -64,17 +64,33 @@ test.each([
   expect(c.types('waited', 'coil 0').verdicts).toEqual([verdict]);
 });
 
-/** An electronic fan: to the question since when its bus is off. */
+/** An electronic fan: its means is said to be off. */
 const bus = ECM_FAN.find(({ title }) => title.startsWith('Line and command there'))?.lines ?? [];
 test.each([
   [Number(LIMITS.busRest.least.value), 'ready'],
-  [Number(LIMITS.busRest.least.value) - 2, 'off'],
+  [Number(LIMITS.busRest.least.value) - 2, 'longer'],
 ])('its means off just now, and waited %s minutes later: %s', (minutes, place) => {
   const c = new Conversation()
-    .types(...bus.slice(0, bus.indexOf('rested')), 'off now')
+    .types(...bus.slice(0, bus.indexOf('rested')))
     .wait(minutes)
     .types('waited');
   expect(c.place.split('/').at(-1)).toBe(place);
+});
+
+test('too early, and then long enough by the same first answer: its bus has rested', () => {
+  const c = new Conversation()
+    .types(...bus.slice(0, bus.indexOf('rested')))
+    .wait(3)
+    .types('waited');
+  expect(c.place.split('/').at(-1)).toBe('longer');
+  expect(c.wait(2).types('waited').place.split('/').at(-1)).toBe('ready');
+});
+test('too early twice: nothing is opened', () => {
+  const c = new Conversation()
+    .types(...bus.slice(0, bus.indexOf('rested')))
+    .wait(3)
+    .types('waited', 'waited');
+  expect([c.place, c.verdicts]).toEqual(['!raised', ['electronic-fan-handed-over']]);
 });
 
 /** A compressor stalls, every dead test good: to the question since when it is off. */

@@ -81,6 +81,7 @@ describe('unsure is not yes', () => {
     'control/pulled': 'the judge behind it says of the coil what was read; out, or in, it is only where it was seen',
     'chatter/pulled': 'as there',
     'bus-rests/rest': 'the record’s times say whether it rested, whatever is said',
+    'bus-rests/longer': 'as there',
     'warm/waited': 'no volts decide nothing before the record’s times say that the delay is over',
     'control/waited': 'the volts are read anew, and the record’s times say whether the delay is over',
     'coil-live/waited': 'as there',

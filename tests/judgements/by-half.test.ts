@@ -160,3 +160,37 @@ test('a short outward is said first, whatever the secondary reads', () => {
   expect([of(1, 2), of('OL', 2), of('_', 2)]).toEqual(['short', 'short', 'short']);
   expect([of('OL', 12), of('OL', '_')]).toEqual(['secondary-open', 'secondary-open']);
 });
+
+test('an open primary is the transformer too, and a short outward is said before it', () => {
+  const of = (primary: number | 'OL' | '_', outward: number | 'OL', secondary: number | 'OL' = 1) =>
+    run('outward', { readings: parts('Ω', { secondary, primary, outward }) });
+  expect([of('OL', 12).outcome, of('OL', 'OL').outcome, of('OL', 2).outcome]).toEqual([
+    ...['primary-open', 'primary-open', 'short'],
+  ]);
+  expect([of(22, 12).outcome, of('_', 12).outcome, of('OL', 12, 'OL').outcome]).toEqual([
+    ...['coil', 'coil', 'secondary-open'],
+  ]);
+  expect(of('OL', 12).findings[2]).toMatchObject({
+    ...{ name: 'Primary', reading: 'OL', word: 'open', text: 'The primary reads OL: it is open.' },
+  });
+  expect(of(22, 12).findings[2]).toMatchObject({ word: 'reads', text: 'The primary reads 22\u2009Ω: it is whole.' });
+  expect(of('_', 12).findings).toHaveLength(2);
+});
+
+test('no branch is low only where every one that a unit has was read', () => {
+  const of = (more: Record<string, number | 'OL' | '_'>) =>
+    run('ground-branches', { readings: parts('Ω', { comp: 'OL', fan: 'OL', cable: 'OL', ...more }) });
+  expect([of({}), of({ heater: 'OL' }), of({ heater: '_' })].map((j) => j.outcome)).toEqual(['none', 'none', 'none']);
+  expect([of({ cable: '_' }), of({ fan: '_' }), of({ comp: '_' })].map((j) => j.outcome)).toEqual([
+    ...['undecided', 'undecided', 'undecided'],
+  ]);
+  expect(of({ cable: '_', comp: 0 }).outcome).toBe('comp');
+  expect(of({}).findings).toHaveLength(3);
+});
+
+test('what holds a box off: it runs, and nothing does', () => {
+  expect(run('box-holds', { seen: { off: { kind: 'choice', chosen: ['runs'] } } })).toMatchObject({
+    outcome: 'runs',
+    findings: [{ text: 'It runs: what it moves, and where the cold goes, is the question.' }],
+  });
+});

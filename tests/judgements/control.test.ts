@@ -247,7 +247,13 @@ describe('the transformer', () => {
     [{ loaded: 0, primary: 264 }, {}, 'open'],
     [{ loaded: 0, primary: 264.01 }, {}, 'undecided'],
     [{ loaded: 4.99, primary: 99.99 }, {}, 'primary'],
-    [{ loaded: 4.99 }, {}, 'undecided'],
+    // A call has no volts of its own: none from R to C beside some from Y to C is a misreading.
+    [{ loaded: 4.99, yc: 5, primary: 240 }, {}, 'undecided'],
+    [{ loaded: 4.99, yc: -26, primary: 240 }, {}, 'undecided'],
+    [{ loaded: 4.99, yc: 4.99, primary: 240 }, {}, 'open'],
+    [{ loaded: 24, yc: 26 }, {}, 'good'],
+    [{ loaded: 4.99 }, {}, 'ask-primary'],
+    [{ idle: 0 }, {}, 'ask-primary'],
     [{ loaded: 5 }, {}, 'weak'],
     [{ loaded: 0, idle: 27, primary: 240 }, {}, 'open'],
     [{ primary: 240 }, {}, 'undecided'],
@@ -279,7 +285,7 @@ describe('the transformer', () => {
       `The secondary reads 27${T}V idle. That proves nothing: read it under load.`,
     ]);
     expect(texts(of({ loaded: 0, primary: 240 }))).toEqual([
-      `The secondary reads 0${T}V with 240${T}V on the primary. Fuse good, it is open. Find the short first.`,
+      `The secondary reads 0${T}V with 240${T}V on the primary. Fuse, short and windings are read next, dead.`,
     ]);
     expect(texts(of({ loaded: 0, primary: 3 }))).toEqual([
       `The secondary reads 0${T}V and the primary 3${T}V: no volts come in.`,
@@ -392,5 +398,93 @@ describe('an inverter’s bus', () => {
       }),
       { numRuns: 50 },
     );
+  });
+});
+
+test('volts at Y and none at R are said to contradict each other', () => {
+  expect(run('transformer', { readings: V({ loaded: 0, yc: 26, primary: 240 }) }).findings[0]).toMatchObject({
+    ...{ word: 'contradicts', reading: '0\u2009V' },
+    text: 'R to C reads 0\u2009V and Y to C 26\u2009V: a call has no volts of its own. Read both again.',
+  });
+});
+
+test('the primary that was read later in the sitting counts, and before what was read first', () => {
+  const of = (first: number | '_', later: number | '_') =>
+    run('transformer', { readings: V({ loaded: 0, primary: first }), primary: V({ primary: later }) }).outcome;
+  expect([of('_', 240), of('_', '_'), of('_', 0), of(240, 0), of(0, 240), of(240, '_')]).toEqual([
+    ...['open', 'ask-primary', 'primary', 'primary', 'open', 'open'],
+  ]);
+});
+
+describe('more volts than a 24 V circuit has', () => {
+  const of = (line: Line) => run('foreign-volts', { readings: V(line) });
+  test.each<[Line, string]>([
+    [{ start: 30, coil: 25 }, 'own'],
+    [{ start: 30.01, coil: 25 }, 'foreign'],
+    [{ start: 25, coil: -118 }, 'foreign'],
+    [{ loaded: 26, yc: 0, float: 31 }, 'foreign'],
+    [{ loaded: 26, yc: 0 }, 'own'],
+    // Line volts are read there too, and are in their place.
+    [{ loaded: 26, primary: 240 }, 'own'],
+    [{ coil: 25, l1l2: 240 }, 'own'],
+    [{ start: '_' }, 'undecided'],
+  ])('%j: %s', (line, outcome) => {
+    expect(of(line).outcome).toBe(outcome);
+  });
+  test.each([
+    'start',
+    'delay',
+    'lp',
+    'hp',
+    'discharge',
+    'coil',
+    'rc',
+    'idle',
+    'loaded',
+    'yc',
+    'float',
+    'v',
+    'solenoid',
+  ])('wherever it is read: %s', (key) => {
+    expect(of({ [key]: 31 }).outcome).toBe('foreign');
+  });
+  test('what it says', () => {
+    expect(of({ start: 25.6, coil: 118 }).findings).toEqual([
+      expect.objectContaining({
+        ...{
+          name: 'Highest on the control circuit',
+          reading: '118\u2009V',
+          limits: '30\u2009V or less',
+          word: 'foreign',
+        },
+        text: '118\u2009V on a 24\u2009V circuit: line volts feed it somewhere. Hands out, both units off.',
+      }),
+    ]);
+    expect(of({ start: 25.6, coil: 12 }).findings[0]?.text).toBe('25.6\u2009V at most: as a 24\u2009V circuit has it.');
+    expect(run('foreign-volts', {}).findings[0]).toMatchObject({
+      ...{ reading: 'no reading', word: 'undecided', text: 'No volts of the control circuit were read.' },
+    });
+  });
+});
+
+describe('volts there', () => {
+  const of = (v: number | '_') => run('volts-there', { readings: V({ v }) });
+  test.each<[number | '_', string]>([
+    [20.4, 'there'],
+    [20.39, 'between'],
+    [5, 'between'],
+    [4.99, 'none'],
+    [-24, 'there'],
+    [30, 'there'],
+    [30.01, 'high'],
+    ['_', 'undecided'],
+  ])('%s V: %s', (v, outcome) => {
+    expect(of(v).outcome).toBe(outcome);
+  });
+  test('too many are no call', () => {
+    expect(of(118).findings[0]).toMatchObject({
+      ...{ reading: '118\u2009V', word: 'high' },
+      text: '118\u2009V is more than this circuit has. Another source feeds it: both off before a hand goes near.',
+    });
   });
 });

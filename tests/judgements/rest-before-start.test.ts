@@ -20,7 +20,8 @@ describe('it went off just then', () => {
   const given = { stopped: now, tried };
   test('five minutes are enough, a second less is not', () => {
     expect(said(given, { stopped: at(0), tried: at(5) })).toEqual(['rested', '5 min']);
-    expect(of(given, { stopped: at(0), tried: at(4, 59) }).outcome).toBe('early');
+    // Not rounded up to the five that it is short of.
+    expect(said(given, { stopped: at(0), tried: at(4, 59) })).toEqual(['early', '4.9 min']);
     expect(said(given, { stopped: at(0), tried: at(2, 30) })).toEqual(['early', '2.5 min']);
   });
   test('is said with its minutes', () => {

@@ -17,6 +17,7 @@ const grounded = (): Conversation => typed(at('readings'), [GOOD, 'spin free', '
 const coil = (): Conversation =>
   typed(at('block'), [
     'fuses 0.1 0.1 contacts .1 .1 coil ol t1g ol t2g ol',
+    'contacts .1 .1 coil ol, prints 24',
     'no diagram',
     'done',
     GOOD,

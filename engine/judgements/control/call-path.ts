@@ -12,7 +12,7 @@ import { finding, say } from '../say.ts';
  */
 export const callPath = judgement({
   id: 'call-path',
-  semantics: 1,
+  semantics: 2,
   takes: ['readings', 'across'],
   limits: ['open', 'none'],
   outcomes: ['cable', 'float', 'ask-float', 'thermostat', 'undecided'],
@@ -30,7 +30,7 @@ export const callPath = judgement({
       return float.lt(none.value) ? 'thermostat' : 'undecided';
     })();
     const text = {
-      cable: `${shown} at the board and none outdoors: the cable or a splice between them is open.`,
+      cable: `${shown} at the board: the call leaves it.`,
       float: `${shown} at the board, ${float ? say(float, 'V') : ''} across the float switch: it is open.`,
       'ask-float': `${shown} at the board. Nobody read across a float switch, which may hold the call back.`,
       thermostat: `${shown} at the board, and no switch before it is open: the thermostat or its cable.`,

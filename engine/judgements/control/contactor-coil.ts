@@ -26,9 +26,11 @@ export function coilBand(
 ): CoilBand {
   const reading = readingOf(readings, 'coil', 'Ω');
   if (reading.kind !== 'figure') return reading.kind === 'over' ? 'open' : 'missing';
-  if (volts === 'other' || (volts && !volts.eq(limits.rated.value))) return 'other volts';
   const ohms = reading.value.abs();
-  if (ohms.lt(limits.shorted.value)) return 'low';
+  const low = ohms.lt(limits.shorted.value);
+  // A coil for more volts has more ohms: what is a short at the rated volts is one at any above.
+  if (low && (volts === null || volts === 'other' || volts.gte(limits.rated.value))) return 'low';
+  if (volts === 'other' || (volts && !volts.eq(limits.rated.value))) return 'other volts';
   return ohms.gte(limits.low.value) && ohms.lte(limits.high.value) ? 'good' : 'between';
 }
 
@@ -46,7 +48,7 @@ export function coilFinding(
   const text = {
     good: `The coil reads ${shown}, inside ${range}.`,
     open: 'The coil reads OL. It is open.',
-    low: `The coil reads ${shown}, under ${least}. It is shorted and blows the control fuse.`,
+    low: `The coil reads ${shown}, under ${least}. It is shorted and blows the fuse that feeds it.`,
     between: `The coil reads ${shown}, outside ${range}. Two coils in parallel read about half. Take one wire off and read it again.`,
     missing: 'The coil was not read.',
     'other volts': `The coil reads ${shown}. The band holds for a ${rated} coil and this one is not, so it is not judged.`,

@@ -6,6 +6,7 @@ import { say } from '../say.ts';
 import { ohmsFinding, sayOhms } from './ohm-band.ts';
 
 export interface ContactLine {
+  readonly pole: (typeof POLES)[number][0];
   readonly is: 'good' | 'bad' | 'open';
   readonly finding: Finding;
 }
@@ -22,6 +23,7 @@ export const contactFindings = (readings: Parts | undefined, limit: Limit): Cont
     const reading = readingOf(readings, key, 'Ω');
     const most = `${say(limit.value, 'Ω')} or less`;
     const line = (is: ContactLine['is'], word: string, text: string): ContactLine => ({
+      pole: key,
       is,
       finding: ohmsFinding(`${name}, pressed in`, reading, word, text, limit, most),
     });
@@ -49,6 +51,7 @@ export const releasedFindings = (released: Parts | undefined, limit: Limit): Con
     const limits = `welded under ${say(limit.value, 'Ω')}`;
     return [
       {
+        pole: key,
         is: welded ? 'bad' : 'good',
         finding: ohmsFinding(`${name}, let go`, reading, welded ? 'welded' : 'not welded', text, limit, limits),
       },

@@ -1,21 +1,23 @@
 import type { Finding, Parts } from '../../schema.ts';
 import { judgement } from '../judgement.ts';
 import { chose, over, past, read, reads, untaken } from '../probing.ts';
+import { finding } from '../say.ts';
 import { type CoilBand, coilBand, coilFinding, ratedVolts } from './contactor-coil.ts';
 import { contactFindings, releasedFindings } from './contactor-contacts.ts';
 
 /**
- * A contactor tested dead, one coil wire off: its contacts in Ω with the armature pressed in and, where somebody read
+ * A contactor tested dead, one coil wire off (`first`: what was read of it before, where this is the second time: only what
+ * reads bad both times stands, what reads bad once is between good and bad): its contacts in Ω with the armature pressed in and, where somebody read
  * them, let go; its coil in Ω. The band of the coil holds for a 24 V coil only. The gravest fault is the outcome, and
  * every line is in the findings. Bands: common practice, no single source.
  */
 export const contactor = judgement({
   id: 'contactor',
-  semantics: 1,
-  takes: ['readings', 'released', 'rated'],
+  semantics: 3,
+  takes: ['readings', 'first', 'released', 'rated'],
   limits: ['contacts', 'welded', 'shorted', 'low', 'high', 'rated'],
   outcomes: ['good', 'coil-open', 'coil-shorted', 'contacts', 'welded', 'between', 'undecided'],
-  run({ readings, released, rated }, limits) {
+  run({ readings, first, released, rated }, limits) {
     const contacts = contactFindings(readings, limits.contacts);
     const letGo = releasedFindings(released, limits.welded);
     const volts = ratedVolts(rated);
@@ -26,8 +28,24 @@ export const contactor = judgement({
       coilFinding(readings, volts, limits),
     ];
     if (letGo.some((c) => c.is === 'bad')) return { outcome: 'welded', findings };
-    if (contacts.some((c) => c.is === 'bad')) return { outcome: 'contacts', findings };
     const byCoil = BY_COIL[coil];
+    if (first) {
+      const before = contactFindings(first, limits.contacts);
+      if (contacts.some((c) => c.is === 'bad' && before.some((b) => b.pole === c.pole && b.is === 'bad')))
+        return { outcome: 'contacts', findings };
+      const again = byCoil === BY_COIL[coilBand(first, volts, limits)];
+      if ((byCoil === 'coil-open' || byCoil === 'coil-shorted') && again) return { outcome: byCoil, findings };
+      const once = byCoil === 'coil-open' || byCoil === 'coil-shorted' || contacts.some((c) => c.is === 'bad');
+      if (once) {
+        const text =
+          'It reads bad now and read good before, or the other part did. Neither is condemned on one reading.';
+        return {
+          outcome: 'between',
+          findings: [...findings, finding({ name: 'Twice', reading: '–', word: 'once', text })],
+        };
+      }
+    }
+    if (contacts.some((c) => c.is === 'bad')) return { outcome: 'contacts', findings };
     if (byCoil !== 'good') return { outcome: byCoil, findings };
     return { outcome: contacts.some((c) => c.is === 'open') ? 'undecided' : 'good', findings };
   },
@@ -49,7 +67,15 @@ export const contactor = judgement({
       { readings: good, released: { pole1: over, pole2: over } },
       { readings: good, released: { pole1: over, pole2: read(past(welded.value, '-0.001'), 'Ω') } },
       { readings: good, released: { pole1: over, pole2: read(welded.value, 'Ω') } },
+      { readings: { ...good, coil: over }, first: { ...good, coil: over } },
+      { readings: { ...good, coil: over }, first: good },
+      { readings: { ...good, pole1: over }, first: { ...good, pole1: over } },
+      { readings: { ...good, pole1: over }, first: { ...good, pole2: over } },
+      { readings: good, first: { ...good, coil: over } },
       { readings: good, rated: { volts: chose('120') } },
+      { readings: coil(past(shorted.value, '-0.001')), rated: { rated: chose('240') } },
+      { readings: coil(past(shorted.value, '-0.001')), rated: { rated: chose('other') } },
+      { readings: coil(shorted.value), rated: { rated: chose('240') } },
       { readings: { ...good, coil: over }, rated: { volts: read(240, 'V') } },
       {},
     ];

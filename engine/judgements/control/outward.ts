@@ -5,15 +5,16 @@ import { say } from '../say.ts';
 import { ohmsFinding, sayOhms } from './ohm-band.ts';
 
 /**
- * The 24 V side in Ω, dead: `secondary` of the transformer with one wire off, and `outward` from Y to C with the field
- * wires lifted. An open secondary is the transformer; under the limit outward is a short; two coils in parallel read half.
+ * The 24 V side in Ω, dead: `secondary` of the transformer with one wire off, `primary` likewise where it was
+ * read, and `outward` from Y to C with the field
+ * wires lifted. An open winding is the transformer; under the limit outward is a short; two coils in parallel read half.
  */
 export const outward = judgement({
   id: 'outward',
-  semantics: 1,
+  semantics: 2,
   takes: ['readings'],
   limits: ['shorted'],
-  outcomes: ['short', 'coil', 'open', 'secondary-open', 'undecided'],
+  outcomes: ['short', 'coil', 'open', 'secondary-open', 'primary-open', 'undecided'],
   run({ readings }, { shorted }) {
     const [secondary, out] = [readingOf(readings, 'secondary', 'Ω'), readingOf(readings, 'outward', 'Ω')];
     const low = out.kind === 'figure' && out.value.abs().lt(shorted.value);
@@ -37,7 +38,19 @@ export const outward = judgement({
         ...([shorted, 'a reading, not OL'] as const),
       ),
     ];
+    const primary = readingOf(readings, 'primary', 'Ω');
+    if (primary.kind !== 'none')
+      findings.push(
+        ohmsFinding(
+          ...(['Primary', primary, primary.kind === 'over' ? 'open' : 'reads'] as const),
+          primary.kind === 'over'
+            ? 'The primary reads OL: it is open.'
+            : `The primary reads ${sayOhms(primary)}: it is whole.`,
+          ...([shorted, 'a reading, not OL'] as const),
+        ),
+      );
     if (winding === 'open' && is !== 'short') return { outcome: 'secondary-open', findings };
+    if (primary.kind === 'over' && is !== 'short') return { outcome: 'primary-open', findings };
     return { outcome: is ?? 'undecided', findings };
   },
   probe: ({ shorted }) => [
@@ -47,6 +60,9 @@ export const outward = judgement({
     { readings: { fuse1: over, secondary: read(1, 'Ω'), outward: read(past(shorted.value, '-0.001'), 'Ω') } },
     { readings: { secondary: read(1, 'Ω'), outward: over } },
     { readings: { secondary: over, outward: read(12, 'Ω') } },
+    { readings: { secondary: read(1, 'Ω'), primary: over, outward: read(12, 'Ω') } },
+    { readings: { secondary: read(1, 'Ω'), primary: over, outward: read(1, 'Ω') } },
+    { readings: { secondary: read(1, 'Ω'), primary: read(22, 'Ω'), outward: over } },
     { readings: { secondary: untaken, outward: untaken } },
     {},
   ],

@@ -9,18 +9,20 @@ import { finding, say, sayRange } from '../say.ts';
 
 /**
  * The 24 V transformer: secondary volts under load against primary, tap and VA. Without volts out and with the
- * primary inside a usual supply it is open, below every one of them the supply is missing; too few volts are laid to the wrong tap, to a primary out of its limits, or to more amps than its VA gives.
- * An idle reading alone proves nothing.
+ * primary inside a usual supply it is open, below every one of them the supply is missing, and a primary that nobody read is
+ * asked for (`primary` holds what was read of it then); too few volts are laid to the wrong tap, to a primary out of its limits, or to more amps than its VA gives.
+ * An idle reading alone proves nothing, and no volts beside a call that has them (`yc`) are a misreading.
  */
 export const transformer = judgement({
   id: 'transformer',
-  semantics: 2,
-  takes: ['readings', 'tap', 'va'],
+  semantics: 3,
+  takes: ['readings', 'primary', 'tap', 'va'],
   limits: ['rated', 'loaded', 'primaryWithin', 'absent', 'lowLine'],
-  outcomes: ['good', 'open', 'primary', 'tap', 'overload', 'weak', 'undecided'],
-  run({ readings, tap, va }, limits) {
+  outcomes: ['good', 'open', 'ask-primary', 'primary', 'tap', 'overload', 'weak', 'undecided'],
+  run({ readings, primary: later, tap, va }, limits) {
     const at = (key: string): Exact | null => figureOf(readings, key, 'V')?.abs() ?? null;
-    const [primary, idle, loaded] = [at('primary'), at('idle'), at('loaded')];
+    const [idle, loaded] = [at('idle'), at('loaded')];
+    const primary = figureOf(later, 'primary', 'V')?.abs() ?? at('primary');
     const [tapVolts, voltAmperes] = [chosenFigure(tap, 'tap'), chosenFigure(va, 'va')];
     const out = loaded ?? idle;
     const least = say(limits.loaded.value, 'V');
@@ -39,16 +41,21 @@ export const transformer = judgement({
     ];
     if (out === null) return { outcome: 'undecided', findings: line('missing', 'The secondary was not read.') };
     const shown = say(out, 'V');
+    const yc = at('yc');
+    if (out.lt(limits.absent.value) && yc?.gte(limits.absent.value)) {
+      const text = `R to C reads ${shown} and Y to C ${say(yc, 'V')}: a call has no volts of its own. Read both again.`;
+      return { outcome: 'undecided', findings: line('contradicts', text) };
+    }
     if (out.lt(limits.absent.value)) {
       if (primary === null) {
         const text = `The secondary reads ${shown}. Whether volts come in was not read.`;
-        return { outcome: 'undecided', findings: line('no volts', text) };
+        return { outcome: 'ask-primary', findings: line('no volts', text) };
       }
       const usual = SUPPLIES.map((rated) => ratedRangeVolts(rated, limits.primaryWithin.value));
       const within = usual.some(({ low, high }) => primary.gte(low) && primary.lte(high));
       const has = `The secondary reads ${shown} with ${say(primary, 'V')} on the primary.`;
       if (within)
-        return { outcome: 'open', findings: line('no volts', `${has} Fuse good, it is open. Find the short first.`) };
+        return { outcome: 'open', findings: line('no volts', `${has} Fuse, short and windings are read next, dead.`) };
       if (primary.lt(limits.lowLine.value)) {
         const text = `The secondary reads ${shown} and the primary ${say(primary, 'V')}: no volts come in.`;
         return { outcome: 'primary', findings: line('no volts', text) };
@@ -99,6 +106,7 @@ export const transformer = judgement({
     const short = past(limits.loaded.value, '-0.01');
     const none = past(limits.absent.value, '-0.01');
     const tap = { tap: chose('240') };
+    const dead = { yc: 0 };
     const of = (
       key: string,
       value: Parameters<typeof past>[0],
@@ -114,13 +122,19 @@ export const transformer = judgement({
     return [
       of('loaded', limits.loaded.value),
       of('idle', 27),
-      of('loaded', none),
-      of('loaded', none, { primary: limits.lowLine.value }),
-      of('loaded', none, { primary: past(limits.lowLine.value, '-0.01') }),
-      of('loaded', none, { primary: 240 }),
+      of('loaded', none, dead),
+      of('loaded', none, { yc: 25, primary: 240 }),
+      of('loaded', none, { yc: past(limits.absent.value, '-0.01'), primary: 240 }),
+      of('loaded', none, { ...dead, primary: limits.lowLine.value }),
+      of('loaded', none, { ...dead, primary: past(limits.lowLine.value, '-0.01') }),
+      of('loaded', none, { ...dead, primary: 240 }),
+      { ...of('loaded', none, dead), primary: volts({ primary: 240 }) },
+      { ...of('loaded', none, { ...dead, primary: 240 }), primary: volts({ primary: 0 }) },
       ...SUPPLIES.flatMap((rated) => {
         const { low, high } = ratedRangeVolts(rated, limits.primaryWithin.value);
-        return [low, past(low, '-0.01'), high, past(high, '0.01')].map((primary) => of('loaded', none, { primary }));
+        return [low, past(low, '-0.01'), high, past(high, '0.01')].map((primary) =>
+          of('loaded', none, { ...dead, primary }),
+        );
       }),
       of('loaded', short),
       of('loaded', limits.absent.value),

@@ -3,10 +3,11 @@ import { chose, untaken } from '../probing.ts';
 import { chosenOf } from '../read.ts';
 import { finding } from '../say.ts';
 
-type Holds = 'called' | 'dirty' | 'defrost' | 'box' | 'switch' | 'tripped';
+type Holds = 'called' | 'runs' | 'dirty' | 'defrost' | 'box' | 'switch' | 'tripped';
 /** What was found at the box → what that is, which decides how to go on. */
 const FOUND: ReadonlyMap<string, readonly [Holds, string]> = new Map([
   ['nothing', ['called', 'It is called and nothing of the box holds it off: the start gear and the motor are next.']],
+  ['runs', ['runs', 'It runs: what it moves, and where the cold goes, is the question.']],
   ['dirty', ['dirty', 'A condenser without air trips overloads and high pressure on a sound unit.']],
   ['defrost', ['defrost', 'In defrost the compressor stands still on purpose.']],
   ['fans', ['box', 'Evaporator fans that stand still freeze the coil: there the fault is.']],
@@ -20,10 +21,10 @@ const NOT_SAID = ['undecided', 'Nobody could say what holds it off: the condense
 /** What holds a walk-in's or reach-in's compressor off, by what was found. Takes `seen`, one choice in its part `off`. */
 export const boxHolds = judgement({
   id: 'box-holds',
-  semantics: 1,
+  semantics: 2,
   takes: ['seen'],
   limits: [],
-  outcomes: ['called', 'dirty', 'defrost', 'box', 'switch', 'tripped', 'undecided'],
+  outcomes: ['called', 'runs', 'dirty', 'defrost', 'box', 'switch', 'tripped', 'undecided'],
   run({ seen }) {
     const chosen = chosenOf(seen, 'off');
     const [outcome, text] = (chosen.length === 1 && FOUND.get(chosen[0] ?? '')) || NOT_SAID;

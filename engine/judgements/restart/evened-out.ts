@@ -2,7 +2,7 @@ import { Exact } from '../../calc/exact.ts';
 import { judgement } from '../judgement.ts';
 import { chose, volts } from '../probing.ts';
 import { chosenOf } from '../read.ts';
-import { finding, say } from '../say.ts';
+import { finding, say, sayGone } from '../say.ts';
 
 /**
  * Whether pressures had evened out before a start, by the times of the record: `stopped` says that it went off just then
@@ -37,8 +37,8 @@ export const evenedOut = judgement({
       if (since?.plus(typed.value).lt(least.value))
         return of(
           'early',
-          say(since, 'min', 1),
-          `The record has it under power ${say(since, 'min', 1)} before: it was not off for ${asked}. The try counts for nothing.`,
+          sayGone(since),
+          `The record has it under power ${sayGone(since)} before: it was not off for ${asked}. The try counts for nothing.`,
         );
       return of('rested', 'longer', `It was off for ${asked} or more before it was tried.`);
     }
@@ -49,7 +49,7 @@ export const evenedOut = judgement({
         'How long it was off before it was tried is not known: the try counts for nothing.',
       );
     const minutes = between(at.stopped, at.tried);
-    const shown = say(minutes, 'min', 1);
+    const shown = sayGone(minutes);
     return minutes.gte(least.value)
       ? of('rested', shown, `It was off for ${shown} before it was tried.`)
       : of(

@@ -14,17 +14,19 @@ const OUTCOMES = [...BRANCHES.map(([key]) => key), 'several', 'none', 'undecided
 
 /**
  * Which branch reads low to ground, Ω, each alone: `comp`, `fan`, `heater`, `cable`. Only the branch that reads low is
- * guilty; a wire comes before its motor, because it costs less and is more often chafed.
+ * guilty; a wire comes before its motor, because it costs less and is more often chafed. `none` only where all that every
+ * unit has was read: a cable that was left out may be the one.
  */
 export const groundBranches = judgement({
   id: 'ground-branches',
-  semantics: 1,
+  semantics: 2,
   takes: ['readings'],
   limits: FRAME_LIMITS,
   outcomes: OUTCOMES,
   run({ readings }, limits) {
     const all = BRANCHES.map(([key, name]) => ({ key, name, reading: ohmsOf(readings, key) })).filter(
-      ({ key, reading }) => reading.kind !== 'none' || key === 'comp' || key === 'fan',
+      // A crankcase heater is not in every unit.
+      ({ key, reading }) => reading.kind !== 'none' || key !== 'heater',
     );
     const bands = all.map((b) => ({ ...b, band: frameBand(b.reading, limits) }));
     const low = bands.filter(({ band }) => band === 'low');
@@ -40,10 +42,13 @@ export const groundBranches = judgement({
     return { outcome: bands.every(({ band }) => band === 'clear') ? 'none' : 'undecided', findings };
   },
   probe(limits) {
-    const at = (of: Readonly<Record<string, Cell>>) => ({ readings: ohmParts({ comp: 'OL', fan: 'OL', ...of }) });
+    const at = (of: Readonly<Record<string, Cell>>) => ({
+      readings: ohmParts({ comp: 'OL', fan: 'OL', cable: 'OL', ...of }),
+    });
     return [
       at({}),
-      at({ heater: 'OL', cable: 'OL' }),
+      at({ heater: 'OL' }),
+      at({ cable: '_' }),
       ...BRANCHES.map(([key]) => at({ [key]: 0 })),
       at({ comp: 0, fan: 0 }),
       ...frameEdges(limits).map((edge) => at({ comp: edge })),

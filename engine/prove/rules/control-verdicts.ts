@@ -16,6 +16,22 @@ const NEAR_LOCKED = 0.8;
 const NOTHING_DRAWN = 2;
 const UNPLACED = 'read live with probes that were not placed dead';
 
+/** A 24 V circuit has not more of itself. */
+const FOREIGN = 30;
+const SWITCHES = ['delay', 'lp', 'hp', 'discharge'] as const;
+/** Where the 24 V circuit is read, and what of it. */
+const ON_24: readonly (readonly [string, readonly string[]])[] = [
+  ['strip-24', ['start', 'coil']],
+  ['across-24', SWITCHES],
+  ['pull-24', ['coil', 'rc']],
+  ['board', ['loaded', 'yc', 'float']],
+  ['arrives', ['v']],
+];
+/** What a reading of that circuit may be followed by where line volts are on it. */
+const NOT_CONCLUDED = /^(?:control-volts-foreign|control-undecided|chatter-undecided|cable-not-retested)$/;
+const OF_CONTROL =
+  /^(?:control-|coil-|transformer-|thermostat-|no-call|float-switch|high-pressure-(?:open|fan)|low-pressure|delay-|call-)/;
+
 /** C5: three pairs read in this round, and none of them to ground. */
 function hasGoodWindings(answers: readonly Answer[], round: string): boolean {
   const read = answers.findLast((a) => a.place.startsWith(round) && (a.parts.cr || a.parts.uv))?.parts ?? {};
@@ -87,7 +103,40 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
       return `${name} called open without a call before it and none behind it`;
     return late(strip) && late(across) ? null : `${name} called open within five minutes of a change of call`;
   };
+  /** M1, M2: read bad once, and again on bright metal. */
+  const contactorAgain = answers.findLast(
+    (a) => a.place.startsWith(round) && /\/(?:again|contactor-again)$/.test(a.place) && a.parts.pole1,
+  )?.parts;
+  const contactorFirst = answers.findLast(
+    (a) => a.place.startsWith(round) && /\/line$/.test(a.place) && a.parts.pole1,
+  )?.parts;
+  if (OF_CONTROL.test(c.verdict) && !NOT_CONCLUDED.test(c.verdict)) {
+    const lines = ON_24.some(([step, keys]) => keys.some((key) => volts(step, key) > FOREIGN));
+    if (lines) return 'concluded of a 24 V circuit that line volts feed';
+  }
   switch (c.verdict) {
+    case 'contactor-coil-open':
+      return [contactorFirst, contactorAgain].every((read) => read?.coil?.kind === 'over')
+        ? null
+        : 'a coil called open that did not read OL twice';
+    case 'contactor-coil-shorted':
+      return [contactorFirst, contactorAgain].every((read) => (ohmsIn(read?.coil) ?? SHORT) < SHORT)
+        ? null
+        : 'a coil called shorted that did not read so twice';
+    case 'contactor-contacts': {
+      const bad = (read: Parts | undefined, pole: string): boolean =>
+        read?.[pole]?.kind === 'over' || (ohmsIn(read?.[pole]) ?? 0) > 1;
+      return ['pole1', 'pole2', 'pole3'].some((pole) => bad(contactorFirst, pole) && bad(contactorAgain, pole))
+        ? null
+        : 'contacts condemned that did not read bad twice';
+    }
+    case 'ground-gone':
+      return ['comp', 'fan', 'cable'].every((key) => {
+        const read = parts('split')[key];
+        return read?.kind === 'over' || (ohmsIn(read) ?? 0) >= GROUNDED;
+      })
+        ? null
+        : 'a ground called gone with a branch that nobody read';
     case 'high-pressure-open':
     case 'high-pressure-fan':
     case 'high-pressure-left-dirty':
@@ -128,20 +177,23 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
       // W6: a float that nobody read may be open as well.
       if (c.verdict !== 'float-switch-open' && !((across ?? OPEN) < NONE || said('has-float') === 'none'))
         return 'a thermostat blamed beside a float switch that nobody read';
+      if (chosen(beside(board, 'probes')?.parts.ok)[0] !== 'done') return UNPLACED;
       if (!(volts('board', 'loaded') >= PULL_IN && volts('board', 'yc') < NONE))
         return 'a call missed at the board without its source, or with volts there';
       return late(strip) || late(board) ? null : '0 V decided within five minutes of a change of call';
     }
     case 'transformer-open': {
       // W1: primary in limits, R to C nothing, fuse good, secondary open.
-      const primary = volts('board', 'primary');
+      if (chosen(beside(board, 'probes')?.parts.ok)[0] !== 'done') return UNPLACED;
+      const later = volts('primary-too', 'primary');
+      const primary = Number.isNaN(later) ? volts('board', 'primary') : later;
       const fed = [120, 208, 240].some((v) => Math.abs(primary - v) <= v * 0.1 + 1e-9);
       const dead = parts('dead-line');
       const fuse = figure(dead.fuse1);
       if (!(volts('board', 'loaded') < NONE && fed)) return 'a transformer called open without its primary in limits';
-      return fuse !== null && Math.abs(fuse) < 0.5 && dead.secondary?.kind === 'over'
+      return fuse !== null && Math.abs(fuse) < 0.5 && (dead.secondary?.kind === 'over' || dead.primary?.kind === 'over')
         ? null
-        : 'a transformer called open without a good fuse, or with a secondary that reads';
+        : 'a transformer called open without a good fuse, or with windings that read';
     }
     case 'control-short-found': {
       // W2: the fuse open, and a branch below 4 Ω located before the new one.

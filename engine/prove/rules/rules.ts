@@ -18,6 +18,15 @@ const OPENED: Readonly<Record<Cabinet, readonly string[]>> = {
   inverter: ['inverter', 'unsure'],
 };
 
+/** A high-pressure switch was laid to the fan in this round, and it was not reset behind a fan that was put right. */
+function unexplained(place: string, record: readonly Entry[]): boolean {
+  const round = /^round~\d+/.exec(place)?.[0] ?? '';
+  const concluded = record.flatMap((e) =>
+    e.kind === 'concluded' && e.body.place.startsWith(round) ? [e.body.verdict] : [],
+  );
+  return concluded.some((v) => /high-pressure-fan$/.test(v)) && !concluded.includes('high-pressure-reset');
+}
+
 /** Rules about an entry as it comes. */
 export function watch(
   entry: Entry,
@@ -47,6 +56,8 @@ export function watch(
       if (!e.insulated) say('R7', 'started after a trip without an insulation test that holds');
       if (e.grounded) say('R7', 'started with a compressor that read low to ground at its own leads');
     }
+    if (place.endsWith('/restart/closed') && chosen(parts.ok)[0] === 'yes' && unexplained(place, record))
+      say('R7', 'started behind a high-pressure switch that nothing explains');
     if (Object.values(parts).some((v) => v.kind === 'figure' && v.unit === 'psig') && entry.by !== SENIOR)
       say('R9', `a pressure at ${place} by somebody who is not certified`);
   }

@@ -18,7 +18,7 @@ export const BEHIND_PANEL: readonly Example[] = [
   {
     title: 'A dirty wheel and a weak split, an electronic blower that rested: cleaned',
     lines: [
-      ...[...toSplit('wheel dirty'), WEAK_SPLIT, 'behind a panel', 'ecm', 'rested', ...INDOOR],
+      ...[...toSplit('wheel dirty'), WEAK_SPLIT, 'behind a panel', 'ecm', 'off now', 'rested', ...INDOOR],
       ...['wheel cleaned', ...LIVE],
     ],
     then: ['air-side-righted', 'repair-proven'],

@@ -43,6 +43,7 @@ export const NOISE: readonly Example[] = [
       'outdoor off',
       'nothing',
       'ecm',
+      'off now',
       'rested',
       'qualified',
       ...PLACED,

@@ -29,9 +29,12 @@ export const NEVER: Readonly<Record<string, readonly string[]>> = {
     ...['runs-on/called undecided', 'dual-capacitor-readings/compare undecided'],
     'single-capacitor-readings/compare undecided',
     ...['phase-monitor/judged undecided', 'bus-rests/over undecided'],
+    ...['control/own undecided', 'chatter/own-volts undecided', 'indoor-source/own undecided', 'warm/own undecided'],
+    'bus-rests/over-now undecided',
   ],
   'what it looks at was asked before': [
-    ...of('round', 'fan-kind undecided', 'lines undecided'),
+    ...of('round', 'fan-kind undecided', 'lines undecided', 'of-a-house undecided'),
+    ...of('indoor-source', 'drive undecided', 'cable-drive undecided', 'tap-drive undecided'),
     ...of('dead-block', 'kind undecided', 'third undecided'),
     ...of('motors', 'lines undecided', 'fan-kind undecided'),
     ...of('still-after', 'sections undecided', 'whose undecided', 'whose closed', 'whose ecm'),
@@ -59,7 +62,6 @@ export const NEVER: Readonly<Record<string, readonly string[]>> = {
   'a unit with a bus is never restarted here': [
     'round/opened closed',
     'still-after/fan-kind closed',
-    'blower/known closed',
     'blower-tests/known closed',
   ],
   'another page takes it before': [
@@ -73,6 +75,7 @@ export const NEVER: Readonly<Record<string, readonly string[]>> = {
       'clean m',
       'clean p',
     ),
+    ...of('round', 'of-a-house closed', 'of-a-box i', 'of-a-box k', 'of-a-box p'),
     ...of('round', 'fan-kind closed', 'lines closed'),
     ...of('phase-monitor', 'held k', 'held p'),
     'dead-block/kind closed',
@@ -82,6 +85,11 @@ export const NEVER: Readonly<Record<string, readonly string[]>> = {
     ...of('compressor-terminals', 'lines closed'),
   ],
   'not asked here': [
+    ...['drive', 'cable-drive', 'tap-drive'].flatMap((step) =>
+      of('indoor-source', `${step} three-phase`, `${step} refrigeration`, `${step} closed`),
+    ),
+    ...['contactor-dead/twice welded', 'dead-block/contactor-twice welded', 'fuse-short/short primary-open'],
+    ...of('short-outdoors', 'located primary-open', 'in-cable primary-open'),
     ...of('supply', 'grounded contacts', 'grounded sag', 'grounded report', 'grounded single-phasing'),
     ...of('supply', 'grounded unbalanced'),
     'phase-monitor/judged no-ground',
@@ -121,7 +129,8 @@ export const NEVER: Readonly<Record<string, readonly string[]>> = {
     ...AFTER,
   ),
   'the judge before it has ruled it out': [
-    ...of('indoor-source', 'path-again cable', 'path-again ask-float'),
+    ...of('indoor-source', 'path-again cable', 'path-again ask-float', 'source-again ask-primary'),
+    ...of('indoor-source', 'source-again good', 'source-again tap', 'source-again overload', 'source-again weak'),
     ...of('control', 'hop nothing', 'hop contradicts', 'open through', 'open delay', 'open nothing'),
     ...of('chatter', 'taken through', 'taken nothing', 'taken low'),
     ...of('coil-live', 'judged absent', 'begins nothing', 'open through', 'open delay', 'open nothing', 'open low'),

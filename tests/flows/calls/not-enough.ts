@@ -7,6 +7,10 @@ const THREE =
   'yes | breaker, no other feed, three lines, outlet | yes | clean, 0 caps | 121 / 0 0 0 0 0 0 / 0 0 0 / 121';
 const INDOOR =
   'yes | breaker, no other feed, two legs, outlet | yes | clean, 1 cap, 7.5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0.4 / 9.3';
+/** The indoor unit dead once more, after live readings in it. */
+const INDOOR_AGAIN = 'yes | clean, 1 cap, 7.5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0.4 / 9.3';
+/** Probes placed at the indoor board, the call five minutes old. */
+const PLACED = `doors on | qualified | psc | ${INDOOR} | placed | left alone`;
 const BLOCK = 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol';
 
 export const CAPACITORS = `
@@ -139,11 +143,14 @@ y-c 25.6 coil 25.4
 
 contactor-coil-shorted ← contactor-dead: Its coil is shorted
 contacts .1 .1 coil 2.1
-  contacts .1 .1 coil 6.2 → !raised as contactor-undecided (ohms between the bands)
+  contacts .1 .1 coil 6.2 | contacts .1 .1 coil 6.2 → !raised as contactor-undecided (ohms between the bands, twice)
+  contacts .1 .1 coil 2.1 | contacts .1 .1 coil 12.4 → why as contactor-jammed (once, and good on bright metal)
+  contacts .1 .1 coil 2.1 | cant → !raised as contactor-undecided (once)
 
 contactor-contacts ← contactor-dead: Its contacts are done
 contacts 3.4 .1 coil 12.4
   contacts 0.5 .1 coil 12.4 → why as contactor-jammed (pressed in and under 1 Ω, whatever they look like)
+  contacts 3.4 .1 coil 12.4 | contacts .1 .1 coil 12.4 → why as contactor-jammed (once, pressed in halfway)
 
 contactor-contacts ← dead-block: A contact reads high with the armature pressed in
 fuses 0.1 0.1 contacts .1 3.2 coil 12.6 t1g ol t2g ol
@@ -167,9 +174,9 @@ fuse 0.1 sec ol y-c 12
   fuse 4 sec ol y-c 12 → !raised as control-source-undecided (a fuse between good and blown)
 
 transformer-open ← indoor-source: An open transformer behind an electronic blower that rested
-r-c 0 primary 240
-  r-c 0 | ecm | waited | ${INDOOR} | fuse 0.1 sec ol y-c 12 → !raised as transformer-primary-not-read (its primary not read)
-  r-c 0 primary 150 | ecm | waited | ${INDOOR} | fuse 0.1 sec ol y-c 12 → !raised as transformer-primary-not-read (a primary outside every supply)
+r-c 0 y-c 0 primary 240
+  r-c 0 y-c 0 | cant | off now | rested | ${INDOOR_AGAIN} | fuse 0.1 sec ol y-c 12 → !raised as transformer-primary-not-read (its primary not read)
+  r-c 0 y-c 0 primary 150 | off now | rested | ${INDOOR_AGAIN} | fuse 0.1 sec ol y-c 12 → !raised as transformer-primary-not-read (a primary outside every supply)
 
 control-short-found ← short-outdoors: A blown board fuse, the short in the outdoor unit: found, under its own lock, before the new one
 fuse ol sec 1.2 y-c 1.5
@@ -180,9 +187,9 @@ control-short-found ← short-outdoors: A blown board fuse, the short in the out
   ol | 12 → !raised as board-fuse-short-not-located (a short that neither end shows)
 
 transformer-overloaded ← indoor-source: More load than its VA
-r-c 20 primary 240 load amps 2.5 a, 40 va
-  r-c 20 primary 240 load amps 1.2 a, 40 va → !raised as control-volts-low (low under a load that it can carry)
-  r-c 26 primary 240 → !raised as control-source-undecided (volts that are in their band)
+r-c 20 y-c 0 primary 240 load amps 2.5 a, 40 va
+  r-c 20 y-c 0 primary 240 load amps 1.2 a, 40 va → !raised as control-volts-low (low under a load that it can carry)
+  r-c 26 y-c 12 primary 240 → !raised as control-source-undecided (volts that are in their band)
 
 low-pressure-open ← control: The low-pressure switch: certified
 left alone
@@ -237,9 +244,9 @@ left alone
 
 low-pressure-open ← cycling: Dead tests good, then who drops it: the low-pressure switch
 24
-  240v → plate as control-not-apart (read along a coil on line volts)
-  package → plate as control-not-apart (read where the transformer is in the same cabinet)
-  not sure → plate as control-not-apart (read before anybody knows what the coil is on)
+  240v → ready as control-not-apart (read along a coil on line volts)
+  package → ready as control-not-apart (read where the transformer is in the same cabinet)
+  not sure → ready as control-not-apart (read before anybody knows what the coil is on)
 
 control-wire-open ← control: Every switch closed, no volts at the coil: a wire, mended
 delay .1 lp .1 hp .1
@@ -259,7 +266,7 @@ volts 240 blower 3.6 split 18
 
 thermostat-or-its-cable ← indoor-source: The call doesn’t leave the thermostat
 r-c 26.1 y-c 0 float 0.1
-  r-c 26.1 y-c 26 → cable-drive (the call at both ends of the indoor unit)
+  r-c 26.1 y-c 26 → locked (the call at both ends of the indoor unit)
 
 thermostat-or-its-cable ← indoor-source: The call doesn’t leave the thermostat
 r-c 26.1 y-c 0 float 0.1
@@ -288,8 +295,8 @@ control-short-found ← fuse-short: Silent, the blower still too, the board’s 
 
 fan-call-not-given ← blower-live: No fan call, and the call to cool is there: the thermostat or its G wire
 r-c 26.1 y-c 26
-  r-c 26.1 → !raised as control-source-undecided (the call to cool not read)
-  r-c 0 primary 0 → !raised as control-primary-absent (no 24 V at all)
+  r-c 26.1 y-c 12 → !raised as control-source-undecided (the call to cool neither there nor gone)
+  r-c 0 y-c 0 primary 0 → !raised as control-primary-absent (no 24 V at all)
 
 board-blower-relay ← blower-live: Line and no tap: the board
 238, 208/230
@@ -297,11 +304,11 @@ board-blower-relay ← blower-live: Line and no tap: the board
 
 thermostat-cable-open ← indoor-source: The cable is open and is not mended today
 calling
-  blank | doors on | qualified | left alone | r-c 26.1 y-c 26 → !raised as call-not-read-outdoors (nothing read outdoors)
+  blank | ${PLACED} | r-c 26.1 y-c 26 → !raised as call-not-read-outdoors (nothing read outdoors)
 
 thermostat-cable-open ← indoor-source: The cable is open and is not mended today
 y-c 0 coil 0
-  y-c 12 coil 0 | doors on | qualified | left alone | r-c 26.1 y-c 26 → !raised as call-not-read-outdoors (some volts arrive outdoors)
+  y-c 12 coil 0 | ${PLACED} | r-c 26.1 y-c 26 → !raised as call-lost-between (some volts arrive outdoors)
 
 thermostat-cable-shorted ← y-off: Y off at the board, dead: its own Y has no volts, so the thermostat or its cable calls
 y is off
@@ -482,8 +489,8 @@ electronic-blower-suspect ← blower-live: Constant torque: line and tap there, 
 
 electronic-motor-suspect ← ecm-fan: Line and command there, free and dry: motor or module
 rested
-  off now | waited → off (five minutes by a tap, not by the record)
-  off now | waited | off long ago → !raised as electronic-fan-handed-over (off just now by the record, long ago by word)
+  off now | waited → longer (five minutes by a tap, not by the record)
+  off now | waited | long enough → !raised as electronic-fan-handed-over (off just now by the record, long ago by word)
 
 electronic-motor-suspect ← ecm-fan: Line and command there, free and dry: motor or module
 free

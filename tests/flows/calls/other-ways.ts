@@ -3,11 +3,14 @@ import { MOTOR_PART, THREE_CONDEMNED } from '../../../flows/examples/second.ts';
 import { TERMINALS } from '../../../flows/examples/three.ts';
 
 /** Ways of the pages that neither the proof's walk nor a worked call goes; `read.ts` says how rows are read. */
+/** The indoor unit dead once more, after live readings in it. */
+const INDOOR_AGAIN = 'yes | clean, 1 cap, 7.5 6% 440 | 121 / 0.2 0 0.1 / 0 0 / 121 | 9.3 / 0.4 / 9.3';
 const BLOCK = 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol';
 /** The lines of a worked call between two of them, so many from its beginning and from its end. */
 const between = (lines: readonly string[] = [], from: number, end: number): string =>
   lines.slice(from, end).join(' | ');
 const TO_OUTWARD = between(FUSE_SHORT[1]?.lines, 2, -1);
+const INDOORS = between(FUSE_SHORT[1]?.lines, 3, -1);
 const NO_FAN = BLOWER_LIVE.find(({ title }) => title.includes('no fan call and no call to cool'))?.lines ?? [];
 const TO_DOOR = between(NO_FAN, 2, NO_FAN.indexOf('0') + 1);
 const TO_TERMINALS = between(TERMINALS[2]?.lines, 2, -1);
@@ -82,7 +85,7 @@ wires back
 
 ← coil-live: A package unit, enough volts and it stays out: its contactor, dead again
 left alone
-  left alone | begin 25.6 coil 29, prints 24, pulls in → !raised as control-undecided (more than a coil of its print has)
+  left alone | begin 25.6 coil 29, prints 24, pulls in → !raised as coil-volts-too-high (more than a coil of its print has)
   left alone | skip no room → !raised as control-undecided (nothing read)
   left alone | begin 12 coil 0, prints 24, stays out → !raised as no-call-in-this-cabinet (a part of the volts comes in)
   left alone | begin 25.6 coil 4, prints 24, stays out → across-live (hardly any volts left at the coil)
@@ -95,7 +98,7 @@ left alone
 delay 25.6
   delay .1 lp .1 hp .1 discharge 25.6 → !raised as discharge-thermostat-open (the last one)
   delay .1 lp .1 hp 25.6 | not sure → !raised as high-pressure-not-looked-into (coil and fan not seen)
-  delay .1 lp .1 hp 25.6 | fan slow → plate as high-pressure-fan (air that the fan doesn’t move)
+  delay .1 lp .1 hp 25.6 | fan slow → !raised as high-pressure-not-the-fan (its dead tests were good)
   delay .1 lp .1 hp 25.6 | clean → !raised as high-pressure-unexplained (a clean coil)
 
 ← blower-restart: It does not start
@@ -122,7 +125,8 @@ contacts 0.1 0.1
 ← contactor-dead: Volts at the coil, coil right, not in: jammed
 y-c 25.6 coil 25.4
   y-c 20.2 coil 20.1 | stays out → door (under what it needs to pull in)
-  y-c 31 coil 30.8 | stays out → !raised as control-undecided (more than the circuit has)
+  y-c 31 coil 30.8 → !raised as control-volts-foreign (more than the circuit has)
+  y-c 29.5 coil 29.4 | stays out → !raised as control-undecided (more than a coil takes, and its own)
 
 ← make-dead: None to be found on a unit that needs one: hands out, a senior decides
 psc
@@ -295,13 +299,11 @@ bulged, 1 cap, 7.5 6% 440
 psc
   ecm | ${TO_OUTWARD} → outward (an electronic fan outdoors: the short is sought there as well)
   three phase | no monitor | ${TO_OUTWARD} → outward (three lines outdoors)
-  ${BOX} | ${TO_OUTWARD} → outward (a box)
 
 ← blower-live: Silent, the blower still too, no fan call and no call to cool: the thermostat or its cable
 psc
   ecm | ${TO_DOOR} → door (an electronic fan outdoors: the source of the 24 V)
   three phase | no monitor | ${TO_DOOR} → door (three lines outdoors)
-  ${BOX} | ${TO_DOOR} → door (a box)
 
 ← compressor-terminals: Open at its own terminals, cold: a senior confirms
 psc
@@ -315,4 +317,24 @@ herm 36.1 case ol
 ← repair: The second and the third are weak: one print is kept of them, so a senior says which part goes where
 herm 3.9 case ol
   herm 4.96 case ol | ${TO_THIRD} | herm 3.8 case ol | ${AFTER_THIRD} → rating (the third alone is weak)
+
+← indoor-source: A blown board fuse and no short: no new fuse
+fuse ol sec 1.2 y-c 12
+  fuse ol sec 1.2 pri ol y-c 12 → !raised as board-fuse-without-cause (its primary open as well)
+
+← indoor-source: No 24 V and the primary left out: asked in the same sitting, and its winding open, dead
+239
+  150 | ${INDOOR_AGAIN} | fuse 0.1 sec 1.2 pri ol y-c 12 → !raised as transformer-primary-not-read (volts of no supply)
+
+← refrigeration: The external overload open on a hot shell: it cools and reads again, and why it got hot is not known
+contacts .1 .1 coil 12.6 t1g ol t2g ol overload ol
+  fuses ol .1 contacts .1 .1 coil 12.6 t1g ol t2g ol overload ol | hot | start only | current | resistor one end off | 189-227 MFD 330 VAC | start 201 bleed 15k contacts ol coil 0.6 upright | spin free | cr 1.4 cs 4.6 sr 6.0 g ol → setup (a fuse blown beside it: the insulation first)
+
+← fuse-short: The board’s fuse blown, and Y to C outward reads the coil: no new fuse
+a
+  d | walk-in | product 47 r404a defrost | runs | 9.6 56 1.0 | closed | 239 238 comp 7.1 fan .9 box 47 noise | off | i | ${INDOORS} → outward (a box, in a second round)
+
+← printed-coil: It cycles, and its coil is on line volts: read live after the dead tests, the low-pressure switch
+cr .9 cs 2.7 sr 3.6 g ol
+  cr ol cs ol sr 3.6 g ol | hot | fan 14 31 45 frame ol | 240v → plate as control-not-apart (an overload open on heat: no supply read on it)
 `;
