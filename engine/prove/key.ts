@@ -140,8 +140,8 @@ function unjudged(plan: Plan, onPage: readonly Place[], { facts }: Memory): stri
 }
 /** Of a wait that this page judges further down: whether what was said of it is as old as it says, by the record. */
 function borneOut(plan: Plan, page: string, order: number, memory: Memory): string[] {
-  return waitsIn(plan).flatMap((p) => {
-    if (p.order <= order || pageOf(p.id) !== page) return [];
+  return (waitsIn(plan).get(page) ?? []).flatMap((p) => {
+    if (p.order <= order) return [];
     const { since, off, live } = datesFor(p, memory);
     const against = [off, live]
       .filter((at) => at !== undefined)
@@ -153,15 +153,19 @@ function borneOut(plan: Plan, page: string, order: number, memory: Memory): stri
   });
 }
 type Wait = Place & { readonly step: JudgeStep };
-const waits = new WeakMap<Plan, readonly Wait[]>();
-function waitsIn(plan: Plan): readonly Wait[] {
-  const known =
-    waits.get(plan) ??
-    [...plan.places.values()].flatMap((p) =>
-      p.step.verb === 'judge' && p.step.judgement === 'minutes-since' ? [{ ...p, step: p.step }] : [],
-    );
-  waits.set(plan, known);
-  return known;
+const waits = new WeakMap<Plan, ReadonlyMap<string, readonly Wait[]>>();
+/** The judges of waits, by the page that they stand on. */
+function waitsIn(plan: Plan): ReadonlyMap<string, readonly Wait[]> {
+  const known = waits.get(plan);
+  if (known) return known;
+  const by = new Map<string, Wait[]>();
+  for (const p of plan.places.values()) {
+    if (p.step.verb !== 'judge' || p.step.judgement !== 'minutes-since') continue;
+    const page = pageOf(p.id);
+    by.set(page, [...(by.get(page) ?? []), { ...p, step: p.step }]);
+  }
+  waits.set(plan, by);
+  return by;
 }
 function monitored(e: Evidence, here: string): unknown[] {
   if (!e.means) return [e.fit, e.again, e.holder === null, kindOf(e.unitClass)];
@@ -287,8 +291,13 @@ export function sortsOf(plan: Plan): Sorting[] {
 
 /** Folder of a place: the copy of the page it belongs to. */
 const folderOf = (id: string): string => id.slice(0, id.lastIndexOf('/') + 1);
-/** All tries of a page are one page. */
-const pageOf = (id: string): string => folderOf(id).replace(/(\/[^/]*)~\d+\/$/, '$1/');
+/** All tries of a page are one page. A walk asks it of the same few thousand places at every state. */
+function pageOf(id: string): string {
+  const known = pages.get(id) ?? folderOf(id).replace(/(\/[^/]*)~\d+\/$/, '$1/');
+  pages.set(id, known);
+  return known;
+}
+const pages = new Map<string, string>();
 type Kept = Parts[string];
 /** A note or a photo is shown again and decides nothing. */
 const isWords = ({ kind }: Kept): boolean => kind === 'text' || kind === 'photo';

@@ -20,7 +20,7 @@ export const openSwitches = <const R extends string>(judged: readonly R[], evide
         fan: {
           label: 'Coil clean; fan slow or still while it ran, or nobody knows',
           words: ['fan was still', 'fan slow', 'fan was slow', 'fan still', 'fan stiff', 'fan not seen'],
-          to: 'fan-first',
+          to: 'or-washed',
         },
         clear: {
           label: 'Coil clean, and the fan ran well when it ran',
@@ -32,6 +32,7 @@ export const openSwitches = <const R extends string>(judged: readonly R[], evide
     }),
     // Matted when the call began, washed before the tests, and the switch not reset since: that is the dirty coil.
     washed: found({ among: { washed: { verdicts: WASHED, to: 'reset' } }, none: 'unexplained' }),
+    'or-washed': found({ among: { washed: { verdicts: WASHED, to: 'reset' } }, none: 'fan-first' }),
     reset: act('part out', {
       say: 'The coil was matted and is washed: reset the switch once, power still locked.',
       why: 'It opened on the dirt that is gone. A clean coil that trips again is another cause: certified.',

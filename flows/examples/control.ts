@@ -104,16 +104,26 @@ const FITTED = [
 ];
 export const CONTROL: readonly Example[] = [
   {
-    title: 'The high-pressure switch laid to the fan, its section weak: replaced, reset once, proven',
-    lines: [...WEAK_FAN, 'herm 44.6 fan 3.1 hf 2.9 case ol', ...FITTED, 'fan section', 'reset once', ...RUNS],
-    then: ['high-pressure-fan', 'section-fails-value', 'new-part-right', 'high-pressure-reset', 'repair-proven'],
-    ends: 'done',
+    title: 'The high-pressure switch laid to the fan, a section weak: replaced, and a senior reads which it was',
+    lines: [...WEAK_FAN, 'herm 36.1 fan 5.02 hf 4.4 case ol', ...FITTED],
+    then: ['high-pressure-fan', 'section-fails-value', 'new-part-right', 'high-pressure-section-replaced'],
+    ends: 'raised',
   },
   {
-    title: 'The high-pressure switch laid to the fan, the compressor’s section weak alone: that explains no head',
-    lines: [...WEAK_FAN, 'herm 36.1 fan 5.02 hf 4.4 case ol', ...FITTED, 'herm'],
-    then: ['high-pressure-fan', 'section-fails-value', 'new-part-right', 'high-pressure-not-the-fan'],
-    ends: 'raised',
+    title: 'The high-pressure switch laid to the fan, its bearings done: a new motor, reset once, proven',
+    lines: [
+      ...[...WEAK_FAN, GOOD, 'stuck', 'stiff', COMPRESSOR, FAN, 'nothing', 'motor fitted', '45+5 6% 440'],
+      ...['other 45+5 440 herm 45.2 fan 5.01', 'fitted', 'wires back', 'reset once', ...RUNS],
+    ],
+    then: [
+      'high-pressure-fan',
+      'capacitor-good',
+      'fan-bearings',
+      'new-part-right',
+      'high-pressure-reset',
+      'repair-proven',
+    ],
+    ends: 'done',
   },
   {
     title: 'The high-pressure switch, and coil and fan were not seen: undecided',

@@ -108,6 +108,7 @@ export const deadTest = {
       tap: 'not-fed',
       overload: 'not-fed',
       weak: 'not-fed',
+      contradicts: 'not-fed',
       'ask-primary': 'not-fed',
       undecided: 'not-fed',
     },

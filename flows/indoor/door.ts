@@ -1,9 +1,9 @@
 import { choose, confirm, found, verdict } from '../../engine/vocabulary.ts';
 import { DELAY } from '../control/words.ts';
 
-/** The outdoor line is locked: no call arrived there, or too little of it, read at its strip. */
+/** What was read before with the door or the breaker as it was: at the strip, the outdoor line locked, or the fan’s call. */
 const LOCKED = <const T extends string>(to: T) => ({
-  locked: { verdicts: ['no-call-outdoors', 'call-low-outdoors'], to },
+  locked: { verdicts: ['no-call-outdoors', 'call-low-outdoors', 'no-fan-call'], to },
 });
 
 /** What the door and its switch say before anything is opened. */
@@ -64,6 +64,8 @@ export const door = {
     yes: 'It runs now',
     words: ['runs', 'runs now', 'it runs', 'running'],
     no: { label: 'Still nothing', words: ['still nothing', 'nothing', 'still silent'], to: 'ready' },
+    cant: { label: 'It is locked or turned off', words: ['locked', 'turned off', 'its off'], to: 'door-off' },
+    unsure: 'ready',
     next: 'door-off',
   }),
   'door-off': verdict({
@@ -96,6 +98,8 @@ export const door = {
     yes: 'It runs now',
     words: ['runs', 'it runs', 'running', 'holds and runs'],
     no: { label: 'Still nothing', words: ['still nothing', 'nothing', 'still silent'], to: 'ready' },
+    cant: { label: 'It is locked or turned off', words: ['locked', 'turned off', 'its off'], to: 'was-off' },
+    unsure: 'ready',
     next: 'was-off',
   }),
   'was-off': verdict({

@@ -133,6 +133,7 @@ export const indoorSource = flow({
       then: {
         good: 'elapsed',
         open: 'drive',
+        contradicts: 'not-read',
         'ask-primary': 'primary-too',
         primary: 'no-primary',
         tap: 'tap-drive',
@@ -166,6 +167,7 @@ export const indoorSource = flow({
       then: {
         good: 'elapsed',
         open: 'drive',
+        contradicts: 'not-read',
         'ask-primary': 'drive',
         primary: 'no-primary',
         tap: 'tap-drive',
@@ -281,9 +283,9 @@ export const indoorSource = flow({
     'not-read': verdict({
       verdict: 'control-source-undecided',
       title: 'The source of the 24 V is undecided',
-      says: ['The readings are missing or don’t settle it. Nothing is condemned.', BLANKED],
+      says: ['The readings are missing, contradict each other or don’t settle it. Nothing is condemned.', BLANKED],
       next: [
-        'What is missing of them would decide it: R to C, Y to C and the primary under power, then fuse and windings in ohms.',
+        'R to C, Y to C and the primary once more under power, then fuse and windings in ohms, would decide it.',
         'A senior sees this call.',
       ],
       who: 'senior',

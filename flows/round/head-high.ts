@@ -1,4 +1,4 @@
-import { act, choose, found, verdict } from '../../engine/vocabulary.ts';
+import { act, found, verdict } from '../../engine/vocabulary.ts';
 import { REPLACED } from '../capacitor/verdicts.ts';
 
 /** A high-pressure switch tripped with the coil clean, and the fan was to be why. */
@@ -10,9 +10,9 @@ export const notTheFan = <const T extends string>(none: T) =>
 
 const headHigh = verdict({
   verdict: 'high-pressure-not-the-fan',
-  title: 'The high-pressure switch tripped, the coil is clean, and no fault was found at the fan',
+  title: 'The high-pressure switch tripped, the coil is clean, and nothing at the fan explains it yet',
   says: [
-    'What was not taken of the fan, its spin, its part or its windings, is open; what was taken reads right.',
+    'What was not taken of the fan, its spin, its part or its windings, is open; so is a protector that has to cool.',
     'Overcharge, air in the circuit, a restriction, or a fan motor that fails only on volts: which of them is not known.',
     'Reset to find out, it would run against a head that nobody reads.',
   ],
@@ -22,7 +22,7 @@ const headHigh = verdict({
   ],
   who: 'certified',
   judged: [],
-  evidence: ['observation', 'which-section'],
+  evidence: ['observation'],
   raises: 'verdict',
   then: '!raised',
 });
@@ -44,20 +44,23 @@ export const head = {
     },
     none: 'head-high',
   }),
-  // One verdict names the part, whichever of its sections it was.
-  'which-section': choose({
-    say: 'The high-pressure switch was laid to the fan. Was it the fan’s own section that read out, or its own part?',
-    body: ['The verdict above says which. The compressor’s section alone explains no high head.'],
-    why: 'Without its section the fan is slow, and the head rises.',
-    options: {
-      fan: {
-        label: 'The fan’s section, or its own part',
-        words: ['fan', 'fan section', 'yes', 'both'],
-        to: 'reset-once',
-      },
-      other: { label: 'The compressor’s alone', words: ['herm', 'compressor', 'no'], to: 'head-high' },
-    },
-    cant: 'head-high',
+  // The verdict names the part, whichever of its sections it was: nobody’s word decides that.
+  'which-section': verdict({
+    verdict: 'high-pressure-section-replaced',
+    title: 'A capacitor was replaced behind a tripped high-pressure switch: a senior reads which section it was',
+    says: [
+      'The fan’s section alone slows the fan and lifts the head. The compressor’s explains no high head.',
+      'Both values are on the record. The switch is not reset yet.',
+    ],
+    next: [
+      'The fan’s section was out: a senior has it reset once, started and watched for 20 minutes.',
+      'Only the compressor’s was: a certified person. Leave it off until one of them says so.',
+    ],
+    who: 'senior',
+    judged: [],
+    evidence: ['observation'],
+    raises: 'verdict',
+    then: '!raised',
   }),
   'reset-once': act('part out', {
     say: 'What kept the fan from its work is put right: reset the high-pressure switch once, power still locked.',
@@ -70,7 +73,7 @@ export const head = {
   }),
   'was-reset': verdict({
     verdict: 'high-pressure-reset',
-    title: 'The high-pressure switch tripped behind the fan: reset once, the fan put right',
+    title: 'The high-pressure switch tripped behind the fan: reset, by hand or by itself, the fan put right',
     says: ['It is not reset again: if it trips once more, air is not the cause.'],
     next: [
       'Watch it for 20 minutes. It trips again: off, a certified person.',
@@ -78,7 +81,7 @@ export const head = {
     ],
     who: 'junior',
     judged: [],
-    evidence: ['which-section', 'reset-once'],
+    evidence: ['reset-once'],
     then: 'restart',
   }),
   'head-high': headHigh,

@@ -248,8 +248,8 @@ describe('the transformer', () => {
     [{ loaded: 0, primary: 264.01 }, {}, 'undecided'],
     [{ loaded: 4.99, primary: 99.99 }, {}, 'primary'],
     // A call has no volts of its own: none from R to C beside some from Y to C is a misreading.
-    [{ loaded: 4.99, yc: 5, primary: 240 }, {}, 'undecided'],
-    [{ loaded: 4.99, yc: -26, primary: 240 }, {}, 'undecided'],
+    [{ loaded: 4.99, yc: 5, primary: 240 }, {}, 'contradicts'],
+    [{ loaded: 4.99, yc: -26, primary: 240 }, {}, 'contradicts'],
     [{ loaded: 4.99, yc: 4.99, primary: 240 }, {}, 'open'],
     [{ loaded: 24, yc: 26 }, {}, 'good'],
     [{ loaded: 4.99 }, {}, 'ask-primary'],

@@ -18,7 +18,7 @@ export const transformer = judgement({
   semantics: 3,
   takes: ['readings', 'primary', 'tap', 'va'],
   limits: ['rated', 'loaded', 'primaryWithin', 'absent', 'lowLine'],
-  outcomes: ['good', 'open', 'ask-primary', 'primary', 'tap', 'overload', 'weak', 'undecided'],
+  outcomes: ['good', 'open', 'contradicts', 'ask-primary', 'primary', 'tap', 'overload', 'weak', 'undecided'],
   run({ readings, primary: later, tap, va }, limits) {
     const at = (key: string): Exact | null => figureOf(readings, key, 'V')?.abs() ?? null;
     const [idle, loaded] = [at('idle'), at('loaded')];
@@ -44,7 +44,7 @@ export const transformer = judgement({
     const yc = at('yc');
     if (out.lt(limits.absent.value) && yc?.gte(limits.absent.value)) {
       const text = `R to C reads ${shown} and Y to C ${say(yc, 'V')}: a call has no volts of its own. Read both again.`;
-      return { outcome: 'undecided', findings: line('contradicts', text) };
+      return { outcome: 'contradicts', findings: line('contradicts', text) };
     }
     if (out.lt(limits.absent.value)) {
       if (primary === null) {

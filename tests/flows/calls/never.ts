@@ -139,6 +139,7 @@ export const NEVER: Readonly<Record<string, readonly string[]>> = {
     ...of('ground', 'whose heater', 'whose cable', 'whose several', 'whose none', 'whose undecided'),
     ...['chatter/judged absent', 'chatter/taken delay', 'control/delay-over wait'],
     ...['single-capacitor-readings/short neither', 'single-readings-beside/short neither'],
+    ...of('indoor-source', 'fed contradicts', 'source-again contradicts'),
     ...of('indoor-source', 'fed good', 'fed primary', 'fed tap', 'fed overload', 'fed weak'),
     ...['under-load/twice repeat'],
   ],
