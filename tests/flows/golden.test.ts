@@ -81,7 +81,8 @@ describe.each(pages.map((page) => [page.flow.id, page] as const))('%s drawn', (_
       expect(b.y + b.height / 2, b.id).toBeLessThanOrEqual(height);
     }
   });
-  test('has an arrow for each way, which crosses no box', () => {
+  // The round has some hundred steps and five hundred arrows.
+  test('has an arrow for each way, which crosses no box', { timeout: 120_000 }, () => {
     const ways = Object.entries(page.flow.steps).flatMap(([from, step]) =>
       waysOf(step).map(({ to }) => `${from} → ${to}`),
     );
