@@ -67,7 +67,11 @@ const limitOf = (heard: readonly Heard[]): number => {
 
 /** seq of the lock that holds the means open: own lock and tag, a tag with an extra measure, or what another approved. */
 function lockOf(heard: readonly Heard[], gates: readonly Answer[], cabinet: Cabinet, by: string): number | null {
-  const answer = gates.findLast((a) => a.step === 'locked' || a.step === 'tag');
+  // A lock that is said later, by changing the answer, counts before the tag that was to stand in for it.
+  const answer = gates
+    .filter((a) => a.step === 'locked' || a.step === 'tag')
+    .sort((a, b) => a.changed - b.changed)
+    .at(-1);
   const approved = heard.findLast(
     ({ entry }) =>
       entry.kind === 'approved' &&
