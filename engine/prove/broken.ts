@@ -287,20 +287,6 @@ export const BROKEN: readonly Variant[] = [
   page('0 V decides within five minutes', 'R7', on('a'), 'control', outcome('elapsed', 'wait', 'not-there')),
   page('a switch is called open within five minutes', 'R7', on('a'), 'control', outcome('timed', 'wait', 'across-24')),
   page(
-    'a cable is condemned without a reading outdoors',
-    'R7',
-    on('a'),
-    'indoor-source',
-    found('leaves', 'cable-drive'),
-  ),
-  page(
-    'a call at the board is missed within five minutes',
-    'R7',
-    on('a'),
-    'indoor-source',
-    outcome('elapsed', 'wait', 'path'),
-  ),
-  page(
     'a transformer is condemned without its primary',
     'R7',
     on('a'),
@@ -348,13 +334,6 @@ export const BROKEN: readonly Variant[] = [
     outcome('contactor', 'contacts', 'contacts'),
   ),
   page('line volts on a 24 V circuit are hopped on', 'R7', on('a'), 'control', outcome('own', 'foreign', 'hop')),
-  page('a ground is gone with the cable left out', 'R7', on('h'), 'ground', outcome('branch', 'undecided', 'gone')),
-  page('a high-pressure switch is laid to a good fan', 'R7', on('f'), 'round', (round) =>
-    step(
-      'nor-the-fan',
-      (s) => ({ ...(s as FoundStep), to: { ...(s as FoundStep).to, fan: 'restart' } }) as Step,
-    )(round),
-  ),
   page(
     'the indoor board is read by probes that nobody placed dead',
     'R7',
