@@ -4,7 +4,7 @@
  */
 import { compile } from '../compile.ts';
 import type { Draft, Entry } from '../schema.ts';
-import type { AskStep, Flow, FoundStep, IncludeStep, JudgeStep, Limit, Manual, Step } from '../vocabulary.ts';
+import type { AskStep, Flow, IncludeStep, JudgeStep, Limit, Manual, Step } from '../vocabulary.ts';
 import { type Subject, sound } from './bench.ts';
 import type { Rule } from './rules/rules.ts';
 import { MAKE_DEAD, PAGES, type Scope } from './scope.ts';
@@ -56,8 +56,6 @@ const limited = (name: string, limit: string, value: string): Change =>
     const { limits } = s as JudgeStep;
     return { ...(s as JudgeStep), limits: { ...limits, [limit]: { ...(limits[limit] as Limit), value } } };
   });
-const found = (name: string, to: string): Change =>
-  step(name, (s) => ({ ...(s as FoundStep), to: { ...(s as FoundStep).to, none: to } }));
 const option = (name: string, id: string, to: string): Change =>
   step(name, (s) => ({ ...(s as AskStep), to: { ...(s as AskStep).to, [id]: to } }));
 
