@@ -6,10 +6,10 @@ import { type CoilBand, coilBand, coilFinding, ratedVolts } from './contactor-co
 import { contactFindings, releasedFindings } from './contactor-contacts.ts';
 
 /**
- * A contactor tested dead, one coil wire off (`first`: what was read of it before, where this is the second time: only what
- * reads bad both times stands, what reads bad once is between good and bad): its contacts in Ω with the armature pressed in and, where somebody read
- * them, let go; its coil in Ω. The band of the coil holds for a 24 V coil only. The gravest fault is the outcome, and
- * every line is in the findings. Bands: common practice, no single source.
+ * A contactor tested dead, one coil wire off: its contacts in Ω with the armature pressed in and, where somebody read
+ * them, let go; its coil in Ω. `first` is what was read of it before, where this is the second time: only what reads bad
+ * both times stands, and what reads bad once is between good and bad. The band of the coil holds for a 24 V coil only. The
+ * gravest fault is the outcome, and every line is in the findings. Bands: common practice, no single source.
  */
 export const contactor = judgement({
   id: 'contactor',
@@ -29,14 +29,13 @@ export const contactor = judgement({
     ];
     if (letGo.some((c) => c.is === 'bad')) return { outcome: 'welded', findings };
     const byCoil = BY_COIL[coil];
+    const worn = contacts.filter((c) => c.is === 'bad');
     if (first) {
-      const before = contactFindings(first, limits.contacts);
-      if (contacts.some((c) => c.is === 'bad' && before.some((b) => b.pole === c.pole && b.is === 'bad')))
-        return { outcome: 'contacts', findings };
-      const again = byCoil === BY_COIL[coilBand(first, volts, limits)];
-      if ((byCoil === 'coil-open' || byCoil === 'coil-shorted') && again) return { outcome: byCoil, findings };
-      const once = byCoil === 'coil-open' || byCoil === 'coil-shorted' || contacts.some((c) => c.is === 'bad');
-      if (once) {
+      const before = contactFindings(first, limits.contacts).filter((c) => c.is === 'bad');
+      if (worn.some(({ pole }) => before.some((b) => b.pole === pole))) return { outcome: 'contacts', findings };
+      const bad = byCoil === 'coil-open' || byCoil === 'coil-shorted';
+      if (bad && coil === coilBand(first, volts, limits)) return { outcome: byCoil, findings };
+      if (bad || worn.length > 0) {
         const text =
           'It reads bad now and read good before, or the other part did. Neither is condemned on one reading.';
         return {
@@ -45,7 +44,7 @@ export const contactor = judgement({
         };
       }
     }
-    if (contacts.some((c) => c.is === 'bad')) return { outcome: 'contacts', findings };
+    if (worn.length > 0) return { outcome: 'contacts', findings };
     if (byCoil !== 'good') return { outcome: byCoil, findings };
     return { outcome: contacts.some((c) => c.is === 'open') ? 'undecided' : 'good', findings };
   },
