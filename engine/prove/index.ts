@@ -1,10 +1,11 @@
 /** The proof of a manual: every reachable state, every rule, and the broken variants that it has to catch. */
 import { compile } from '../compile.ts';
-import type { Place } from '../flatten.ts';
+import { flatten, type Place } from '../flatten.ts';
 import type { Manual } from '../vocabulary.ts';
 import { type Subject, sound } from './bench.ts';
 import { BROKEN, type Variant } from './broken.ts';
 import { BUS, MAKE_DEAD, PAGES } from './scope.ts';
+import { toward } from './toward.ts';
 import { type Breach, type Walked, walk } from './walk.ts';
 import { waysOf } from './ways.ts';
 import { bypasses } from './wording.ts';
@@ -88,6 +89,7 @@ export function catchIt(variant: Variant, manual: Manual, may: Subject['may']): 
   const subject = variant.subject(manual, may);
   const words = bypasses(subject.machine.plan);
   if (words[0]) return { variant, breach: words[0], states: 0 };
-  const walked = walk(subject, { ...variant.scope, stopAt: 1 });
+  const { plan } = subject.machine;
+  const walked = walk(subject, { ...variant.scope, stopAt: 1 }, toward(plan, flatten(manual)) ?? undefined);
   return { variant, breach: walked.breaches.find((b) => b.rule === variant.rule) ?? null, states: walked.states };
 }

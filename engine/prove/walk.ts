@@ -11,6 +11,7 @@ import { agrees, isOther, isPlain, isUsualCall } from './plain.ts';
 import { cabinetOf, followAll, UNWATCHED } from './rules/evidence.ts';
 import { always, type Rule, standing, watch } from './rules/rules.ts';
 import { begins, DEAD, isCountedElsewhere, isTriedHere, type Scope } from './scope.ts';
+import type { Rank } from './toward.ts';
 import { gone } from './ways.ts';
 
 export interface Breach {
@@ -27,7 +28,20 @@ export interface Walked {
   readonly ways: ReadonlySet<string>;
   readonly breaches: readonly Breach[];
 }
-export function walk(subject: Subject, scope: Scope): Walked {
+/** States still to be walked on from: those of the lowest rank first, of one rank as they came. */
+class Frontier {
+  readonly #by: (readonly [Node, string])[][] = [];
+  push(rank: number, node: Node, key: string): void {
+    this.#by[rank] ??= [];
+    this.#by[rank].push([node, key]);
+  }
+  shift(): readonly [Node, string] | undefined {
+    return this.#by.find((all) => all !== undefined && all.length > 0)?.shift();
+  }
+}
+const ANY: Rank = () => 0;
+
+export function walk(subject: Subject, scope: Scope, rank: Rank = ANY): Walked {
   const seen = new Map<string, string[]>();
   const places = new Set<string>();
   const ways = new Set<string>();
@@ -38,7 +52,8 @@ export function walk(subject: Subject, scope: Scope): Walked {
   const first = open(subject);
   const begun: Node = { state: first, evidence: first.entries.reduce(followAll, UNWATCHED), history: null };
   const keyOfFirst = keyOf(begun, scope.composed);
-  const queue: (readonly [Node, string])[] = [[begun, keyOfFirst]];
+  const queue = new Frontier();
+  queue.push(0, begun, keyOfFirst);
   seen.set(keyOfFirst, []);
   const report: Report = (rule, what, history) => {
     if (breaches.some((b) => b.rule === rule && b.what === what)) return;
@@ -69,7 +84,7 @@ export function walk(subject: Subject, scope: Scope): Walked {
       on.add(nextKey);
       if (seen.has(nextKey)) continue;
       seen.set(nextKey, []);
-      queue.push([after.node, nextKey]);
+      queue.push(rank(after.node), after.node, nextKey);
     }
     if (!accepted && !isEnd(node.state.standing))
       report('R10', `nothing that is sent at ${here} leads on`, node.history);

@@ -1,0 +1,60 @@
+/**
+ * Which states of a broken copy are walked on from first: those nearest to what was changed. Every state that can be
+ * reached is still walked where nothing is found; only the order is another.
+ */
+import type { Place, Plan } from '../flatten.ts';
+import { edgesOf } from '../graph.ts';
+import { memoryOf, placeIdOf, planOf } from '../replay.ts';
+import { onward, route } from '../route.ts';
+import type { Node } from './key.ts';
+
+/** The order of a state, 0 the first; states of one rank are walked as they come. */
+export type Rank = (node: Node) => number;
+/** Of what leads nowhere near. */
+const FAR = 1_000;
+
+/** Null where no place was changed: then no state is nearer than another. */
+export function toward(broken: Plan, sound: Plan): Rank | null {
+  const changed = [...broken.places.values()].filter((place) => isChanged(place, sound.places.get(place.id)));
+  if (changed.length === 0) return null;
+  const far = distances(broken, changed);
+  const ids = new Set(changed.map(({ id }) => id));
+  return ({ state: { standing } }) => {
+    const here = placeIdOf(standing);
+    const memory = memoryOf(standing);
+    const { passed } = route(planOf(standing), memory);
+    const wrong = passed.some((place, i) => {
+      if (!ids.has(place.id)) return false;
+      const was = sound.places.get(place.id);
+      const way = passed.slice(0, i + 1);
+      return was !== undefined && onward(was, memory, way) !== onward(place, memory, way);
+    });
+    if (wrong) return 0;
+    const page = passed.findLast((place) => !place.gate);
+    return 1 + (far.get(here) ?? far.get(page?.id ?? '') ?? FAR);
+  };
+}
+
+const isChanged = (place: Place, was: Place | undefined): boolean =>
+  was === undefined || was.step !== place.step || was.cabinet !== place.cabinet;
+
+/** How many places lie between a place and the next one that was changed. */
+function distances(plan: Plan, to: readonly Place[]): ReadonlyMap<string, number> {
+  const before = new Map<string, string[]>();
+  const leads = (from: string, on: string): void => void before.set(on, [...(before.get(on) ?? []), from]);
+  for (const place of plan.places.values()) {
+    for (const edge of edgesOf(place)) leads(edge.from, edge.to);
+    const gates = plan.regions[place.cabinet]?.first;
+    if ((place.class === 'inside' || place.class === 'control live') && gates !== undefined) leads(place.id, gates);
+  }
+  const far = new Map(to.map(({ id }) => [id, 0]));
+  const queue = to.map(({ id }) => id);
+  for (let id = queue.shift(); id !== undefined; id = queue.shift()) {
+    for (const from of before.get(id) ?? []) {
+      if (far.has(from)) continue;
+      far.set(from, (far.get(id) ?? 0) + 1);
+      queue.push(from);
+    }
+  }
+  return far;
+}
