@@ -40,7 +40,7 @@ function factAt(place: Place, memory: Memory, of: string): Found | undefined {
       const found = together(place, memory, ref);
       if (found) return found;
     } else if (ref.startsWith('@')) {
-      const fact = jobFactAt(place, memory, ref.slice(1));
+      const fact = jobFactAt(place, memory, nameIn(ref));
       if (fact) return { seq: fact.seq, by: fact.by, parts: { [fact.part]: fact.value }, source: fact.value, at: null };
     } else {
       const fact = memory.facts[ref];
@@ -57,6 +57,15 @@ function factAt(place: Place, memory: Memory, of: string): Found | undefined {
   }
   return undefined;
 }
+
+/** The name in `@name`: one string for all who ask, which is found faster than one that is cut anew. */
+function nameIn(ref: string): string {
+  const known = names.get(ref);
+  if (known !== undefined) return known;
+  names.set(ref, ref.slice(1));
+  return ref.slice(1);
+}
+const names = new Map<string, string>();
 
 /** Parts of one question from facts of the job; the same object as long as the facts are the same. */
 const sets = new WeakMap<object, { readonly values: readonly Value[]; readonly parts: Parts }[]>();
@@ -220,18 +229,15 @@ export const datesFor = (
 const NONE = {};
 
 function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
-  const given: Record<string, Parts | undefined> = {};
   const { settings, equipment, alarm } = memory;
   let { truck } = memory;
-  const sources: (object | null)[] = [settings, equipment];
-  const at: Record<string, string> = {};
   let meter: Meter = ASSUMED_METER;
   const { reads, runs } = askedOf(what);
+  const read: (Found | undefined)[] = [];
+  const sources: (object | null)[] = [settings, equipment];
   for (const [name, ref] of reads) {
     const found = ref === null ? undefined : factAt(place, memory, ref);
-    given[name] = found?.parts;
-    const when = dated(name, found, memory);
-    if (when) at[name] = when;
+    read.push(found);
     sources.push(found?.source ?? null);
     if (name === 'part' && found) truck = memory.trucks.findLast((t) => t.seq < found.seq)?.truck ?? null;
     if (METERED.includes(name) && found) meter = memory.meters[found.by] ?? ASSUMED_METER;
@@ -242,6 +248,13 @@ function compute(what: Asked, place: Place, memory: Memory): Judged<string> {
   const known = runs.get(first) ?? [];
   const done = known.find((run) => run.beside === beside && run.sources.every((x, i) => x === sources[i]));
   if (done) return done.result;
+  const given: Record<string, Parts | undefined> = {};
+  const at: Record<string, string> = {};
+  for (const [i, [name]] of reads.entries()) {
+    given[name] = read[i]?.parts;
+    const when = dated(name, read[i], memory);
+    if (when) at[name] = when;
+  }
   const result = judgementOf(what.judgement).run(given, what.limits, {
     ...{ settings, meter, truck, equipment, at },
     ...(beside === null ? {} : { cabinet: beside }),

@@ -24,10 +24,30 @@ const ways = new WeakMap<Memory, Way & { readonly plan: Plan }>();
 export function route(plan: Plan, memory: Memory): Way {
   const known = ways.get(memory);
   if (known?.plan === plan) return known;
-  const way = { ...goDown(plan, memory), plan };
+  const way = { ...(sameWay(plan, memory) ?? goDown(plan, memory)), plan };
   ways.set(memory, way);
+  if (way.memory === memory) lastGone.set(plan, way);
   return way;
 }
+
+/** The way gone last, where the memory has changed in nothing that a way looks at: a verdict more is on the record. */
+function sameWay(plan: Plan, memory: Memory): Way | null {
+  const last = lastGone.get(plan);
+  if (last === undefined) return null;
+  for (const key of Object.keys(memory) as (keyof Memory)[])
+    if (memory[key] !== last.memory[key] && !BESIDE.has(key)) return null;
+  return { place: last.place, passed: last.passed, memory };
+}
+const lastGone = new WeakMap<Plan, Way>();
+const BESIDE: ReadonlySet<keyof Memory> = new Set([
+  'last',
+  'at',
+  'since',
+  'concluded',
+  'raised',
+  'notices',
+  'explained',
+]);
 
 /**
  * Every way that is gone from a place down to the first missing fact, by the names of `graph.ts`. `passed`: what lies
@@ -51,36 +71,50 @@ export function eachWay(
   }
 }
 
+/** What a way forgets is gone over from the start, until nothing more is forgotten. */
 function goDown(plan: Plan, from: Memory): Way {
   let memory = from;
-  let here = plan.start;
-  let passed: Place[] = [];
-  for (let hops = 0; hops < 10_000; hops++) {
+  for (let starts = 0; starts < 1000; starts++) {
     const halt = haltOf(plan, memory);
-    if (halt !== null) return { place: halt, memory, passed };
+    if (halt !== null) return { place: halt, memory, passed: [] };
+    const way = downFromStart(plan, memory);
+    const left = leftAt(plan, way);
+    if (left === null) return way;
+    memory = left;
+  }
+  throw new Error('the page has no end');
+}
+
+function downFromStart(plan: Plan, memory: Memory): Way {
+  const passed: Place[] = [];
+  let here = plan.start;
+  for (let hops = 0; hops < 10_000; hops++) {
     const place = plan.places.get(here);
-    if (!place) {
-      const left = Object.entries(plan.regions).find(([, r]) => r.exits[here] !== undefined);
-      if (!left) return { place: here, memory, passed };
-      memory = leave(plan, memory, left[0], left[1].exits[here] ?? '');
-      here = plan.start;
-      passed = [];
-      continue;
-    }
+    if (!place) return { place: here, memory, passed };
     if (isKnown(place, memory)) {
       passed.push(place);
       here = onward(place, memory, passed);
       continue;
     }
-    const dead = place.class === 'eyes' || place.class === 'proving' || place.class === 'live';
-    if (!dead && !memory.isolations[place.cabinet]?.proved) here = plan.regions[place.cabinet]?.first ?? here;
-    else if (place.class === 'live' && Object.keys(plan.regions).some((c) => isBegun(plan, memory, c))) {
-      memory = energise(plan, memory);
-      here = plan.start;
-      passed = [];
-    } else return { place: here, memory, passed };
+    const bare = !SEEN.includes(place.class) && !memory.isolations[place.cabinet]?.proved;
+    const gates = bare ? plan.regions[place.cabinet]?.first : undefined;
+    if (gates === undefined) return { place: here, memory, passed };
+    here = gates;
   }
   throw new Error('the page has no end');
+}
+/** What no isolation is asked for. */
+const SEEN: readonly string[] = ['eyes', 'proving', 'live'];
+
+/** What is left where a way came out of make-dead, or to a live place while an isolation stands; null where it rests. */
+function leftAt(plan: Plan, { place: here, memory }: Way): Memory | null {
+  const place = plan.places.get(here);
+  if (!place) {
+    const left = Object.entries(plan.regions).find(([, r]) => r.exits[here] !== undefined);
+    return left ? leave(plan, memory, left[0], left[1].exits[here] ?? '') : null;
+  }
+  if (place.class !== 'live' || !Object.keys(plan.regions).some((c) => isBegun(plan, memory, c))) return null;
+  return energise(plan, memory);
 }
 
 /** The verdict of a place on the way, as the answers stand. */

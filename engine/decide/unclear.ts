@@ -7,7 +7,8 @@ export function takenHere({ parts, line }: Prompt): string {
   const due = parts.filter(({ optional }) => !optional);
   if (line !== null) {
     const beside = optionsOf(due);
-    const also = beside.length > 0 ? ` And one of: ${beside.slice(0, MOST).join(' · ')}${more(beside)}.` : '';
+    const also =
+      beside.length > 0 ? ` And, behind a comma, one of: ${beside.slice(0, MOST).join(' · ')}${more(beside)}.` : '';
     return `Type the line: ${line}. ${counts(fields)}${also}`;
   }
   const [reading] = (due.length > 0 ? due : parts).filter((part) => part.kind === 'field');

@@ -4,7 +4,7 @@
  */
 import { compile } from '../compile.ts';
 import type { Draft, Entry } from '../schema.ts';
-import type { AskStep, Flow, IncludeStep, JudgeStep, Limit, Manual, Step } from '../vocabulary.ts';
+import type { AskStep, Flow, FoundStep, IncludeStep, JudgeStep, Limit, Manual, Step } from '../vocabulary.ts';
 import { type Subject, sound } from './bench.ts';
 import type { Rule } from './rules/rules.ts';
 import { MAKE_DEAD, PAGES, type Scope } from './scope.ts';
@@ -18,6 +18,8 @@ const on = (calls: string, unit = 'psc'): Scope => ({
   calls,
   plainly: (place) => (place === 'round~1/class' ? unit : place.endsWith('/asked-for') ? true : undefined),
 });
+
+const inFull = (calls: string, unit?: string): Scope => ({ ...on(calls, unit), inFull: true });
 
 export interface Variant {
   readonly name: string;
@@ -56,6 +58,8 @@ const limited = (name: string, limit: string, value: string): Change =>
     const { limits } = s as JudgeStep;
     return { ...(s as JudgeStep), limits: { ...limits, [limit]: { ...(limits[limit] as Limit), value } } };
   });
+const found = (name: string, to: string): Change =>
+  step(name, (s) => ({ ...(s as FoundStep), to: { ...(s as FoundStep).to, none: to } }));
 const option = (name: string, id: string, to: string): Change =>
   step(name, (s) => ({ ...(s as AskStep), to: { ...(s as AskStep).to, [id]: to } }));
 
@@ -284,6 +288,28 @@ export const BROKEN: readonly Variant[] = [
   ),
   page('0 V decides within five minutes', 'R7', on('a'), 'control', outcome('elapsed', 'wait', 'not-there')),
   page('a switch is called open within five minutes', 'R7', on('a'), 'control', outcome('timed', 'wait', 'across-24')),
+  page(
+    'a cable is condemned without a reading outdoors',
+    'R7',
+    inFull('a'),
+    'indoor-source',
+    found('leaves', 'cable-drive'),
+  ),
+  page(
+    'a call at the board is missed within five minutes',
+    'R7',
+    inFull('a'),
+    'indoor-source',
+    outcome('elapsed', 'wait', 'path'),
+  ),
+  page('a ground is gone with the cable left out', 'R7', inFull('h'), 'ground', outcome('branch', 'undecided', 'gone')),
+  page(
+    'a high-pressure switch is laid to a good fan',
+    'R7',
+    inFull('f'),
+    'round',
+    step('nor-the-fan', (s) => ({ ...(s as FoundStep), to: { ...(s as FoundStep).to, fan: 'restart' } }) as Step),
+  ),
   page(
     'a transformer is condemned without its primary',
     'R7',

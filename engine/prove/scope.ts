@@ -17,6 +17,8 @@ export interface Scope {
   readonly units?: (unit: string) => boolean;
   /** Where one answer alone is sent: the class of the unit that is walked, and gates that another walk has in full. */
   readonly plainly?: (place: string) => string | true | undefined;
+  /** Pages that the proof goes over plainly, because it has them in full elsewhere, are gone over in full here as well. */
+  readonly inFull?: true;
 }
 export const DEAD = 'dead:';
 export const MAKE_DEAD: Scope = {

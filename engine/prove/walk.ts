@@ -101,7 +101,7 @@ function answersAt(subject: Subject, node: Node, scope: Scope): Turn[][] {
       .filter((t) => here !== 'round~1/observation' || begins(scope, t))
       .map((t) => [t]);
     const plainly = scope.plainly?.(here);
-    if (plainly === true || (scope.composed && isPlain(node))) {
+    if (plainly === true || (scope.composed && !scope.inFull && isPlain(node))) {
       const plain = all.find(([t]) => t && agrees(t, node)) ?? all[0];
       return plain ? [plain] : [];
     }

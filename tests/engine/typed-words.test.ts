@@ -118,7 +118,7 @@ describe('not understood: what is taken here', () => {
     [
       'a line and a choice',
       part,
-      'Type the line: herm (fan) (hf) (case). 1 or 4 figures in this order, or each behind its name. And one of: The first of the list · The second · The third · Another part: its print.',
+      'Type the line: herm (fan) (hf) (case). 1 or 4 figures in this order, or each behind its name. And, behind a comma, one of: The first of the list · The second · The third · Another part: its print.',
     ],
     ['a choice', () => at('fit'), 'Type one of: Yes, all of it · No, something is missing.'],
   ])('%s', (_, question, words) => {
