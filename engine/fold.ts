@@ -3,12 +3,12 @@ import { Decimal } from 'decimal.js';
 import { TranscriptMismatch, unreachable } from './errors.ts';
 import { amendedFact, givenAt, jobFactOf } from './facts.ts';
 import { jobName, type Place, type Plan } from './flatten.ts';
-import { noticed, reopen, voidAll, withdraw } from './forget.ts';
+import { noticed, powered, reopen, voidAll, withdraw } from './forget.ts';
 import { judgedAnew } from './judged-anew.ts';
 import { showsOneSection } from './judgements/read.ts';
 import { isTaken, judged } from './known.ts';
 import { BLANK, type JobFact, type Memory, NO_ISOLATION } from './memory.ts';
-import type { Entry, Equipment, Parts, Truck } from './schema.ts';
+import type { Entry, Equipment, Parts, Truck, VoidReason } from './schema.ts';
 
 /**
  * True where the entry only adds: the job goes on from where it stands. Else the page is gone over from its start, as it
@@ -49,7 +49,7 @@ function folded(plan: Plan, before: Memory, entry: Entry): Memory {
       return place === null ? moved : noticed(withdraw(plan, moved, place), 'withdrawn');
     }
     case 'voided':
-      return noticed(voidAll(plan, moved, entry.body.reason === 'age' ? 'age' : 'void'), `void:${entry.body.reason}`);
+      return noticed(endedBy(plan, moved, entry.body.reason), `void:${entry.body.reason}`);
     case 'concluded':
       return { ...moved, concluded: { ...memory.concluded, [entry.body.place]: entry } };
     case 'paused':
@@ -64,7 +64,7 @@ function folded(plan: Plan, before: Memory, entry: Entry): Memory {
       return { ...memory, raised: [...memory.raised, entry.body.why] };
     case 'alarmed': {
       const alarm = { seq: entry.seq, by: entry.by, hazard: entry.body.hazard, seen: [] };
-      return noticed({ ...voidAll(plan, moved, 'void'), alarm, hazard: null }, 'void:emergency');
+      return noticed({ ...powered(plan, moved, 'void'), alarm, hazard: null }, 'void:emergency');
     }
     case 'released':
       return { ...moved, alarm: null };
@@ -90,6 +90,12 @@ function folded(plan: Plan, before: Memory, entry: Entry): Memory {
       return unreachable(entry);
   }
 }
+
+/** Silence, and an answer without contact, end a proof and put no power on. */
+const endedBy = (plan: Plan, memory: Memory, reason: VoidReason): Memory =>
+  reason === 'age' || reason === 'offline'
+    ? voidAll(plan, memory, reason === 'age' ? 'age' : 'void')
+    : powered(plan, memory, 'void');
 
 const carried = (memory: Memory, seq: number, truck: Truck): Memory => ({
   ...memory,
@@ -261,7 +267,7 @@ function endsIsolation(plan: Plan, place: Place, was: Parts, changed: Parts): bo
 
 /** The lock changes hands: nothing of the old isolation counts for the new holder, who starts from the first prompt. */
 function handedOver(plan: Plan, memory: Memory, entry: Entry & { kind: 'handed-over' }): Memory {
-  const out = voidAll(plan, memory, 'holder');
+  const out = powered(plan, memory, 'holder');
   const isolations = Object.fromEntries(
     Object.entries(out.isolations).map(([k, i]) => [k, { ...i, holder: null, lastAt: null }]),
   );

@@ -73,6 +73,24 @@ export function voidAll(plan: Plan, memory: Memory, how: Reentry): Memory {
   return out;
 }
 
+/** Answers that hold while the power is off, by cabinet: those of the page that was answered last, unless power was on since. */
+export function whileOff(plan: Plan, memory: Memory): string[] {
+  const known = Object.entries(memory.facts).flatMap(([id, fact]) => {
+    const place = plan.places.get(id);
+    return place && fact ? [{ id, place, seq: fact.seq, page: id.slice(0, id.lastIndexOf('/')) }] : [];
+  });
+  return Object.keys(plan.regions).flatMap((cabinet) => {
+    const own = known.filter(({ place }) => place.cabinet === cabinet).sort((a, b) => a.seq - b.seq);
+    const last = own.findLast(({ place }) => 'whileOff' in place.step && place.step.whileOff);
+    if (!last || own.some(({ place, seq }) => place.class === 'live' && seq > last.seq)) return [];
+    return own.filter(({ place, page }) => page === last.page && 'whileOff' in place.step).map(({ id }) => id);
+  });
+}
+
+/** Power came back, or may have: every isolation ends, and with it what was true only while it was off. */
+export const powered = (plan: Plan, memory: Memory, how: Reentry): Memory =>
+  drop(voidAll(plan, memory, how), whileOff(plan, memory));
+
 /** Places that rest on others, and on which. */
 const resting = new WeakMap<Plan, { readonly p: Place; readonly on: readonly string[] }[]>();
 function restingIn(plan: Plan): readonly { readonly p: Place; readonly on: readonly string[] }[] {

@@ -186,7 +186,7 @@ interface Run {
 /** From when a wait is counted. */
 const BEGINS: readonly string[] = ['since'];
 /** What stands under a name of the round, the cabinet or the job, dated by the answer that brought it. */
-const LAST: readonly string[] = ['ran', 'off', 'live'];
+const LAST: readonly string[] = ['ran', 'off'];
 const saidAt = ({ facts }: Memory, found: Found | undefined): string | null => {
   const fact = Object.values(facts).find(
     (f) => f !== undefined && found !== undefined && (f.amended ?? f.seq) === found.seq,

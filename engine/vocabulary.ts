@@ -110,6 +110,8 @@ export interface AskStep<T extends string = string, R extends string = string> e
   readonly cant?: T;
   /** That it can’t be answered is an answer like another: no senior is asked to look at that. */
   readonly mayLack?: true;
+  /** It holds only as long as the power stays off: where that came back, this and its page's others are asked again. */
+  readonly whileOff?: true;
   readonly restsOn?: readonly R[];
   readonly shows?: readonly Shown<R>[];
   /** What was noted or photographed earlier, shown again with this question, by what it is called. It decides nothing. */
@@ -229,6 +231,7 @@ export const choose = <const T extends string, const R extends string = never>(
     readonly cant?: T;
     readonly as?: string;
     readonly anew?: true;
+    readonly whileOff?: true;
     readonly restsOn?: readonly R[];
     readonly shows?: readonly Shown<R>[];
   },
@@ -266,6 +269,7 @@ interface YesNo<T extends string, R extends string> extends Said {
   /** Where "can't" and "not sure" lead, where that is neither `cant` nor what no says. */
   readonly unsure?: T;
   readonly next: T;
+  readonly whileOff?: true;
   readonly restsOn?: readonly R[];
   readonly recalls?: Readonly<Record<string, R>>;
   readonly as?: string;
@@ -438,13 +442,15 @@ type FieldOptions<R extends string> = {
   readonly signed?: boolean;
   readonly most?: Limit;
 };
+/** What a meter may show OL for; a thermometer, a gauge and a clock don't. */
+const OVER: readonly Quantity[] = ['capacitance', 'voltage', 'current', 'resistance', 'insulation'];
 const field =
   (quantity: Quantity) =>
   <const R extends string = never>(ask: string, o: FieldOptions<R> = {}): FieldPart<R> => ({
     part: 'field',
     ask,
     quantity,
-    over: o.over ?? true,
+    over: o.over ?? OVER.includes(quantity),
     unitNeeded: o.unitNeeded ?? false,
     signed: o.signed ?? false,
     ...(o.words ? { words: o.words } : {}),

@@ -2,7 +2,7 @@
 import { isHalt } from '../compile.ts';
 import { skipTarget } from '../flatten.ts';
 import { placeOf } from '../fold.ts';
-import { isBegun } from '../forget.ts';
+import { isBegun, whileOff } from '../forget.ts';
 import { prompt, promptAgain } from '../prompt.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import type { CommandName, Draft, Parts } from '../schema.ts';
@@ -123,7 +123,7 @@ export function decideCommand(s: Standing, command: Command, c: Context, keep: S
     case 'lock is off': {
       if (!may('report')) return only('somebody who is signed in');
       const begun = Object.keys(plan.regions).some((cabinet) => isBegun(plan, memory, cabinet));
-      if (!begun)
+      if (!begun && whileOff(plan, memory).length === 0)
         return {
           ...write({ kind: 'noted', body: { as: 'observation', text: keep.keep(`${command.name} ${words}`.trim()) } }),
           info: ['Noted. No isolation was standing.'],

@@ -9,17 +9,16 @@ import { finding, say, sayGone } from './say.ts';
  * call was changed (`now`), or that it has been left alone for longer (`earlier`); `reading` is what was read after it, and
  * `waited` a later answer that somebody waited. `before` is `since` of the try before: a call that was changed then, or of
  * which nobody knew, has not been left alone for longer than the record says. `off` is an answer that had it the other way
- * round (the call taken off, or power on), and `live` the last reading under power: nothing has been left alone or off for
- * longer than since then. A judgement knows no
+ * round (the call taken off, or power on): nothing has been left alone for longer than since then. A judgement knows no
  * clock: the record dates each answer.
  */
 export const minutesSince = judgement({
   id: 'minutes-since',
-  semantics: 4,
-  takes: ['since', 'reading', 'waited', 'before', 'off', 'live'],
+  semantics: 5,
+  takes: ['since', 'reading', 'waited', 'before', 'off'],
   limits: ['least'],
   outcomes: ['over', 'wait', 'undecided'],
-  run({ since, reading, waited, before, off, live }, { least }, { at }) {
+  run({ since, reading, waited, before, off }, { least }, { at }) {
     const said = chosenOf(since, 'choice')[0];
     const of = (outcome: 'over' | 'wait' | 'undecided', shown: string, text: string) => ({
       outcome,
@@ -37,13 +36,7 @@ export const minutesSince = judgement({
       .filter((t): t is string => t !== undefined)
       .sort()
       .at(-1);
-    // A page that is gone over again has what was read under power after the wait beside it: that is no part of the wait.
-    const powered =
-      live !== undefined && at?.live !== undefined && read !== undefined && at.live < read ? at.live : undefined;
-    const against = [off === undefined ? undefined : at?.off, powered]
-      .filter((t): t is string => t !== undefined)
-      .sort()
-      .at(-1);
+    const against = off === undefined ? undefined : at?.off;
     if (earlier && against !== undefined && read !== undefined && read >= against) {
       const minutes = new Exact(Date.parse(read) - Date.parse(against)).div(60_000);
       const shown = sayGone(minutes);

@@ -163,6 +163,12 @@ export const BROKEN: readonly Variant[] = [
     ...i,
     minutes: { ...i.minutes, value: '300' },
   })),
+  page('a bus that was rested stays rested when power comes back', 'R3', inFull('i'), 'bus-rests', (rests) =>
+    ['off', 'rest', 'longer'].reduce(
+      (page, name) => step(name, (s) => ({ ...(s as AskStep), whileOff: undefined }) as unknown as Step)(page),
+      rests,
+    ),
+  ),
   page(
     'after a silence nobody asks for the lock',
     'R3',
@@ -298,17 +304,16 @@ export const BROKEN: readonly Variant[] = [
   page(
     'a call at the board is missed within five minutes',
     'R7',
-    inFull('a'),
+    inFull('i'),
     'indoor-source',
     outcome('elapsed', 'wait', 'path'),
   ),
-  page('a ground is gone with the cable left out', 'R7', inFull('h'), 'ground', outcome('branch', 'undecided', 'gone')),
   page(
     'a high-pressure switch is laid to a good fan',
     'R7',
-    inFull('f'),
+    on('a'),
     'round',
-    step('nor-the-fan', (s) => ({ ...(s as FoundStep), to: { ...(s as FoundStep).to, fan: 'restart' } }) as Step),
+    step('not-the-fan', (s) => ({ ...(s as FoundStep), to: { ...(s as FoundStep).to, fan: 'clean' } }) as Step),
   ),
   page(
     'a transformer is condemned without its primary',

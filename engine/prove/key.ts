@@ -75,7 +75,9 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
   job.sort();
   if (planOf(standing).endings.includes(here)) return JSON.stringify([here]);
   const { outdoor } = evidence;
-  const classes = [kindOf(outdoor.unitClass), evidence.indoor.unitClass, isHolding(evidence), outdoor.wound];
+  const { indoor } = evidence;
+  const classes = [kindOf(outdoor.unitClass), indoor.unitClass, isHolding(evidence), outdoor.wound];
+  if (indoor.unitClass === 'ecm') classes.push(indoor.rested);
   if (/\/(control|who-drops|chatter|runs-on)/.test(here)) classes.push(outdoor.apart);
   if (outdoor.unitClass === 'refrigeration') classes.push(outdoor.calm);
   if (here.includes('/breaker/')) classes.push(outdoor.insulated, outdoor.grounded);
@@ -142,13 +144,9 @@ function unjudged(plan: Plan, onPage: readonly Place[], { facts }: Memory): stri
 function borneOut(plan: Plan, page: string, order: number, memory: Memory): string[] {
   return (waitsIn(plan).get(page) ?? []).flatMap((p) => {
     if (p.order <= order) return [];
-    const { since, off, live } = datesFor(p, memory);
-    const against = [off, live]
-      .filter((at) => at !== undefined)
-      .sort()
-      .at(-1);
-    if (since === undefined || against === undefined) return [];
-    const minutes = (Date.parse(since) - Date.parse(against)) / 60_000;
+    const { since, off } = datesFor(p, memory);
+    if (since === undefined || off === undefined) return [];
+    const minutes = (Date.parse(since) - Date.parse(off)) / 60_000;
     return [`${p.id} ${minutes >= Number(p.step.limits.least?.value)}`];
   });
 }

@@ -39,6 +39,19 @@ const RULES: readonly Rule[] = [
   ],
   ['a page that several calls come to is tried in full on one of them', (here) => yes(isSeenElsewhere(here))],
   [
+    'a new part is measured in full where nothing was found but what it is for; a third one, where the first two were picked alike',
+    (here) => yes(isNewPart(here.at) && (isBesideOthers(here) || isThirdOfSeveral(here))),
+  ],
+  [
+    'figures, and a line of volts that is read again, are tried in full on the usual part, on one section where nothing was mended, and such a line beside one plate',
+    (here) =>
+      yes(
+        (/\/restart\/figures$/.test(here.at.id) && !isUsualPart(here) && !isOneUnmended(here)) ||
+          (/\/(repeat|at-coil)$/.test(here.at.id) && !isUsualPart(here)) ||
+          (/\/restart\/supply\/repeat$/.test(here.at.id) && ['', '9'].includes(valueKey(here.job.lra?.value))),
+      ),
+  ],
+  [
     'other classes go the same pages but for the few that ask for them by name; indoors nothing asks',
     ({ node, at, indoors }) =>
       yes(isOther(node.state.standing) && (at.class !== 'inside' || indoors) && !OF_A_CLASS.test(at.id)),
@@ -146,6 +159,30 @@ function isSeenElsewhere({ node: { state, evidence }, at, job, passed }: Here): 
       return false;
   }
 }
+
+const isNewPart = ({ id }: Place): boolean => /\/repair\/(with-motor|new|new-other)~\d\/part$/.test(id);
+/** What the repair goes on to after this part, or only the restart sorts by: the part doesn't look at it. */
+const isBesideOthers = ({ node, at, passed }: Here): boolean =>
+  sortedAhead(planOf(node.state.standing), at, passed).some((group) => BESIDE.includes(group)) ||
+  (/\/new~/.test(at.id) && passed.some(({ id }) => /\/repair\/with-motor~/.test(id)));
+const BESIDE = ['doubtful', 'cleared', 'hot', 'open', 'asked', 'once', 'contactor'];
+/** Of three tries the last: picks that were not alike before it lead to the same question. */
+function isThirdOfSeveral({ node, at }: Here): boolean {
+  const third = /^(.*)~3\/part$/.exec(at.id)?.[1];
+  const picked = (n: number): string =>
+    valueKey(memoryOf(node.state.standing).facts[`${third}~${n}/part`]?.body.parts.pick);
+  return third !== undefined && (picked(1) !== 'first' || picked(2) !== 'first');
+}
+/** A dual part that the diagram asks for, and no new motor with a print of its own; or none was looked at yet. */
+function isUsualPart({ job }: Here): boolean {
+  const print = printed(job);
+  const asked = valueKey(job['diagram@outdoor']?.value);
+  return !print.endsWith('+') && ['', print].includes(asked) && job['motor-label@outdoor'] === undefined;
+}
+const isOneUnmended = ({ node, at, passed, job }: Here): boolean =>
+  printed(job).endsWith('+') &&
+  valueKey(job.lra?.value) !== '9' &&
+  !sortedAhead(planOf(node.state.standing), at, passed).some((group) => ['repaired', ...BESIDE].includes(group));
 
 const concluded = (passed: readonly Place[], verdict: string): boolean =>
   passed.some(({ step }) => step.verb === 'verdict' && step.verdict === verdict);

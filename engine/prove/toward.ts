@@ -1,44 +1,58 @@
 /**
- * Which states of a broken copy are walked on from first: those nearest to what was changed. Every state that can be
- * reached is still walked where nothing is found; only the order is another.
+ * Which states of a broken copy are walked on from first: those nearest to what was changed, before it and behind it.
+ * Every state that can be reached is still walked where nothing is found; only the order is another.
  */
 import type { Place, Plan } from '../flatten.ts';
 import { edgesOf } from '../graph.ts';
+import { isSought } from '../known.ts';
 import { memoryOf, placeIdOf, planOf } from '../replay.ts';
 import { onward, route } from '../route.ts';
 import type { Node } from './key.ts';
 
 /** The order of a state, 0 the first; states of one rank are walked as they come. */
 export type Rank = (node: Node) => number;
-/** Of what leads nowhere near. */
+/** Of what leads nowhere near, or has the verdict still to find that leads there. */
 const FAR = 1_000;
 
 /** Null where no place was changed: then no state is nearer than another. */
 export function toward(broken: Plan, sound: Plan): Rank | null {
   const changed = [...broken.places.values()].filter((place) => isChanged(place, sound.places.get(place.id)));
   if (changed.length === 0) return null;
-  const far = distances(broken, changed);
-  const ids = new Set(changed.map(({ id }) => id));
+  const sorted = soughtBy(broken, sound, changed);
+  const [toChange, toVerdict] = [distances(broken, changed), distances(broken, sorted)];
+  const [changes, verdicts] = [changed, sorted].map((places) => new Set(places.map(({ id }) => id)));
   return ({ state: { standing } }) => {
     const here = placeIdOf(standing);
     const memory = memoryOf(standing);
     const { passed } = route(planOf(standing), memory);
-    const wrong = passed.some((place, i) => {
-      if (!ids.has(place.id)) return false;
+    const wrong = passed.findIndex((place, i) => {
+      if (!changes?.has(place.id)) return false;
       const was = sound.places.get(place.id);
       const way = passed.slice(0, i + 1);
       return was !== undefined && onward(was, memory, way) !== onward(place, memory, way);
     });
-    if (wrong) return 0;
-    const page = passed.findLast((place) => !place.gate);
-    return 1 + (far.get(here) ?? far.get(page?.id ?? '') ?? FAR);
+    if (wrong >= 0) return passed.length - 1 - wrong;
+    const page = passed.findLast((place) => !place.gate)?.id ?? '';
+    const lacks = sorted.length > 0 && !passed.some(({ id }) => verdicts?.has(id));
+    const far = lacks ? toVerdict : toChange;
+    return 1 + (far.get(here) ?? far.get(page) ?? FAR) + (lacks ? FAR : 0);
   };
 }
 
 const isChanged = (place: Place, was: Place | undefined): boolean =>
   was === undefined || was.step !== place.step || was.cabinet !== place.cabinet;
 
-/** How many places lie between a place and the next one that was changed. */
+/** Where a step that sorts by verdicts leads elsewhere for some of them, one of those has to be found first. */
+function soughtBy(broken: Plan, sound: Plan, changed: readonly Place[]): readonly Place[] {
+  const sought = changed.flatMap(({ id, step, to }) => {
+    const was = sound.places.get(id);
+    if (step.verb !== 'found' || !was || to.none !== was.to.none) return [];
+    return Object.entries(step.among).flatMap(([group, ids]) => (to[group] === was.to[group] ? [] : ids));
+  });
+  return [...broken.places.values()].filter((place) => sought.some((one) => isSought(one, place)));
+}
+
+/** How many places lie between a place and the next one of these. */
 function distances(plan: Plan, to: readonly Place[]): ReadonlyMap<string, number> {
   const before = new Map<string, string[]>();
   const leads = (from: string, on: string): void => void before.set(on, [...(before.get(on) ?? []), from]);

@@ -55,6 +55,7 @@ export const busRests = flow({
         not: { label: 'It can’t be turned off here', words: ['cant turn it off', 'not off', 'not'], to: '!not' },
       },
       cant: '!not',
+      whileOff: true,
     }),
     rest: confirm({
       say: `Hands off, door on, until it has been off for ${BUS_REST}.`,
@@ -63,9 +64,10 @@ export const busRests = flow({
       // The times of the record decide whether it was.
       unsure: 'over',
       next: 'over',
+      whileOff: true,
     }),
     over: judge('minutes-since', {
-      of: { since: 'off', reading: 'off', waited: 'rest', before: null, off: null, live: '@cabinet:live' },
+      of: { since: 'off', reading: 'off', waited: 'rest', before: null, off: null },
       limits: LIMITS.busRest,
       quiet: ['over', 'wait', 'undecided'],
       then: { over: '!rested', wait: 'longer', undecided: 'longer' },
@@ -79,9 +81,10 @@ export const busRests = flow({
       words: RESTED,
       unsure: 'over-now',
       next: 'over-now',
+      whileOff: true,
     }),
     'over-now': judge('minutes-since', {
-      of: { since: 'off', reading: 'off', waited: 'longer', before: null, off: null, live: '@cabinet:live' },
+      of: { since: 'off', reading: 'off', waited: 'longer', before: null, off: null },
       limits: LIMITS.busRest,
       quiet: ['over', 'wait', 'undecided'],
       then: { over: '!rested', wait: '!not', undecided: '!not' },

@@ -38,7 +38,7 @@ export const blowerLive = flow({
       why: 'Without a call the board has nothing to switch.',
       source: ['24 to 28 V, 20.4 V the least: common practice, no single source'],
       circuit: 'line',
-      fields: { v: volts('G to C', { as: 'cabinet:live', anew: true, over: false, words: ['g-c', 'gc', 'g to c'] }) },
+      fields: { v: volts('G to C', { over: false, words: ['g-c', 'gc', 'g to c'] }) },
       cant: 'open',
       next: 'called',
     }),
@@ -84,8 +84,6 @@ export const blowerLive = flow({
       circuit: 'line',
       fields: {
         v: volts('At the blower’s leads', {
-          as: 'cabinet:live',
-          anew: true,
           over: false,
           words: ['leads', 'volts', 'blower'],
         }),
@@ -126,7 +124,7 @@ export const blowerLive = flow({
       why: 'It has line volts always and turns on 24 V at one tap.',
       circuit: 'line',
       fields: {
-        v: volts('Line at the plug', { as: 'cabinet:live', anew: true, over: false, words: ['line', 'plug', 'volts'] }),
+        v: volts('Line at the plug', { over: false, words: ['line', 'plug', 'volts'] }),
         volts: one('Volts printed', INDOOR_VOLTS, { optional: true, as: 'cabinet:volts' }),
       },
       cant: 'open',
@@ -145,8 +143,6 @@ export const blowerLive = flow({
       circuit: 'line',
       fields: {
         v: volts('Highest at a tap', {
-          as: 'cabinet:live',
-          anew: true,
           over: false,
           words: ['tap', 'taps', '24', 'highest'],
         }),

@@ -109,7 +109,7 @@ export const coilLive = flow({
     }),
     contactor: include(contactorDead, { exits: { replace: '!replace', raised: '!raised' }, needs: {} }),
     elapsed: judge('minutes-since', {
-      of: { since: 'call', reading: 'at-coil', waited: null, before: '~call', off: '@round:powered', live: null },
+      of: { since: 'call', reading: 'at-coil', waited: null, before: '~call', off: '@round:powered' },
       limits: LIMITS.delay,
       then: { over: 'begins', wait: 'waited', undecided: 'waited' },
     }),

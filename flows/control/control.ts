@@ -82,7 +82,7 @@ export const control = flow({
       },
     }),
     elapsed: judge('minutes-since', {
-      of: { since: 'call', reading: 'strip-24', waited: null, before: '~call', off: '@cabinet:supply', live: null },
+      of: { since: 'call', reading: 'strip-24', waited: null, before: '~call', off: '@cabinet:supply' },
       limits: LIMITS.delay,
       then: { over: 'not-there', wait: 'waited', undecided: 'waited' },
     }),
@@ -108,7 +108,7 @@ export const control = flow({
     }),
     // A delay that still runs takes the volts away behind it, as an open switch or wire would: nothing is sought before.
     timed: judge('minutes-since', {
-      of: { since: 'call', reading: 'strip-24', waited: null, before: '~call', off: '@cabinet:supply', live: null },
+      of: { since: 'call', reading: 'strip-24', waited: null, before: '~call', off: '@cabinet:supply' },
       limits: LIMITS.delay,
       then: { over: 'across-24', wait: 'waited', undecided: 'waited' },
     }),
@@ -148,7 +148,7 @@ export const control = flow({
       },
     }),
     'delay-over': judge('minutes-since', {
-      of: { since: 'call', reading: 'across-24', waited: null, before: '~call', off: '@cabinet:supply', live: null },
+      of: { since: 'call', reading: 'across-24', waited: null, before: '~call', off: '@cabinet:supply' },
       limits: LIMITS.delay,
       then: { over: 'delay-open', wait: 'waited', undecided: 'waited' },
     }),

@@ -172,7 +172,7 @@ export const warm = flow({
       then: { right: 'closed', wrong: 'not-commanded', low: 'not-commanded', wait: 'elapsed', undecided: 'open' },
     }),
     elapsed: judge('minutes-since', {
-      of: { since: 'call', reading: 'at-24', waited: null, before: null, off: '@cabinet:supply', live: null },
+      of: { since: 'call', reading: 'at-24', waited: null, before: null, off: '@cabinet:supply' },
       limits: LIMITS.delay,
       then: { over: 'not-commanded', wait: 'open', undecided: 'open' },
     }),

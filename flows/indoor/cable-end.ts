@@ -135,7 +135,7 @@ export const cableEnd = flow({
       then: { there: 'mended', none: 'elapsed', between: 'not-read', high: 'foreign', undecided: 'not-read' },
     }),
     elapsed: judge('minutes-since', {
-      of: { since: 'call', reading: 'arrives', waited: 'wait', before: null, off: null, live: null },
+      of: { since: 'call', reading: 'arrives', waited: 'wait', before: null, off: null },
       limits: LIMITS.delay,
       then: { over: 'still-open', wait: 'not-read', undecided: 'not-read' },
     }),

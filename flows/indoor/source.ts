@@ -98,8 +98,6 @@ export const indoorSource = flow({
       circuit: 'line',
       fields: {
         loaded: volts('R to C, under load', {
-          as: 'cabinet:live',
-          anew: true,
           over: false,
           words: ['r-c', 'rc', 'r to c'],
         }),
@@ -152,8 +150,6 @@ export const indoorSource = flow({
       circuit: 'line',
       fields: {
         primary: volts('Transformer primary', {
-          as: 'cabinet:live',
-          anew: true,
           over: false,
           words: ['pri', 'primary'],
         }),
@@ -177,7 +173,7 @@ export const indoorSource = flow({
       },
     }),
     elapsed: judge('minutes-since', {
-      of: { since: 'call', reading: 'board', waited: 'wait', before: null, off: 'probes', live: null },
+      of: { since: 'call', reading: 'board', waited: 'wait', before: null, off: 'probes' },
       limits: LIMITS.delay,
       then: { over: 'path', wait: 'too-early', undecided: 'too-early' },
     }),

@@ -27,7 +27,7 @@ export const notIn = {
   }),
   // Power came on when it was closed up: no call can be there for longer.
   'since-closed': judge('minutes-since', {
-    of: { since: 'in-yet', reading: 'in-yet', waited: null, before: null, off: 'closed', live: null },
+    of: { since: 'in-yet', reading: 'in-yet', waited: null, before: null, off: 'closed' },
     limits: LIMITS.delay,
     then: { over: 'not-in', wait: 'out-yet', undecided: 'out-yet' },
   }),
@@ -43,7 +43,7 @@ export const notIn = {
     next: '!late',
   }),
   since: judge('minutes-since', {
-    of: { since: 'in-yet', reading: 'in-yet', waited: 'out-yet', before: null, off: 'closed', live: null },
+    of: { since: 'in-yet', reading: 'in-yet', waited: 'out-yet', before: null, off: 'closed' },
     limits: LIMITS.delay,
     then: { over: 'not-in', wait: 'off', undecided: 'off' },
   }),

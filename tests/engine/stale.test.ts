@@ -1,11 +1,12 @@
 /** An isolation ends: by its age, by what somebody reports, by a change of hands, by power. And where it is entered again. */
 import { describe, expect, test } from 'vitest';
-import type { Conversation } from '../people.ts';
+import { Conversation } from '../people.ts';
 import {
   at,
   atFigures,
   GOOD,
   here,
+  MEANS,
   MOTORS,
   PROVING,
   PROVING_THREE,
@@ -221,5 +222,35 @@ describe('given an answer without contact, then it authorises nothing', () => {
     expect(offline(alarmed, { choice: 'seen' }).kinds).toEqual(['acknowledged']);
     expect(typedOffline(at('class'), 'stop').kinds).toEqual(['paused']);
     expect(typedOffline(at('class'), 'i got a shock').kinds).toEqual(['alarmed']);
+  });
+});
+
+describe('given an electronic blower whose bus has rested, when power was on since', () => {
+  const RESTED = ['i', 'yes', 'nothing', 'ecm', 'off now', 'rested'];
+  const INSIDE = ['yes', 'yes', MEANS, 'yes', 'clean, 0', '120 0 0 0 0 0 120'];
+  const inside = () => typed(new Conversation(), [...RESTED, ...INSIDE]);
+  const AGAIN = ['yes', 'clean, 0', '120 0 0 0 0 0 120'];
+
+  test.each([
+    ['it came back', ['power is back']],
+    ['the lock was off', ['lock is off']],
+    ['an emergency was raised', ['i smell smoke', 'seen']],
+  ])('because %s, then it rests anew, counted from when it is off again', (_, lines) => {
+    const c = typed(inside(), lines);
+    if (lines.length > 1) c.type('release all clear, seen in person', 'ruth');
+    expect(c.place).toBe('round~1/blower/rests/off');
+    expect(here(typed(c, ['off now', 'yes']))).toBe('longer');
+    expect(here(typed(c.wait(5), ['yes', ...AGAIN]))).toBe('probes');
+  });
+  test('while it still rested, then the five minutes begin anew', () => {
+    const c = typed(new Conversation(), RESTED.slice(0, 5)).wait(4);
+    expect([here(typed(c, ['power is back'])), c.kinds]).toEqual(['off', ['voided']]);
+    expect(here(typed(c, ['off now', 'yes']))).toBe('longer');
+  });
+  test('after a silence, or what a live page takes, no rest falls', () => {
+    expect(here(inside().wait(31))).toBe('proving');
+    const live = typed(inside(), ['done', '25']);
+    expect(here(live)).toBe('motor');
+    expect(here(typed(live, ['power is back']))).toBe('motor');
   });
 });

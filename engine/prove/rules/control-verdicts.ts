@@ -1,6 +1,6 @@
 /** R7 for the control circuit, the supply and what stands still with everything good: by the rule, with plain arithmetic. */
 import type { Conclusion, Parts } from '../../schema.ts';
-import { chosen, figure, ohmsIn } from './evidence.ts';
+import { chosen, figure, ohmsIn, SAYS_CLASS } from './evidence.ts';
 import { type Answer, isElectronic, plateVolts } from './verdicts.ts';
 
 const PULL_IN = 20.4;
@@ -49,7 +49,7 @@ function fanCapacitorRead(answers: readonly Answer[], round: string): boolean {
       const read = parts[key];
       return within.test(place) && read?.kind === 'figure' && read.unit === 'µF' && Number(read.value) > 0;
     });
-  const three = answers.some((a) => a.place.endsWith('/class') && chosen(a.parts.choice).includes('three-phase'));
+  const three = answers.some((a) => SAYS_CLASS.test(a.place) && chosen(a.parts.choice).includes('three-phase'));
   return (
     reads(/./, 'fan') || reads(/\/(another|yet-another|new-other~\d+)\//, 'herm') || (three && reads(/\/run\//, 'herm'))
   );
@@ -180,7 +180,12 @@ export function unprovenControl(c: Conclusion, answers: readonly Answer[]): stri
       if (chosen(beside(board, 'probes')?.parts.ok)[0] !== 'done') return UNPLACED;
       if (!(volts('board', 'loaded') >= PULL_IN && volts('board', 'yc') < NONE))
         return 'a call missed at the board without its source, or with volts there';
-      return late(strip) || late(board) ? null : '0 V decided within five minutes of a change of call';
+      // Whatever is said of the call: the unit was off while the probes were placed.
+      const placedAt = beside(board, 'probes');
+      const since = Date.parse(board?.at ?? '') - Date.parse(placedAt?.at ?? '');
+      return late(strip) || (late(board) && since >= 5 * 60_000)
+        ? null
+        : '0 V decided within five minutes of a change of call';
     }
     case 'transformer-open': {
       // W1: primary in limits, R to C nothing, fuse good, secondary open.

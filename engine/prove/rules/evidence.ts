@@ -28,6 +28,10 @@ export interface Evidence {
   readonly three: boolean;
   /** An inverter's bus read within its limit, between two proofs of the meter on DC. */
   readonly bus: boolean;
+  /** When it was last said to be off so that an electronic motor's bus can empty; null where power was on since. */
+  readonly offAt: number | null;
+  /** Five minutes after that somebody said that they were over. */
+  readonly rested: boolean;
   /** Pairs of the last line that read between 5 and 50 V. */
   readonly between: readonly string[];
   readonly unitClass: string | null;
@@ -64,6 +68,8 @@ export const NOTHING: Evidence = {
   neutral: false,
   three: false,
   bus: false,
+  offAt: null,
+  rested: false,
   between: [],
   unitClass: null,
   tester: '',
@@ -110,6 +116,8 @@ export function isDead(e: Evidence, by: string, at: number, cabinet: Cabinet = '
   if (e.look === 0 && !e.residual && RUN_CAPACITOR[cabinet].includes(e.unitClass ?? ''))
     return 'no capacitor was seen where a motor needs one';
   if ((e.look ?? 0) > 0 && !e.residual) return 'no residual line within its limit';
+  if (cabinet === 'indoor' && e.unitClass === 'ecm' && !e.rested)
+    return 'an electronic motor’s bus that has not rested since power was on';
   if (e.holder !== by) return `the lock is ${e.holder ?? 'nobody'}’s`;
   if (at - e.lastAt > 30 * 60_000) return 'the isolation is older than 30 minutes';
   return null;
@@ -145,11 +153,12 @@ function follow(e: Evidence, entry: Entry, cabinet: Cabinet): Evidence {
     case 'answered':
       return answered(e, entry, cabinet);
     case 'voided':
-      return entry.body.reason === 'age' ? { ...noLine(e), again: true } : undone(e);
+      if (entry.body.reason === 'age') return { ...noLine(e), again: true };
+      return entry.body.reason === 'offline' ? undone(e) : powered(undone(e));
     case 'alarmed':
-      return undone(e);
+      return powered(undone(e));
     case 'handed-over':
-      return { ...undone(e), fit: false, means: false, holder: null };
+      return { ...powered(undone(e)), fit: false, means: false, holder: null };
     case 'acknowledged':
       return e.holder === null && entry.by !== '' ? { ...e, holder: entry.by } : e;
     case 'withdrawn':
@@ -191,6 +200,9 @@ const noLine = (e: Evidence): Evidence => ({
   confirmed: false,
 });
 
+/** Power was on, or may have been: an electronic motor’s bus is full again. */
+const powered = (e: Evidence): Evidence => ({ ...e, offAt: null, rested: false });
+
 function withdrawn(e: Evidence, of: number): Evidence {
   switch (e.seqs[of]) {
     case 'fit':
@@ -219,8 +231,12 @@ function withdrawn(e: Evidence, of: number): Evidence {
   }
 }
 
-function answered(e: Evidence, entry: Entry & { kind: 'answered' }, cabinet: Cabinet): Evidence {
+function answered(before: Evidence, entry: Entry & { kind: 'answered' }, cabinet: Cabinet): Evidence {
+  let e = before;
   const { parts, place, skipped, offline } = entry.body;
+  // Whatever is said of the wait, the times of the record decide.
+  if (cabinetOf(place) === cabinet && /\/(rest|longer)$/.test(place) && e.offAt !== null)
+    e = { ...e, rested: Date.parse(entry.at) - e.offAt >= 5 * 60_000 };
   if (skipped !== undefined || offline) return e;
   const name = place.slice(place.lastIndexOf('/') + 1);
   const own = cabinetOf(place) === cabinet;
@@ -239,12 +255,13 @@ function answered(e: Evidence, entry: Entry & { kind: 'answered' }, cabinet: Cab
   if (own && place.endsWith('/split') && parts.comp)
     return { ...lasting, grounded: (ohmsIn(parts.comp) ?? Number.POSITIVE_INFINITY) < 500_000 - 1e-6 };
   if (/\/box\/(goods|plate)$/.test(place)) return { ...lasting, calm: A1.includes(chosen(parts.refrigerant)[0] ?? '') };
+  if (own && name === 'off' && chosen(parts.choice)[0] === 'now') return { ...powered(lasting), offAt: at };
   if (name === 'observation') return { ...lasting, insulated: false, grounded: false, apart: false };
   if (own && name === 'coil' && parts.choice) return { ...lasting, apart: chosen(parts.choice)[0] === '24' };
   if (own && parts.test) return { ...lasting, tester: chosen(parts.test)[0] ?? '' };
-  if (isLive(place, parts)) return undone(lasting);
+  if (isLive(place, parts)) return own ? powered(undone(lasting)) : undone(lasting);
   if (isTooMuchForControl(place, parts)) return undone(lasting);
-  if (cabinet === 'indoor' ? own && /(^|-)drive$/.test(name) : name === 'class')
+  if (cabinet === 'indoor' ? own && /(^|-)drive$/.test(name) : SAYS_CLASS.test(name))
     return { ...lasting, unitClass: chosen(parts.choice)[0] ?? null };
   if (own && OWN_PRINT.test(place)) return { ...secondSection(lasting, parts), seqs: known('label') };
   if (!gate) return lasting;
@@ -364,6 +381,8 @@ export const isInside = (place: string, parts: Parts): boolean =>
   !place.startsWith('dead:') &&
   (Object.values(parts).some((v) => (v.kind === 'figure' && ['µF', 'Ω', 'MΩ'].includes(v.unit)) || v.kind === 'over') ||
     chosen(parts.ok).includes('done'));
+/** Where the kind of the outdoor unit is said: before its pages, or before the source of the 24 V is sought indoors. */
+export const SAYS_CLASS = /(^|\/)(class|source-kind)$/;
 /** By its name: a reading on the 24 V circuit stands at a step that says so. */
 const isOn24 = (place: string): boolean => /24$/.test(place);
 export const isControl = (place: string, parts: Parts): boolean =>

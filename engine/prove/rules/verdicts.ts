@@ -2,7 +2,7 @@
 import type { CapacitorLabel, Conclusion, Entry, Parts, Value } from '../../schema.ts';
 import { unprovenControl } from './control-verdicts.ts';
 import { unprovenCooling } from './cooling-verdicts.ts';
-import { cabinetOf, chosen, figure } from './evidence.ts';
+import { cabinetOf, chosen, figure, SAYS_CLASS } from './evidence.ts';
 
 interface Section {
   readonly read: number;
@@ -198,13 +198,13 @@ export function plateVolts(answers: readonly Answer[], place: string): readonly 
   const printed = answers.findLast((a) => chosen(a.parts.volts).length > 0 && a.place.includes('/blower/') === indoors)
     ?.parts.volts;
   const three =
-    !indoors && answers.some((a) => a.place.endsWith('/class') && chosen(a.parts.choice).includes('three-phase'));
+    !indoors && answers.some((a) => SAYS_CLASS.test(a.place) && chosen(a.parts.choice).includes('three-phase'));
   const one = Number(chosen(printed).find((v) => v !== '208/230') ?? 0);
   return one > 0 ? [one * 0.9 - 1e-9, one * 1.1 + 1e-9] : [three ? 187 : 197, 253];
 }
 /** A unit of whose fan somebody said that it is electronic. */
 export const isElectronic = (answers: readonly Answer[]): boolean =>
-  chosen(answers.findLast((a) => a.place.endsWith('/class'))?.parts.choice).includes('ecm');
+  chosen(answers.findLast((a) => SAYS_CLASS.test(a.place))?.parts.choice).includes('ecm');
 /** Whose print and case a verdict is about: the other capacitor has its own; the new part's are none of the old one's. */
 function isOf(place: string, verdict: string): boolean {
   if (/\/(part|why|asked-for)$/.test(place) || cabinetOf(place) !== cabinetOf(verdict)) return false;

@@ -52,12 +52,40 @@ export function notDead(heard: readonly Heard[], cabinet: Cabinet, by: string, n
   if (gap === 'now') return `nothing was heard of its holder for more than ${limitOf(heard)} minutes`;
   if (gap > lock && !confirmedSince(gap, gates, by, means.parts, three))
     return 'after such a silence the lock was not confirmed with a line';
+  const full = busFull(heard, answers, cabinet);
+  if (full !== null) return full;
   // Where a motor needs one, none seen is one not found, and what is left was read of nothing.
   if (seen !== null && seen.count === 0 && !needsOne(answers, cabinet)) return null;
   const left = last([cabinet === 'inverter' ? 'bus' : 'residual']);
   if (!own(left) || left.seq < (bridge?.seq ?? line.seq)) return 'what is left was not read after the line';
   return leftWrong(left, seen);
 }
+
+/** An electronic blower's bus: said to be off, and five minutes of the record later that it rested, power off ever since. */
+function busFull(heard: readonly Heard[], answers: readonly Answer[], cabinet: Cabinet): string | null {
+  const own = answers.filter((a) => cabinetAt(a.place) === cabinet);
+  const drive = own.findLast((a) => /(^|-)drive$/.test(a.step) && !a.skipped);
+  if (cabinet !== 'indoor' || chosen(drive?.parts.choice) !== 'ecm') return null;
+  const off = own.findLast((a) => a.step === 'off' && chosen(a.parts.choice) === 'now');
+  if (
+    off === undefined ||
+    off.changed <
+      broken(
+        heard.filter(({ entry }) => !isSilent(entry)),
+        cabinet,
+      )
+  )
+    return 'the bus of its motor has had power since it was said to be off';
+  const said = own.findLast((a) => (a.step === 'rest' || a.step === 'longer') && a.seq > off.seq);
+  const times = [off.seq, said?.seq ?? 0].map((seq) => heard.find(({ entry }) => entry.seq === seq)?.entry.at ?? '');
+  return Date.parse(times[1] ?? '') - Date.parse(times[0] ?? '') >= 5 * 60_000
+    ? null
+    : 'the bus of its motor has not rested for five minutes';
+}
+/** What ends a proof without any power. */
+const isSilent = (entry: Heard['entry']): boolean =>
+  (entry.kind === 'voided' && entry.body.reason === 'offline') ||
+  (entry.kind === 'answered' && entry.body.offline === true);
 
 const limitOf = (heard: readonly Heard[]): number => {
   const set = heard.findLast(({ entry }) => entry.kind === 'set' && entry.body.what === 'settings')?.entry;
@@ -85,13 +113,14 @@ function lockOf(heard: readonly Heard[], gates: readonly Answer[], cabinet: Cabi
     : null;
 }
 
-/** seq of the last thing after which everything from the lock on is made again. */
-function broken(heard: readonly Heard[]): number {
+/** seq of the last thing after which everything from the lock on is made again; live work of one cabinet alone, where it is named. */
+function broken(heard: readonly Heard[], cabinet?: Cabinet): number {
   const breaks = heard.findLast(({ entry }) => {
     if (entry.kind === 'alarmed' || entry.kind === 'handed-over') return true;
     if (entry.kind === 'voided') return entry.body.reason !== 'age';
     if (entry.kind !== 'answered') return false;
     const { place, parts, offline } = entry.body;
+    if (cabinet !== undefined && cabinetAt(place) !== cabinet) return false;
     return offline === true || isLive(place, parts) || isTooMuch(place, parts);
   });
   return breaks?.entry.seq ?? 0;
@@ -131,7 +160,7 @@ function confirmedSince(gap: number, gates: readonly Answer[], by: string, means
 
 /** The kind of unit that was named last. */
 export const unitOf = (answers: readonly Answer[]): string =>
-  chosen(answers.findLast((a) => a.step === 'class' && !a.skipped)?.parts.choice);
+  chosen(answers.findLast((a) => (a.step === 'class' || a.step === 'source-kind') && !a.skipped)?.parts.choice);
 
 /** Whether a motor in this cabinet runs on a capacitor: indoors by what drives the blower, outdoors by the kind of unit. */
 const needsOne = (answers: readonly Answer[], cabinet: Cabinet): boolean =>
