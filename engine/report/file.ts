@@ -38,8 +38,8 @@ const Shape = z.strictObject({
   settings: z.nullable(Settings),
   /** SHA-256 of each photo that an entry names, in the order of the entries. */
   photos: z.array(hex64),
-  /** null: exported without a key. */
-  seal: z.nullable(Seal),
+  /** null: exported without a key. Cut out altogether it is the same: what was never signed, or is signed no more. */
+  seal: z._default(z.nullable(Seal), null),
   shown: z.array(Shown),
   /** The words beside the entries; those that were removed are not here, and the chain verifies without them. */
   texts: z.array(Text),

@@ -199,6 +199,10 @@ describe('what stands beside the entries', () => {
   ])('%s', (_, file, expected) => {
     expect(found(file)[0]).toEqual(expected);
   });
+  test('a seal cut out with its name is missing like any other', () => {
+    const { seal: _, ...unsealed } = good;
+    expect(found(unsealed as typeof good)[0]).toEqual(['signature missing', null]);
+  });
   test('fewer words are no change: they may have been removed, and are counted', () => {
     const { troubles, removed } = verifier.verify(bytesOf({ ...good, texts: [] }));
     expect([troubles, removed]).toEqual([[], good.texts.length]);
