@@ -92,10 +92,10 @@ function folded(plan: Plan, before: Memory, entry: Entry): Memory {
 }
 
 /** Silence, and an answer without contact, end a proof and put no power on. */
-const endedBy = (plan: Plan, memory: Memory, reason: VoidReason): Memory =>
-  reason === 'age' || reason === 'offline'
-    ? voidAll(plan, memory, reason === 'age' ? 'age' : 'void')
-    : powered(plan, memory, 'void');
+function endedBy(plan: Plan, memory: Memory, reason: VoidReason): Memory {
+  if (reason === 'age') return voidAll(plan, memory, 'age');
+  return reason === 'offline' ? voidAll(plan, memory, 'void') : powered(plan, memory, 'void');
+}
 
 const carried = (memory: Memory, seq: number, truck: Truck): Memory => ({
   ...memory,

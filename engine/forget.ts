@@ -81,9 +81,10 @@ export function whileOff(plan: Plan, memory: Memory): string[] {
   });
   return Object.keys(plan.regions).flatMap((cabinet) => {
     const own = known.filter(({ place }) => place.cabinet === cabinet).sort((a, b) => a.seq - b.seq);
-    const last = own.findLast(({ place }) => 'whileOff' in place.step && place.step.whileOff);
+    const off = own.filter(({ place }) => 'whileOff' in place.step && place.step.whileOff);
+    const last = off.at(-1);
     if (!last || own.some(({ place, seq }) => place.class === 'live' && seq > last.seq)) return [];
-    return own.filter(({ place, page }) => page === last.page && 'whileOff' in place.step).map(({ id }) => id);
+    return off.flatMap(({ id, page }) => (page === last.page ? id : []));
   });
 }
 

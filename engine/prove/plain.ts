@@ -23,6 +23,8 @@ interface Here {
   readonly inBlock: boolean;
   /** Whether something was found in it. */
   readonly found: () => boolean;
+  /** What was found and a step further down sorts by. */
+  readonly ahead: () => readonly string[];
 }
 type Rule = readonly [why: string, plain: (here: Here) => boolean | null];
 
@@ -81,8 +83,7 @@ const RULES: readonly Rule[] = [
   ],
   [
     'what only a step after the restart sorts by is no reason to try all of a part again',
-    ({ node, at, passed }) =>
-      yes(at.id.includes('/run/') && sortedAhead(planOf(node.state.standing), at, passed).length > 0),
+    ({ at, ahead }) => yes(at.id.includes('/run/') && ahead().length > 0),
   ],
   [
     'a part that the diagram doesn’t ask for, or of which nobody knows, is read once in full',
@@ -119,6 +120,7 @@ export function isPlain(node: Node): boolean {
     ...{ node, at, passed, job: memory.job, indoors: cabinetOf(at.id) === 'indoor' },
     inBlock,
     found: () => inBlock && sortedAhead(plan, at, passed, sort.id).length > 0,
+    ahead: () => sortedAhead(plan, at, passed),
   };
   for (const [, plain] of RULES) {
     const said = plain(here);
@@ -134,8 +136,7 @@ const TO_INSULATION = ['good', 'measured', 'low', 'doubtful', 'fuse'];
  * search for what keeps a motor still: on the plate that most units have. That for the missing 24 V: before anything was
  * repaired, where none arrived outdoors. The air that is not cold: where the call began with one of the two motors, it is a copy. The insulation: on a part that the diagram asks for.
  */
-function isSeenElsewhere({ node: { state, evidence }, at, job, passed }: Here): boolean {
-  const ahead = (): string[] => sortedAhead(planOf(state.standing), at, passed);
+function isSeenElsewhere({ node: { evidence }, at, job, passed, ahead }: Here): boolean {
   switch (/(?<=^round~1\/)(restart|still|source|not-cold|insulation)(?=[~/])/.exec(at.id)?.[0]) {
     case 'restart':
       return evidence.indoor.unitClass !== null;
@@ -162,8 +163,8 @@ function isSeenElsewhere({ node: { state, evidence }, at, job, passed }: Here): 
 
 const isNewPart = ({ id }: Place): boolean => /\/repair\/(with-motor|new|new-other)~\d\/part$/.test(id);
 /** What the repair goes on to after this part, or only the restart sorts by: the part doesn't look at it. */
-const isBesideOthers = ({ node, at, passed }: Here): boolean =>
-  sortedAhead(planOf(node.state.standing), at, passed).some((group) => BESIDE.includes(group)) ||
+const isBesideOthers = ({ at, passed, ahead }: Here): boolean =>
+  ahead().some((group) => BESIDE.includes(group)) ||
   (/\/new~/.test(at.id) && passed.some(({ id }) => /\/repair\/with-motor~/.test(id)));
 const BESIDE = ['doubtful', 'cleared', 'hot', 'open', 'asked', 'once', 'contactor'];
 /** Of three tries the last: picks that were not alike before it lead to the same question. */
@@ -179,10 +180,10 @@ function isUsualPart({ job }: Here): boolean {
   const asked = valueKey(job['diagram@outdoor']?.value);
   return !print.endsWith('+') && ['', print].includes(asked) && job['motor-label@outdoor'] === undefined;
 }
-const isOneUnmended = ({ node, at, passed, job }: Here): boolean =>
+const isOneUnmended = ({ job, ahead }: Here): boolean =>
   printed(job).endsWith('+') &&
   valueKey(job.lra?.value) !== '9' &&
-  !sortedAhead(planOf(node.state.standing), at, passed).some((group) => ['repaired', ...BESIDE].includes(group));
+  !ahead().some((group) => ['repaired', ...BESIDE].includes(group));
 
 const concluded = (passed: readonly Place[], verdict: string): boolean =>
   passed.some(({ step }) => step.verb === 'verdict' && step.verdict === verdict);

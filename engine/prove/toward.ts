@@ -19,21 +19,21 @@ export function toward(broken: Plan, sound: Plan): Rank | null {
   const changed = [...broken.places.values()].filter((place) => isChanged(place, sound.places.get(place.id)));
   if (changed.length === 0) return null;
   const sorted = soughtBy(broken, sound, changed);
-  const [toChange, toVerdict] = [distances(broken, changed), distances(broken, sorted)];
-  const [changes, verdicts] = [changed, sorted].map((places) => new Set(places.map(({ id }) => id)));
+  const before = leadsTo(broken);
+  const [toChange, toVerdict] = [distances(before, changed), distances(before, sorted)];
   return ({ state: { standing } }) => {
     const here = placeIdOf(standing);
     const memory = memoryOf(standing);
     const { passed } = route(planOf(standing), memory);
     const wrong = passed.findIndex((place, i) => {
-      if (!changes?.has(place.id)) return false;
+      if (toChange.get(place.id) !== 0) return false;
       const was = sound.places.get(place.id);
       const way = passed.slice(0, i + 1);
       return was !== undefined && onward(was, memory, way) !== onward(place, memory, way);
     });
     if (wrong >= 0) return passed.length - 1 - wrong;
     const page = passed.findLast((place) => !place.gate)?.id ?? '';
-    const lacks = sorted.length > 0 && !passed.some(({ id }) => verdicts?.has(id));
+    const lacks = sorted.length > 0 && !passed.some(({ id }) => toVerdict.get(id) === 0);
     const far = lacks ? toVerdict : toChange;
     return 1 + (far.get(here) ?? far.get(page) ?? FAR) + (lacks ? FAR : 0);
   };
@@ -52,17 +52,26 @@ function soughtBy(broken: Plan, sound: Plan, changed: readonly Place[]): readonl
   return [...broken.places.values()].filter((place) => sought.some((one) => isSought(one, place)));
 }
 
-/** How many places lie between a place and the next one of these. */
-function distances(plan: Plan, to: readonly Place[]): ReadonlyMap<string, number> {
+/** From which places each place is come to; to make-dead, from those that hands go into. */
+function leadsTo(plan: Plan): ReadonlyMap<string, readonly string[]> {
   const before = new Map<string, string[]>();
-  const leads = (from: string, on: string): void => void before.set(on, [...(before.get(on) ?? []), from]);
+  const leads = (from: string, on: string): void => {
+    const known = before.get(on) ?? [];
+    known.push(from);
+    before.set(on, known);
+  };
   for (const place of plan.places.values()) {
     for (const edge of edgesOf(place)) leads(edge.from, edge.to);
     const gates = plan.regions[place.cabinet]?.first;
     if ((place.class === 'inside' || place.class === 'control live') && gates !== undefined) leads(place.id, gates);
   }
+  return before;
+}
+
+/** How many places lie between a place and the next one of these; 0 for these alone. */
+function distances(before: ReadonlyMap<string, readonly string[]>, to: readonly Place[]): ReadonlyMap<string, number> {
   const far = new Map(to.map(({ id }) => [id, 0]));
-  const queue = to.map(({ id }) => id);
+  const queue = [...far.keys()];
   for (let id = queue.shift(); id !== undefined; id = queue.shift()) {
     for (const from of before.get(id) ?? []) {
       if (far.has(from)) continue;

@@ -108,7 +108,6 @@ export const blowerRestart = flow({
         l1l2: volts('Line volts', { over: false, words: ['volts', 'v', 'line', 'supply volts', 'line volts'] }),
         fan: amps('Blower', { over: false, words: ['blower', 'amps'] }),
         split: degreesApart('Split, return minus supply', {
-          over: false,
           words: ['delta', 'delta t', 'td', 'dt', 'temp split', 'temperature split'],
           optional: true,
         }),
@@ -146,7 +145,6 @@ export const blowerRestart = flow({
       source: ['14 to 23 °F at usual humidity and airflow: common practice, sources differ'],
       parts: {
         split: degreesApart('Split, return minus supply', {
-          over: false,
           words: ['delta', 'delta t', 'td', 'dt', 'temp split', 'temperature split'],
         }),
         sound: one('What you see and hear', sound, { optional: true }),

@@ -15,9 +15,9 @@ export const terminals = flow({
       source: ['Tabs per terminal (C four, HERM three, FAN one): common practice, no single source'],
       circuit: 'none',
       fields: {
-        t1: count('First terminal', { over: false, as: 'round:tabs' }),
-        t2: count('Second terminal', { over: false }),
-        t3: count('Third terminal', { over: false }),
+        t1: count('First terminal', { as: 'round:tabs' }),
+        t2: count('Second terminal'),
+        t3: count('Third terminal'),
       },
       cant: 'pairs',
       next: 'pairs',

@@ -80,7 +80,7 @@ export const alarm = flow({
       why: 'A pressure that stands where it belongs and a clean search together clear it.',
       circuit: 'refrigerant',
       fields: {
-        standing: psig('Standing pressure', { over: false, words: ['pressure', 'standing'] }),
+        standing: psig('Standing pressure', { words: ['pressure', 'standing'] }),
         result: one('Search', {
           found: { label: 'Leak found', words: ['found', 'leaks', 'leak found', 'leaking at'] },
           none: { label: 'None found, all searched', words: ['none', 'none found', 'no leak', 'nothing found'] },

@@ -14,7 +14,7 @@ export const code = flow({
       body: ['Which board, which colour, long and short blinks apart. Watch three rounds. Don’t clear it yet.'],
       why: 'A code is gone once the power was off. The photo keeps it.',
       parts: {
-        blinks: count('Blinks', { over: false, optional: true, words: ['flashes', 'blinks', 'flash', 'count'] }),
+        blinks: count('Blinks', { optional: true, words: ['flashes', 'blinks', 'flash', 'count'] }),
         shown: noted('Board, colour, code as shown', { optional: true }),
         photo: pictured('Photo', { optional: true }),
       },

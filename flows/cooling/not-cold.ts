@@ -6,10 +6,10 @@ import { bothRun } from './both-run.ts';
 import { outdoors } from './outdoors.ts';
 
 const air = {
-  return: degrees('Return air, dry-bulb', { over: false, words: ['ret', 'return', 'return air', 'in'] }),
-  supply: degrees('Supply air', { over: false, words: ['sup', 'supply', 'supply air', 'out'] }),
-  wb: degrees('Return air, wet-bulb', { over: false, optional: true, words: ['wet bulb', 'wet-bulb', 'wb'] }),
-  rh: humidity('Or its humidity', { over: false, optional: true, words: ['rh', 'humidity', 'relative humidity'] }),
+  return: degrees('Return air, dry-bulb', { words: ['ret', 'return', 'return air', 'in'] }),
+  supply: degrees('Supply air', { words: ['sup', 'supply', 'supply air', 'out'] }),
+  wb: degrees('Return air, wet-bulb', { optional: true, words: ['wet bulb', 'wet-bulb', 'wb'] }),
+  rh: humidity('Or its humidity', { optional: true, words: ['rh', 'humidity', 'relative humidity'] }),
 };
 const NEAR_COIL =
   'Near the coil, not at the grilles, after 15 minutes. Wet-bulb or humidity of the return: one of them.';

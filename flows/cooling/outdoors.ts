@@ -43,17 +43,14 @@ export const outdoors = flow({
           unsure: { label: 'Can’t tell', alone: true, words: ['not sure', 'dont know', 'unsure'] },
         }),
         liquid: degrees('Small line', {
-          over: false,
           optional: true,
           words: ['liquid', 'liquid line', 'small', 'small line'],
         }),
         outdoor: degrees('Outdoor air', {
-          over: false,
           optional: true,
           words: ['outside', 'outdoor', 'ambient', 'od'],
         }),
         suction: degrees('Big line', {
-          over: false,
           optional: true,
           words: ['suction', 'suction line', 'big', 'big line', 'vapor line'],
         }),

@@ -87,7 +87,6 @@ export const makeDead = flow({
           { as: 'cabinet:condition' },
         ),
         count: count('Number of capacitors', {
-          over: false,
           as: 'cabinet:count',
           words: [
             'cap',

@@ -179,12 +179,11 @@ export const restart = flow({
           optional: true,
         }),
         split: degreesApart('Split, return minus supply', {
-          over: false,
           words: ['delta', 'delta t', 'td', 'dt', 'temp split', 'temperature split'],
           optional: true,
           when: NOT_BOXED,
         }),
-        box: degrees('Air in the box now', { over: false, words: ['box', 'air'], when: BOXED }),
+        box: degrees('Air in the box now', { words: ['box', 'air'], when: BOXED }),
         sound: one('What you see and hear', sound, { optional: true }),
       },
       cant: 'no-figures',
@@ -234,11 +233,10 @@ export const restart = flow({
       source: ['14 to 23 °F at usual humidity and airflow: common practice, sources differ'],
       parts: {
         split: degreesApart('Split, return minus supply', {
-          over: false,
           words: ['delta', 'delta t', 'td', 'dt', 'temp split', 'temperature split'],
           when: NOT_BOXED,
         }),
-        box: degrees('Air in the box now', { over: false, words: ['box', 'air'], when: BOXED }),
+        box: degrees('Air in the box now', { words: ['box', 'air'], when: BOXED }),
         sound: one('What you see and hear', sound, { optional: true }),
       },
       cant: 'judged',

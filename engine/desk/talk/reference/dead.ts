@@ -63,22 +63,16 @@ export function notDead(heard: readonly Heard[], cabinet: Cabinet, by: string, n
 
 /** An electronic blower's bus: said to be off, and five minutes of the record later that it rested, power off ever since. */
 function busFull(heard: readonly Heard[], answers: readonly Answer[], cabinet: Cabinet): string | null {
+  if (cabinet !== 'indoor' || driveOf(answers) !== 'ecm') return null;
   const own = answers.filter((a) => cabinetAt(a.place) === cabinet);
-  const drive = own.findLast((a) => /(^|-)drive$/.test(a.step) && !a.skipped);
-  if (cabinet !== 'indoor' || chosen(drive?.parts.choice) !== 'ecm') return null;
   const off = own.findLast((a) => a.step === 'off' && chosen(a.parts.choice) === 'now');
-  if (
-    off === undefined ||
-    off.changed <
-      broken(
-        heard.filter(({ entry }) => !isSilent(entry)),
-        cabinet,
-      )
-  )
+  const loud = heard.filter(({ entry }) => !isSilent(entry));
+  if (off === undefined || off.changed < broken(loud, cabinet))
     return 'the bus of its motor has had power since it was said to be off';
   const said = own.findLast((a) => (a.step === 'rest' || a.step === 'longer') && a.seq > off.seq);
-  const times = [off.seq, said?.seq ?? 0].map((seq) => heard.find(({ entry }) => entry.seq === seq)?.entry.at ?? '');
-  return Date.parse(times[1] ?? '') - Date.parse(times[0] ?? '') >= 5 * 60_000
+  const recorded = (seq: number | undefined): number =>
+    Date.parse(heard.find(({ entry }) => entry.seq === seq)?.entry.at ?? '');
+  return recorded(said?.seq) - recorded(off.seq) >= 5 * 60_000
     ? null
     : 'the bus of its motor has not rested for five minutes';
 }
@@ -162,14 +156,15 @@ function confirmedSince(gap: number, gates: readonly Answer[], by: string, means
 export const unitOf = (answers: readonly Answer[]): string =>
   chosen(answers.findLast((a) => (a.step === 'class' || a.step === 'source-kind') && !a.skipped)?.parts.choice);
 
+/** What drives the blower, as it was said last. */
+const driveOf = (answers: readonly Answer[]): string =>
+  chosen(
+    answers.findLast((a) => /(^|-)drive$/.test(a.step) && cabinetAt(a.place) === 'indoor' && !a.skipped)?.parts.choice,
+  );
+
 /** Whether a motor in this cabinet runs on a capacitor: indoors by what drives the blower, outdoors by the kind of unit. */
 const needsOne = (answers: readonly Answer[], cabinet: Cabinet): boolean =>
-  cabinet === 'indoor'
-    ? chosen(
-        answers.findLast((a) => /(^|-)drive$/.test(a.step) && cabinetAt(a.place) === cabinet && !a.skipped)?.parts
-          .choice,
-      ) === 'psc'
-    : ['psc', 'ecm'].includes(unitOf(answers));
+  cabinet === 'indoor' ? driveOf(answers) === 'psc' : ['psc', 'ecm'].includes(unitOf(answers));
 
 interface Seen {
   readonly count: number;
