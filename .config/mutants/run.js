@@ -1,17 +1,17 @@
-// npm run mutate: Stryker, and then each mutant that no test noticed is held against `.config/living-mutants.txt`. Exits 1
+// npm run mutate: Stryker, and then each mutant that no test noticed is held against `.config/mutants/living.txt`. Exits 1
 // where one lives that is not explained there, where an explanation is of none that lives, and where Stryker itself does.
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 const at = (path) => fileURLToPath(new URL(path, import.meta.url));
-const REPORT = at('../data/mutate/report.json');
-const REGISTER = at('living-mutants.txt');
+const REPORT = at('../../data/mutate/report.json');
+const REGISTER = at('living.txt');
 
 if (process.argv[2] !== '--look') {
   rmSync(REPORT, { force: true });
   const args = ['run', at('stryker.config.json'), ...process.argv.slice(2)];
-  const { status } = spawnSync(at('../node_modules/.bin/stryker'), args, { stdio: 'inherit' });
+  const { status } = spawnSync(at('../../node_modules/.bin/stryker'), args, { stdio: 'inherit' });
   if (!existsSync(REPORT)) process.exit(status || 1);
   process.exitCode = status ?? 1;
 }
@@ -49,6 +49,6 @@ const killed = [...explained].filter((line) => tried.get(line) === false);
 for (const line of unexplained) console.log(`lives, not explained: ${line}`);
 for (const line of killed) console.log(`explained, but doesn't live: ${line}`);
 console.log(
-  `${tried.size} kinds of mutants tried, ${living.length} live; ${unexplained.length} of these are not explained in .config/living-mutants.txt, and ${killed.length} are there that don't live.`,
+  `${tried.size} kinds of mutants tried, ${living.length} live; ${unexplained.length} of these are not explained in .config/mutants/living.txt, and ${killed.length} are there that don't live.`,
 );
 if (unexplained.length + killed.length > 0) process.exitCode = 1;
