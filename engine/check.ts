@@ -129,6 +129,8 @@ function asking(p: Place): Fault[] {
     for (const o of Object.keys(p.to))
       if (!options.includes(o)) out.push(fault(p, `a way for ${o}, which is not offered`));
   } else if (p.next === null) out.push(fault(p, 'leads nowhere'));
+  for (const o of step.powers ?? [])
+    if (!Object.hasOwn(p.to, o)) out.push(fault(p, `power goes on with ${o}, which leads nowhere`));
   if (step.verb === 'measure' && !Object.values(step.parts).some((x) => x.part === 'field'))
     out.push(fault(p, 'measures nothing'));
   if (step.verb === 'act' && !('done' in p.to)) out.push(fault(p, 'an act that can’t be done'));

@@ -272,6 +272,7 @@ function refsOf(step: PlainStep): string[] {
   if (step.verb === 'verdict') said.push(...step.judged, ...step.evidence);
   if ('parts' in step) {
     said.push(...(step.restsOn ?? []));
+    if (step.waits) said.push(step.waits.since);
     said.push(...Object.values(step.recalls ?? {}));
     for (const s of step.shows ?? []) said.push(...Object.values(s.of));
     for (const p of Object.values(step.parts)) {

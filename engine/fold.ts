@@ -3,12 +3,13 @@ import { Decimal } from 'decimal.js';
 import { TranscriptMismatch, unreachable } from './errors.ts';
 import { amendedFact, givenAt, jobFactOf } from './facts.ts';
 import { jobName, type Place, type Plan } from './flatten.ts';
-import { noticed, powered, reopen, voidAll, withdraw } from './forget.ts';
+import { isBegun, noticed, powered, reopen, voidAll, withdraw } from './forget.ts';
 import { judgedAnew } from './judged-anew.ts';
 import { showsOneSection } from './judgements/read.ts';
 import { isTaken, judged } from './known.ts';
 import { BLANK, type JobFact, type Memory, NO_ISOLATION } from './memory.ts';
 import type { Entry, Equipment, Parts, Truck, VoidReason } from './schema.ts';
+import type { AskStep } from './vocabulary.ts';
 
 /**
  * True where the entry only adds: the job goes on from where it stands. Else the page is gone over from its start, as it
@@ -18,7 +19,8 @@ export function onlyAdds(plan: Plan, entry: Entry): boolean {
   if (entry.kind === 'noted') return entry.body.as !== 'hazard' && entry.body.as !== 'old-mark';
   if (entry.kind !== 'answered') return entry.kind === 'concluded' || entry.kind === 'raised' || entry.kind === 'asked';
   const step = plan.places.get(entry.body.place)?.step;
-  return !step || !('parts' in step) || Object.values(step.parts).every((p) => p.as === undefined);
+  if (!step || !('parts' in step)) return true;
+  return step.powers === undefined && Object.values(step.parts).every((p) => p.as === undefined);
 }
 
 export const fold = (plan: Plan, before: Memory, entry: Entry): Memory =>
@@ -53,7 +55,7 @@ function folded(plan: Plan, before: Memory, entry: Entry): Memory {
     case 'concluded':
       return { ...moved, concluded: { ...memory.concluded, [entry.body.place]: entry } };
     case 'paused':
-      return { ...moved, stop: entry.body.safe ? 'paused' : 'asked' };
+      return { ...moved, stop: entry.body.safe ? 'paused' : 'asked', power: { ...memory.power, upset: entry.seq } };
     case 'resumed':
       return { ...moved, stop: null };
     case 'handed-over':
@@ -136,12 +138,21 @@ function answered(plan: Plan, before: Memory, entry: Entry & { kind: 'answered' 
   const place = plan.places.get(id);
   if (!place || !('parts' in place.step)) throw new TranscriptMismatch(`entry ${entry.seq}: no question at ${id}`);
   const job = jobFacts(place, before.job, entry);
+  const ends = turnsOn(place.step, parts);
+  const powers = ends || place.class === 'live';
   const now = { last: entry.seq, at: entry.at, since: entry.seq, notices: BLANK.notices, explained: BLANK.explained };
-  const kept: Memory = { ...before, ...now, facts: { ...before.facts, [id]: entry }, job };
+  const power = powers ? { ...before.power, on: entry.seq } : before.power;
+  const kept: Memory = { ...before, ...now, power, facts: { ...before.facts, [id]: entry }, job };
   const newPart = place.step.act === 'fit' && parts.ok?.kind === 'choice' && parts.ok.chosen[0] === 'done';
   const then = newPart ? renewed(kept, place, place.step.renews ?? []) : kept;
-  return heldSince(moreSections(plan, then, place, parts), place, entry.by, givenAt(entry));
+  const held = heldSince(moreSections(plan, then, place, parts), place, entry.by, givenAt(entry));
+  return ends ? ended(plan, held) : held;
 }
+/** Whether with this answer the lock came off and power went on. */
+const turnsOn = ({ powers, by }: AskStep, parts: Parts): boolean => {
+  const value = by === undefined ? undefined : parts[by];
+  return value?.kind === 'choice' && (powers ?? []).some((option) => value.chosen.includes(option));
+};
 
 /** A new part is in: its round keeps what was known of the old one, and what was known of that one alone is forgotten. */
 function renewed(memory: Memory, place: Place, renews: readonly string[]): Memory {
@@ -320,7 +331,14 @@ function explain(plan: Plan, memory: Memory, cabinet: string): string[] {
 }
 
 /** A live place ends every isolation before it is shown: power comes back for it. */
-export const energise = (plan: Plan, memory: Memory): Memory => noticed(voidAll(plan, memory, 'void'), 'void:live');
+export const energise = (plan: Plan, memory: Memory): Memory => ({
+  ...ended(plan, memory),
+  power: { ...memory.power, on: memory.last },
+});
+function ended(plan: Plan, memory: Memory): Memory {
+  const begun = Object.keys(plan.regions).some((cabinet) => isBegun(plan, memory, cabinet));
+  return begun ? noticed(voidAll(plan, memory, 'void'), 'void:live') : memory;
+}
 
 /** What is said where the tries of one kind of line are used up, or null. */
 export function spentTries(plan: Plan, memory: Memory): string | null {

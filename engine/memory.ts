@@ -64,6 +64,8 @@ export interface Memory {
   readonly remembered: Readonly<Record<string, Parts>>;
   readonly concluded: Readonly<Record<string, { readonly seq: number; readonly body: Conclusion }>>;
   readonly isolations: Readonly<Record<string, Isolation>>;
+  /** seq of the last entry after which power was on, and of the last that ended whatever was agreed for live work. */
+  readonly power: { readonly on: number; readonly upset: number };
   readonly failed: readonly Failed[];
   readonly triesOpened: number;
   /** Cabinets whose means a senior lets be held open otherwise than by a lock. */
@@ -121,6 +123,7 @@ export const BLANK: Memory = {
   remembered: {},
   concluded: {},
   isolations: {},
+  power: { on: 0, upset: 0 },
   failed: [],
   triesOpened: 0,
   approvals: [],

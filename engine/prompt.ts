@@ -275,6 +275,8 @@ const VOIDS: Readonly<Record<string, string>> = {
   'void:emergency': 'The emergency ended the isolation.',
   'void:hand-over': 'The hand-over ended the isolation.',
   'void:live': 'Live work ends the isolation. The next dead test begins at the lock.',
+  'again:rest': 'Power was on since it rested, or may have been: it rests anew before hands go in.',
+  'again:sitting': 'What was agreed for live work has ended with it: agree on it anew.',
   'void:sections': 'The print shows two sections, and one was discharged. Look again, and discharge both.',
   'void:unit': 'What was said of the unit changes which readings prove it dead. Take the line again.',
   'void:amended': 'A gate was changed, so what followed it is asked again.',

@@ -537,6 +537,7 @@ export const Refusal = z.strictObject({
     'too-long',
     'unknown-person',
     'reason-needed',
+    'too-early',
     'held',
   ]),
   /** What was understood, what is needed, what can be typed. */

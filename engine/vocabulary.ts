@@ -94,6 +94,7 @@ interface Said {
   /** Shown with the question; no part of the fingerprint. */
   readonly picture?: Leads | Probes;
 }
+export type WhileOff = true | 'until-read';
 export interface AskStep<T extends string = string, R extends string = string> extends Said {
   readonly verb: 'choose' | 'confirm' | 'act' | 'measure' | 'label' | 'photo' | 'note' | 'form';
   readonly circuit: Circuit;
@@ -110,8 +111,17 @@ export interface AskStep<T extends string = string, R extends string = string> e
   readonly cant?: T;
   /** That it can’t be answered is an answer like another: no senior is asked to look at that. */
   readonly mayLack?: true;
-  /** It holds only as long as the power stays off: where that came back, this and its page's others are asked again. */
-  readonly whileOff?: true;
+  /**
+   * It holds only as long as the power stays off: where that came back it is asked again. `until-read`: unless what it
+   * was asked for, a dead reading of its page, has been taken.
+   */
+  readonly whileOff?: WhileOff;
+  /** The yes says that so many minutes are over since an answer that said `now`: by the record's times no sooner. */
+  readonly waits?: { readonly since: R; readonly least: Limit };
+  /** Agreed for one live sitting: after an emergency, a stop, a hand-over or power that came back it is agreed on anew. */
+  readonly sitting?: true;
+  /** Options with which the lock comes off and power goes on: they end every isolation. */
+  readonly powers?: readonly string[];
   readonly restsOn?: readonly R[];
   readonly shows?: readonly Shown<R>[];
   /** What was noted or photographed earlier, shown again with this question, by what it is called. It decides nothing. */
@@ -231,7 +241,9 @@ export const choose = <const T extends string, const R extends string = never>(
     readonly cant?: T;
     readonly as?: string;
     readonly anew?: true;
-    readonly whileOff?: true;
+    readonly whileOff?: WhileOff;
+    readonly sitting?: true;
+    readonly powers?: readonly string[];
     readonly restsOn?: readonly R[];
     readonly shows?: readonly Shown<R>[];
   },
@@ -269,7 +281,10 @@ interface YesNo<T extends string, R extends string> extends Said {
   /** Where "can't" and "not sure" lead, where that is neither `cant` nor what no says. */
   readonly unsure?: T;
   readonly next: T;
-  readonly whileOff?: true;
+  readonly whileOff?: WhileOff;
+  readonly sitting?: true;
+  readonly powers?: readonly string[];
+  readonly waits?: { readonly since: R; readonly least: Limit };
   readonly restsOn?: readonly R[];
   readonly recalls?: Readonly<Record<string, R>>;
   readonly as?: string;

@@ -128,9 +128,9 @@ export class Conversation {
     this.now += minutes * 60_000 + seconds * 1000;
     return this;
   }
-  /** What a person types. Whoever says that it has rested, or was left alone, has let it. */
+  /** What a person types. Whoever says that it has rested, was left alone, or that five minutes are over, has let it. */
   type(text: string, by: PersonId = 'ines', more: Partial<Extract<Reply, { kind: 'text' }>> = {}): this {
-    if (/^(rested|left alone)\b/.test(text)) this.wait(5);
+    if (/^(rested|left alone|five minutes)\b/.test(text)) this.wait(5);
     return this.send({ kind: 'text', client: this.client(), seq: this.prompt().seq, text, ...more }, by);
   }
   /** Several lines, one after another; each has to be taken. */

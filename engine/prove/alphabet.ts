@@ -51,9 +51,14 @@ export function answers(state: State): Turn[] {
   // Who says that it has been so for longer, or that it was waited for, may be right: the walk's next answer comes a minute
   // after the last.
   const later = sets
-    .filter(({ choice, ok }) => choice === 'earlier' || (ok === 'yes' && isWait(plan, here)))
+    .filter(
+      ({ choice, ok }) =>
+        choice === 'earlier' || (ok === 'yes' && (isWait(plan, here) || (place.step as AskStep).waits)),
+    )
     .map((parts) => ({ ...tap(parts), after: WAITED, label: `${by}: so for ${WAITED} minutes` }));
-  return [...sets.map(tap), ...later, ...barred, skip];
+  // Said a minute later it is refused where the step counts the wait itself: what leads on comes first.
+  const waits = (place.step as AskStep).waits !== undefined;
+  return [...(waits ? later : []), ...sets.map(tap), ...(waits ? [] : later), ...barred, skip];
 }
 
 /**

@@ -41,6 +41,11 @@ const RULES: readonly Rule[] = [
   ],
   ['a page that several calls come to is tried in full on one of them', (here) => yes(isSeenElsewhere(here))],
   [
+    'what is put right after an insulation test is put right as on every other call',
+    ({ at, passed }) =>
+      yes(/^round~1\/(repair|under-load)\//.test(at.id) && passed.some(({ id }) => id.includes('/insulation~'))),
+  ],
+  [
     'a new part is measured in full where nothing was found but what it is for; a third one, where the first two were picked alike',
     (here) => yes(isNewPart(here.at) && (isBesideOthers(here) || isThirdOfSeveral(here))),
   ],

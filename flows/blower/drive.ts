@@ -65,6 +65,7 @@ export const busRests = flow({
       unsure: 'over',
       next: 'over',
       whileOff: true,
+      waits: { since: 'off', least: LIMITS.busRest.least },
     }),
     over: judge('minutes-since', {
       of: { since: 'off', reading: 'off', waited: 'rest', before: null, off: null },
@@ -82,6 +83,7 @@ export const busRests = flow({
       unsure: 'over-now',
       next: 'over-now',
       whileOff: true,
+      waits: { since: 'off', least: LIMITS.busRest.least },
     }),
     'over-now': judge('minutes-since', {
       of: { since: 'off', reading: 'off', waited: 'longer', before: null, off: null },

@@ -1,4 +1,16 @@
-import { act, choose, confirm, flow, found, judge, measure, one, verdict, volts } from '../../engine/vocabulary.ts';
+import {
+  act,
+  choose,
+  confirm,
+  flow,
+  form,
+  found,
+  judge,
+  measure,
+  one,
+  verdict,
+  volts,
+} from '../../engine/vocabulary.ts';
 import { foreignFound } from '../control/foreign.ts';
 import { BLOWER_LIVE } from '../examples/blower.ts';
 import { LIMITS } from '../limits.ts';
@@ -21,6 +33,7 @@ export const blowerLive = flow({
   examples: BLOWER_LIVE,
   steps: {
     ready: confirm({
+      sitting: true,
       say: 'Live readings at the indoor unit: outdoor unit still off, people clear, qualified and equipped?',
       body: ['First the probes, with the indoor unit locked and proved dead. Then power and fan at ON. One sitting.'],
       callouts: [QUALIFIED],
@@ -133,6 +146,18 @@ export const blowerLive = flow({
     plugged: judge('fed-volts', {
       of: { readings: 'plug', plate: '@cabinet:volts', unit: null },
       limits: LIMITS.fedVolts,
+      then: { there: 'tap', none: 'unfed', between: 'open', undecided: 'which-volts' },
+    }),
+    'which-volts': form({
+      say: 'What volts does the blower’s nameplate print?',
+      why: 'By its own print alone the line at its plug is right or wrong.',
+      parts: { volts: one('Volts printed', INDOOR_VOLTS, { as: 'cabinet:volts' }) },
+      cant: 'open',
+      next: 'plugged-by-print',
+    }),
+    'plugged-by-print': judge('fed-volts', {
+      of: { readings: 'plug', plate: '@cabinet:volts', unit: null },
+      limits: LIMITS.fedVolts,
       then: { there: 'tap', none: 'unfed', between: 'open', undecided: 'open' },
     }),
     tap: measure({
@@ -184,7 +209,7 @@ export const blowerLive = flow({
         'Both units stay off. Tell the customer.',
       ],
       who: 'senior',
-      judged: ['plugged', 'tapped'],
+      judged: ['plugged', 'plugged-by-print', 'tapped'],
       evidence: ['plug', 'tap', 'dry'],
       raises: 'verdict',
       then: '!raised',
@@ -198,7 +223,7 @@ export const blowerLive = flow({
         'Both units stay off until then. Tell the customer.',
       ],
       who: 'junior',
-      judged: ['called', 'fed', 'plugged', 'tapped'],
+      judged: ['called', 'fed', 'plugged', 'plugged-by-print', 'tapped'],
       evidence: ['call', 'feed', 'plug', 'tap'],
       then: '!left',
     }),
@@ -211,7 +236,7 @@ export const blowerLive = flow({
         'Both units stay off. Tell the customer.',
       ],
       who: 'senior',
-      judged: ['plugged', 'tapped'],
+      judged: ['plugged', 'plugged-by-print', 'tapped'],
       evidence: ['plug', 'tap', 'dry'],
       raises: 'verdict',
       then: '!raised',
@@ -222,7 +247,7 @@ export const blowerLive = flow({
       says: ['The motor is not on volts, so nothing is known of it.'],
       next: ['Door switch, breaker, connector. A senior leads on.'],
       who: 'senior',
-      judged: ['plugged'],
+      judged: ['plugged', 'plugged-by-print'],
       evidence: ['plug'],
       raises: 'verdict',
       then: '!raised',
@@ -248,7 +273,7 @@ export const blowerLive = flow({
         'A senior sees this call. Both units stay off.',
       ],
       who: 'senior',
-      judged: ['called', 'fed', 'plugged', 'tapped'],
+      judged: ['called', 'fed', 'plugged', 'plugged-by-print', 'tapped'],
       evidence: ['call', 'feed', 'plug', 'tap', 'dry'],
       raises: 'verdict',
       then: '!raised',

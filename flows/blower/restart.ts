@@ -63,6 +63,8 @@ export const blowerRestart = flow({
     hot: found({ among: { open: { verdicts: [...OPENED_HOT], to: 'cool' } }, none: 'closed' }),
     ...cooled('Common to each speed: the one that read OL.', 'closed', 'stays-off'),
     closed: confirm({
+      sitting: true,
+      powers: ['yes'],
       say: 'Close up and clear the indoor unit.',
       body: [
         'Tools out, doors on, filter in, people clear.',

@@ -20,6 +20,8 @@ export const underLoad = flow({
   examples: LOAD_CALLS,
   steps: {
     qualified: confirm({
+      sitting: true,
+      powers: ['yes'],
       say: 'The value can still be found under load: live work for a qualified person. Do you take it?',
       body: [
         'Wires back on as recorded, all tight, tools out, people clear. Your lock comes off by your own hand.',

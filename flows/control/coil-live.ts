@@ -29,6 +29,8 @@ export const coilLive = flow({
   examples: COIL_LIVE,
   steps: {
     call: choose({
+      sitting: true,
+      powers: ['now', 'earlier'],
       say: 'The coil’s circuit, live: power on, call given and left. Qualified and equipped, and since when is the call there?',
       body: [
         'Tools out, people clear, your lock off by your own hand. Covers off only as far as the readings need. One sitting.',

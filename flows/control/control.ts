@@ -77,7 +77,7 @@ export const control = flow({
         nothing: 'elapsed',
         low: 'arrives-low',
         wait: 'elapsed',
-        contradicts: 'not-read',
+        contradicts: '!again',
         undecided: 'not-read',
       },
     }),

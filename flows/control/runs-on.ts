@@ -3,9 +3,33 @@ import { iceFirst } from '../endings.ts';
 import { RUNS_ON } from '../examples/control.ts';
 import { yOff } from '../indoor/y-off.ts';
 import { LIMITS } from '../limits.ts';
-import { THREE_PHASE } from '../unit.ts';
+import { KINDS, THREE_PHASE } from '../unit.ts';
 import { foreignFound } from './foreign.ts';
 import { CONTROL_LIVE, stillDead } from './words.ts';
+
+const POLE = { words: ['contacts', 'contact', 'poles'] } as const;
+/** Contacts of a contactor that nothing pulls. */
+const released = <const N extends string>(spec: { say: string; body: readonly string[]; next: N }) =>
+  measure<N | 'not-read', '@class'>({
+    ...spec,
+    why: 'Closed with the armature up is welded.',
+    source: ['Welded under 1 Ω with the armature up: common practice, no single source'],
+    circuit: 'part',
+    fields: {
+      pole1: ohms('First contact, armature up', POLE),
+      pole2: ohms('Second contact, armature up', { optional: true, ...POLE }),
+      pole3: ohms('Third contact, armature up', { optional: true, ...POLE, when: THREE_PHASE }),
+    },
+    cant: 'not-read',
+  });
+const LETS_GO = {
+  good: 'not-read',
+  'coil-open': 'not-read',
+  'coil-shorted': 'not-read',
+  contacts: 'not-read',
+  between: 'not-read',
+  undecided: 'not-read',
+} as const;
 
 /** The outdoor unit runs with the thermostat OFF: welded contacts, or a call that nobody gave. */
 export const runsOn = flow({
@@ -15,6 +39,20 @@ export const runsOn = flow({
   exits: ['replace', 'raised', 'left'],
   examples: RUNS_ON,
   steps: {
+    // A box has no indoor unit, and its thermostat stands where its goods are.
+    whose: judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: KINDS,
+      then: {
+        psc: 'indoor',
+        ecm: 'indoor',
+        'three-phase': 'indoor',
+        refrigeration: 'coil',
+        closed: 'indoor',
+        undecided: 'indoor',
+      },
+    }),
     indoor: choose({
       say: 'Thermostat OFF, outdoor unit running. What does the indoor unit do?',
       body: ['Open the outdoor means under load only where it is rated for it: else the breaker.'],
@@ -61,51 +99,41 @@ export const runsOn = flow({
       exits: { raised: '!raised', left: '!left' },
       needs: { coil: 'off-24', called: 'called' },
     }),
-    contacts: measure({
-      say: 'No call, armature up: each contact in ohms.',
-      body: [
-        'Line to load, the armature not pressed. A bar instead of a contact reads zero by design: leave it out with _.',
-      ],
-      why: 'Closed with the armature up is welded.',
-      source: ['Welded under 1 Ω with the armature up: common practice, no single source'],
-      circuit: 'part',
-      fields: {
-        pole1: ohms('First contact, armature up', { words: ['contacts', 'contact', 'poles'] }),
-        pole2: ohms('Second contact, armature up', { optional: true, words: ['contacts', 'contact', 'poles'] }),
-        pole3: ohms('Third contact, armature up', {
-          optional: true,
-          words: ['contacts', 'contact', 'poles'],
-          when: THREE_PHASE,
-        }),
-      },
-      cant: 'not-read',
+    // With a wire off its coil nothing pulls it: whatever reads at the coil, what is closed then is welded.
+    contacts: released({
+      say: 'No call, one wire off the coil, armature up by itself: each contact in ohms.',
+      body: ['Line to load. A bar instead of a contact reads zero by design: leave it out with _.'],
       next: 'welded',
     }),
     welded: judge('contactor', {
       of: { readings: null, first: null, released: 'contacts', rated: null },
       limits: LIMITS.contactor,
-      then: {
-        good: 'not-read',
-        'coil-open': 'not-read',
-        'coil-shorted': 'not-read',
-        contacts: 'not-read',
-        welded: 'weld',
-        between: 'not-read',
-        undecided: 'not-read',
-      },
+      then: { ...LETS_GO, welded: 'contacts-again' },
+    }),
+    'contacts-again': released({
+      say: 'Closed with its armature up: a bar, or a weld? Look, then the same contacts once more in ohms.',
+      body: [
+        'The wire still off the coil, the armature up. A bar is left out with _. Bright metal, leads together first.',
+      ],
+      next: 'welded-twice',
+    }),
+    'welded-twice': judge('contactor', {
+      of: { readings: null, first: null, released: 'contacts-again', rated: null },
+      limits: LIMITS.contactor,
+      then: { ...LETS_GO, welded: 'weld' },
     }),
     weld: verdict({
       verdict: 'contactor-welded',
       title: 'The contactor is welded: replace it',
-      says: ['Its contacts are closed with the armature up.'],
+      says: ['Closed with the armature up and a wire off its coil, twice.'],
       next: [
         'Find why: chatter, low control volts, a short.',
         'Same coil volts, poles and amps.',
         'Not proven until the restart numbers are in.',
       ],
       who: 'junior',
-      judged: ['welded'],
-      evidence: ['off-24', 'contacts'],
+      judged: ['welded', 'welded-twice'],
+      evidence: ['off-24', 'contacts', 'contacts-again'],
       then: '!replace',
     }),
     foreign: foreignFound(['called'], ['off-24']),
@@ -115,8 +143,8 @@ export const runsOn = flow({
       says: ['The contacts let go and no call was found, or nobody could read them.'],
       next: ['Volts at the coil with the thermostat OFF would decide it.', 'It stays off. A senior sees this call.'],
       who: 'senior',
-      judged: ['called', 'welded'],
-      evidence: ['off-24', 'contacts'],
+      judged: ['called', 'welded', 'welded-twice'],
+      evidence: ['off-24', 'contacts', 'contacts-again'],
       raises: 'verdict',
       then: '!raised',
     }),

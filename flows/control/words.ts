@@ -17,7 +17,8 @@ export const changed = <const N extends string, const E extends string>(now: N, 
   }) as const;
 /** The delay waited out. Whether it was is judged by the record's own times. */
 export const delayOver = <const T extends string>(next: T, more: { body?: string[]; why?: string } = {}) =>
-  confirm({
+  confirm<T, 'call'>({
+    waits: { since: 'call', least: LIMITS.delay.least },
     say: 'Wait until five minutes are over since the call was changed. Leave the call alone.',
     ...more,
     source: [DELAY],

@@ -20,6 +20,7 @@ export const bothRun = flow({
       next: 'live',
     }),
     live: confirm({
+      sitting: true,
       say: 'A clamp on live wires comes next. Qualified, rated gloves, eye protection?',
       body: ['Cover off only as far as the leads need it. Nothing but the clamp goes in.'],
       callouts: [

@@ -191,6 +191,8 @@ export const warm = flow({
       then: '!raised',
     }),
     closed: confirm({
+      sitting: true,
+      powers: ['yes'],
       say: 'Close up and clear the unit, lock off by your own hand, power on, COOL.',
       body: ['Tools out, people clear. Let it run for 15 minutes.'],
       callouts: [

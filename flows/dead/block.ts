@@ -27,7 +27,13 @@ const NOT_TOLD = [
   'contactor-undecided',
 ] as const;
 /** What a senior settles before anything is started. */
-const QUESTION = [...OPEN_QUESTIONS, 'fan-section-undecided', 'fan-blade-rubs', ...NOT_TOLD] as const;
+const QUESTION = [
+  ...OPEN_QUESTIONS,
+  'fan-section-undecided',
+  'fan-blade-rubs',
+  'electronic-fan-stiff',
+  ...NOT_TOLD,
+] as const;
 /** A protector outside the shell, open on a shell that is not cold: no part is at fault. */
 export const HAS_TO_COOL = ['external-overload-has-to-cool'] as const;
 /** A protector outside the shell. */

@@ -30,7 +30,7 @@ export const BLOWER_OFF: readonly Example[] = [
   {
     title: 'The outdoor unit doesn’t go off: welded contacts come before the blower',
     lines: [
-      ...['i', ...STAYS, 'coil 0', 'contacts 0.1 0.1', 'nothing', 'contactor fitted', 'wires back'],
+      ...['i', ...STAYS, 'coil 0', 'contacts 0.1 0.1', 'contacts 0.1 0.1', 'nothing', 'contactor fitted', 'wires back'],
       ...OUTDOOR_RUNS,
     ],
     then: ['outdoor-stays-on', 'contactor-welded', 'repair-proven'],
@@ -398,9 +398,21 @@ export const BLOWER_LIVE: readonly Example[] = [
   },
   {
     title: '119 V at its plug, and nobody read its nameplate: right, or one leg of two',
-    lines: [...ELECTRONIC, '119'],
+    lines: [...ELECTRONIC, '119', 'cant'],
     then: ['blower-no-start-undecided'],
     ends: 'raised',
+  },
+  {
+    title: '119 V at its plug, its nameplate left out and then read: one leg of two',
+    lines: [...ELECTRONIC, '119', '230'],
+    then: ['blower-no-start-undecided'],
+    ends: 'raised',
+  },
+  {
+    title: '119 V at its plug, and its nameplate asks for that: its taps next',
+    lines: [...ELECTRONIC, '119', '115', '0'],
+    then: ['board-blower-relay'],
+    ends: 'left',
   },
   {
     title: 'No line at its plug',

@@ -12,7 +12,7 @@ const ABSENT = 'no-call-outdoors';
 export const CABLE_END: readonly Example[] = [
   {
     title: 'A push-on broken at the strip: re-made dead, the call read anew, proven',
-    lines: [...END, 'broken', 'remade', 'closed and on', 'just now', 'waited', 'y-c 25.9', ...RUNS],
+    lines: [...END, 'broken', 'remade', 'closed and on', 'just now', 'five minutes', 'y-c 25.9', ...RUNS],
     then: [ABSENT, 'thermostat-cable-mended', 'repair-proven'],
     ends: 'done',
   },

@@ -142,7 +142,7 @@ export const CONTROL: readonly Example[] = [
       ...fused(),
       'changed just now',
       'y-c 0 coil 0',
-      'waited',
+      'not sure',
       ...SOON,
       'waited',
       ...BLOCK,
@@ -228,7 +228,7 @@ export const CONTROL: readonly Example[] = [
   },
   {
     title: 'It pulls in with the line locked: dead tests, then the supply',
-    lines: [...fused(), 'left alone', 'y-c 25.6 coil 25.4', 'pulls in', ...BLOCK, 'clear', '0 0 0'],
+    lines: [...fused(), 'left alone', 'y-c 25.6 coil 25.4', 'pulls in', ...BLOCK, 'clear', '0 0 0', '241'],
     then: ['capacitor-good', 'supply-absent'],
     ends: 'left',
   },
@@ -416,7 +416,7 @@ export const INDOOR_SOURCE: readonly Example[] = [
   {
     title: 'A door that the technician took off explains no call',
     lines: ['a', 'psc', 'blank', 'i took it off', 'was on', 'not qualified'],
-    then: ['control-source-undecided'],
+    then: ['indoor-door-taken-off', 'control-source-undecided'],
     ends: 'raised',
   },
   {
@@ -445,7 +445,7 @@ export const INDOOR_SOURCE: readonly Example[] = [
   },
   {
     title: 'Read within five minutes of a change of call: undecided',
-    lines: [...BLANK.slice(0, -1), 'just now', 'waited', 'r-c 26.1 y-c 0 float 0.1'],
+    lines: [...BLANK.slice(0, -1), 'just now', 'not sure', 'r-c 26.1 y-c 0 float 0.1'],
     then: ['call-read-too-early'],
     ends: 'raised',
   },
@@ -531,9 +531,21 @@ export const RUNS_ON: readonly Example[] = [
   },
   {
     title: 'No volts at the coil and closed: welded',
-    lines: [...RAN, 'coil 0', 'contacts 0.1 0.1', ...FIT],
+    lines: [...RAN, 'coil 0', 'contacts 0.1 0.1', 'contacts 0.1 0.2', ...FIT],
     then: ['contactor-welded', 'repair-proven'],
     ends: 'done',
+  },
+  {
+    title: 'Closed once, and it was a bar: left out, nothing is welded',
+    lines: [...RAN, 'coil 12', 'contacts ol 0', 'contacts ol _'],
+    then: ['runs-on-undecided'],
+    ends: 'raised',
+  },
+  {
+    title: 'A box has no indoor unit: its coil’s print first',
+    lines: ['m', 'walk-in', 'product 38 r404a nothing', '240', ...GATES, 'contacts ol ol'],
+    then: ['runs-on-undecided'],
+    ends: 'raised',
   },
   {
     title: 'Ice first',

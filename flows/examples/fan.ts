@@ -99,14 +99,7 @@ export const STILL_AFTER: readonly Example[] = [
   {
     title: 'A walk-in’s unit, one run capacitor good: whose it is nobody knows, and no fan is condemned',
     lines: [
-      ...[
-        'c',
-        'walk-in',
-        'product 47 hours 3 r404a hums trips',
-        'neither',
-        'yes',
-        'breaker, no other feed, two legs, outlet',
-      ],
+      ...['c', 'walk-in', 'product 47 hours 3 r404a hums trips', 'yes', 'breaker, no other feed, two legs, outlet'],
       ...['yes', 'clean, 1 cap, 25 6% 440, two terminals', PROVING, ONE_RESIDUAL],
       ...['contacts .1 .1 coil 12.6 t1g ol t2g ol overload 0.1', 'run only', 'no diagram', 'wires off', '24.6 case ol'],
       ...['spin free', FAN, '9.6 56 1.0', 'closed', '239 238 comp 7.1 fan 0 box 47', 'all good', 'fan', '239'],
@@ -178,13 +171,13 @@ export const STILL_AFTER: readonly Example[] = [
   },
   {
     title: 'Tried right after it was off: pressures had not evened out, and nothing is called seized',
-    lines: [...LOCKED.slice(0, -1), 'off now', 'waited', '221 comp 92'],
+    lines: [...LOCKED.slice(0, -1), 'off now', 'not sure', '221 comp 92'],
     then: ['capacitor-good', 'no-start-undecided'],
     ends: 'raised',
   },
   {
     title: 'The try with the assist right after it was off: not called seized either',
-    lines: [...LOCKED, '221 comp 92', ...DEAD_AGAIN, 'assist fitted', 'closed', 'off now', 'waited', '219 comp 94'],
+    lines: [...LOCKED, '221 comp 92', ...DEAD_AGAIN, 'assist fitted', 'closed', 'off now', 'not sure', '219 comp 94'],
     then: ['capacitor-good', 'no-start-undecided'],
     ends: 'raised',
   },
@@ -347,8 +340,8 @@ export const ECM_FAN: readonly Example[] = [
 
 export const BUS_RESTS: readonly Example[] = [
   {
-    title: 'Off just now, and waited tapped at once, then off long ago: the record’s times say no',
-    lines: ['c', 'ecm', 'neither', 'free', 'off now', 'waited', 'long enough'],
+    title: 'Off just now, and twice not sure whether it was long enough: the record’s times say no',
+    lines: ['c', 'ecm', 'neither', 'free', 'off now', 'not sure', 'not sure'],
     then: ['electronic-fan-handed-over'],
     ends: 'raised',
   },

@@ -91,9 +91,15 @@ export const PHASE_MONITOR: readonly Example[] = [
   ),
   call(
     'Dark, and no line has volts',
-    ['a', '3-phase', 'dark', 'qualified', ...PLACED, '0 0 0'],
+    ['a', '3-phase', 'dark', 'qualified', ...PLACED, '0 0 0', '240'],
     ['supply-absent'],
     'left',
+  ),
+  call(
+    'Dark, and nothing on the line side either: not concluded on that',
+    ['a', '3-phase', 'dark', 'qualified', ...PLACED, '0 0 0', '0'],
+    ['phase-monitor-not-explained'],
+    'raised',
   ),
   call(
     'It shows a fault, and the lines are too far apart',

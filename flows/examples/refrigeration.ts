@@ -174,7 +174,7 @@ export const REFRIGERATION: readonly Example[] = [
   },
   {
     title: 'It runs and the condenser’s fan stands: its dead tests',
-    lines: ['c', 'walk-in', 'product 47 r404a it runs', 'fan still', 'neither', ...BOX_DEAD.slice(0, 4)],
+    lines: ['c', 'walk-in', 'product 47 r404a it runs', 'fan still', ...BOX_DEAD.slice(0, 4)],
     then: ['box-fan-weak'],
   },
   {

@@ -98,10 +98,10 @@ export const MOTORS_EXAMPLES: readonly Example[] = [
     ends: 'done',
   },
   {
-    title: 'An electronic fan is stiff: its new motor gets no capacitor, and its windings are not asked',
-    lines: [...['b', 'ecm', ...ONE_DEAD, 'stiff', COMPRESSOR, 'nothing', 'motor fitted', 'wires back', ...RUNS]],
-    then: ['capacitor-good', 'fan-bearings', 'repair-proven'],
-    ends: 'done',
+    title: 'An electronic fan is stiff by hand: no motor on that, and its windings are not asked',
+    lines: ['b', 'ecm', ...ONE_DEAD, 'stiff', COMPRESSOR],
+    then: ['capacitor-good', 'electronic-fan-stiff'],
+    ends: 'raised',
   },
   {
     title: 'The blade rubs and can’t be cleared: nothing is started, a senior',

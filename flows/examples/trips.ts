@@ -1,7 +1,7 @@
 /** Worked calls of a breaker or a fuse: the branch that is grounded, the insulation, the breaker itself. */
 import type { Example } from '../../engine/vocabulary.ts';
 import { BLOCK, GATES } from './control.ts';
-import { COMPRESSOR, GOOD, NEW_PART, PROVING, RESIDUAL, RUNS, WEAK } from './lines.ts';
+import { COMPRESSOR, GOOD, LINE, NEW_PART, ONE_DEAD, PROVING, RESIDUAL, RUNS, WEAK } from './lines.ts';
 
 const tripped = (fast = 'at once'): string[] => ['h', 'psc', fast, ...GATES];
 const CLEAN = [...tripped(), ...BLOCK];
@@ -25,6 +25,34 @@ export const TRIPS: readonly Example[] = [
     then: ['breaker-hot-or-wet'],
     ends: 'raised',
   },
+  {
+    title: 'A fuse opened, and a weak capacitor: the insulation first, then part and fuse, one controlled start',
+    lines: [
+      ...[...tripped('fuse'), 'fuses ol 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol', 'no diagram', 'wires off', WEAK],
+      ...['spin free', COMPRESSOR, 'fan 14 31 45 frame ol', ...INSULATED, 'age', ...LOCKED_AGAIN, ...NEW_PART],
+      ...['fuse in', 'holds', ...RUNS],
+    ],
+    then: ['fuse-blown', 'section-fails-value', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'A breaker tripped, and a weak capacitor: the insulation before any power, then one controlled start',
+    lines: [
+      ...[...tripped('few seconds'), LINE, 'no diagram', 'wires off', WEAK, 'spin free', COMPRESSOR],
+      ...['fan 14 31 45 frame ol', ...INSULATED, 'age', ...LOCKED_AGAIN, ...NEW_PART, 'holds', ...RUNS],
+    ],
+    then: ['section-fails-value', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'A breaker tripped, a weak capacitor, and nobody has an insulation tester: no power on an ohmmeter',
+    lines: [
+      ...[...tripped('few seconds'), LINE, 'no diagram', 'wires off', WEAK, 'spin free', COMPRESSOR],
+      ...['fan 14 31 45 frame ol', 'no tool for it'],
+    ],
+    then: ['section-fails-value', 'insulation-not-taken'],
+    ends: 'raised',
+  },
 ];
 
 const T_LOW = 'fuses 0.1 0.1 contacts .1 .1 coil 12.6 t1g 4k t2g 4k';
@@ -36,33 +64,53 @@ export const GROUND: readonly Example[] = [
   {
     title: 'The fan at its own leads: a new motor',
     lines: [
-      ...[...LOW, 'comp ol fan 3k heater ol cable ol', '3k', 'nothing', 'motor fitted'],
-      ...['45+5 6% 440', 'other 45+5 440 herm 45.2 fan 5.01', 'fitted', 'wires back', ...RUNS],
+      ...[...LOW, 'comp ol fan 3k heater ol cable ol', '3k', ...INSULATED, 'nothing', ...LOCKED_AGAIN],
+      ...['motor fitted', '45+5 6% 440', 'other 45+5 440 herm 45.2 fan 5.01', 'fitted', 'wires back', 'holds', ...RUNS],
     ],
     then: ['low-to-ground', 'capacitor-good', 'fan-to-frame', 'new-part-right', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The crankcase heater: off until a new one is in',
-    lines: [...LOW, 'comp ol fan ol heater 2k cable ol', 'heater off', ...RUNS],
+    lines: [...LOW, 'comp ol fan ol heater 2k cable ol', 'heater off', ...INSULATED, 'holds', ...RUNS],
     then: ['low-to-ground', 'capacitor-good', 'heater-grounded', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The wire before the motor: mended, and it clears',
-    lines: [...LOW, 'comp ol fan ol heater ol cable 3k', 'chafed', 'mended', 'ol', ...RUNS],
+    lines: [...LOW, 'comp ol fan ol heater ol cable 3k', 'chafed', 'mended', 'ol', ...INSULATED, 'holds', ...RUNS],
     then: ['low-to-ground', 'capacitor-good', 'wire-chafed', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The fan’s leads rub on the guard: low at their ends, clear past the run, mended',
-    lines: [...LOW, 'comp ol fan 0.2 heater ol cable ol', 'ol', 'chafed', 'mended', 'ol', ...RUNS],
+    lines: [
+      ...LOW,
+      'comp ol fan 0.2 heater ol cable ol',
+      'ol',
+      'chafed',
+      'mended',
+      'ol',
+      ...INSULATED,
+      'holds',
+      ...RUNS,
+    ],
     then: ['low-to-ground', 'capacitor-good', 'wire-chafed', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The compressor’s harness rubs on an edge: clear of it nothing reads low, mended',
-    lines: [...LOW, 'comp 0.2 fan ol heater ol cable ol', 'ol', 'chafed', 'mended', 'ol', ...RUNS],
+    lines: [
+      ...LOW,
+      'comp 0.2 fan ol heater ol cable ol',
+      'ol',
+      'chafed',
+      'mended',
+      'ol',
+      ...INSULATED,
+      'holds',
+      ...RUNS,
+    ],
     then: ['low-to-ground', 'capacitor-good', 'wire-chafed', 'repair-proven'],
     ends: 'done',
   },
@@ -70,10 +118,20 @@ export const GROUND: readonly Example[] = [
     title: 'A chafed lead, and a weak capacitor beside it: both are put right before the restart',
     lines: [
       ...[...tripped(), T_LOW, 'no diagram', 'wires off', WEAK, 'spin free', COMPRESSOR, 'fan 14 31 45 frame ol'],
-      ...['comp ol fan 0.2 heater ol cable ol', 'ol', 'chafed', 'mended', 'ol', 'age', ...NEW_PART, ...RUNS],
+      ...['comp ol fan 0.2 heater ol cable ol', 'ol', 'chafed', 'mended', 'ol', ...INSULATED, 'age'],
+      ...[...LOCKED_AGAIN, ...NEW_PART, 'holds', ...RUNS],
     ],
     then: ['low-to-ground', 'section-fails-value', 'wire-chafed', 'new-part-right', 'repair-proven'],
     ends: 'done',
+  },
+  {
+    title: 'The branch of an electronic fan: rested before it is taken apart, and no motor on an ohmmeter',
+    lines: [
+      ...['h', 'ecm', 'at once', ...ONE_DEAD.slice(1, 7), T_LOW, ...ONE_DEAD.slice(8), 'spin free', COMPRESSOR],
+      ...['off now', 'rested', 'comp ol fan 0.3 heater ol cable ol', '0.3'],
+    ],
+    then: ['low-to-ground', 'capacitor-good', 'electronic-fan-low-to-ground'],
+    ends: 'raised',
   },
   {
     title: 'The low one was not read past its leads: no motor is condemned',

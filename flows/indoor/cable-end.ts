@@ -93,6 +93,8 @@ export const cableEnd = flow({
     // The other end of the spare conductor is in the other cabinet.
     source: include(pairIndoors, { cabinet: 'indoor', exits: { on: 'closed', not: 'still-open' }, needs: {} }),
     closed: confirm({
+      sitting: true,
+      powers: ['yes'],
       say: 'Indoor unit closed and on again; the outdoor line stays off and locked. Qualified for probes at the strip?',
       body: ['Tools out at both ends, people clear. No door switch taped.'],
       callouts: [

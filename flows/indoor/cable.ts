@@ -16,7 +16,7 @@ export const cable = {
     words: ['mended', 'fixed', 'splice fixed', 'found it', 'repaired'],
     no: {
       label: 'Sound here: its outdoor end is left',
-      words: ['not here', 'sound here', 'outdoor end', 'not found'],
+      words: ['sound here', 'outdoor end', 'not found'],
       to: 'outdoor-end',
     },
     cant: { label: 'Not today', words: ['not today', 'cant find it'], to: 'cable-open' },

@@ -44,7 +44,17 @@ export const door = {
       to: 'door-put-back',
     },
     unsure: 'door-put-back',
-    next: 'ready',
+    next: 'taken-off',
+  }),
+  'taken-off': verdict({
+    verdict: 'indoor-door-taken-off',
+    title: 'A door was taken off for a look, and is on its switch again',
+    says: ['By word it was on until then. What was read outdoors before is not dated by the record.'],
+    next: ['A cable is called open only where the call is read at its outdoor end with the door on.'],
+    who: 'junior',
+    judged: [],
+    evidence: ['door', 'put-back'],
+    then: 'ready',
   }),
   // Read outdoors with its line locked, nothing of the outdoor unit runs: the restart shows whether the call arrives.
   'door-put-back': found({ among: LOCKED('door-back'), none: 'door-runs' }),

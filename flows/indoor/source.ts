@@ -45,6 +45,7 @@ export const indoorSource = flow({
   steps: {
     ...door,
     ready: confirm({
+      sitting: true,
       say: 'Live readings at the indoor board: are you qualified and equipped for them?',
       body: [
         'First the probes, with this unit locked and proved dead. Then power and the call. One sitting.',
@@ -225,6 +226,8 @@ export const indoorSource = flow({
     }),
     leaves: found({
       among: {
+        // A door that was off meanwhile reads the same as an open cable.
+        word: { verdicts: ['indoor-door-taken-off'], to: 'not-followed' },
         absent: { verdicts: [ABSENT], to: 'cable-drive' },
         // The call to cool is there, the fan's was not.
         fan: { verdicts: ['no-fan-call'], to: 'fan-wire' },

@@ -35,6 +35,8 @@ export const yOff = flow({
       next: 'ready',
     }),
     ready: confirm({
+      sitting: true,
+      powers: ['yes'],
       say: 'A live reading at the indoor board comes next: are you qualified and equipped for it?',
       body: ['Rated gloves, eye protection, the primary’s terminals covered, no rings. One sitting.'],
       callouts: [

@@ -29,7 +29,7 @@ const NO_CLAMP = 'No clamp meter, no try: skip it.';
 /** The compressor stands: one try rested, then one with an assist by a senior’s word. */
 export const compressorTries = {
   stopped: offSince('Before a try: since when is the compressor off?', 'rest', 'tries', 'open'),
-  rest: restedNow('tries'),
+  rest: restedNow('stopped', 'tries'),
   tries: measure({
     say: `One try after ${REST}: compressor amps, and the lowest volts at T1 to T2 during the try.`,
     body: [`Off within seconds if it hums. ${AT_MOST}`, NO_CLAMP],
@@ -96,6 +96,8 @@ export const compressorTries = {
     next: 'shut',
   }),
   shut: confirm({
+    sitting: true,
+    powers: ['yes'],
     say: 'Close up and clear the unit. Qualified for one more try?',
     body: ['Rated gloves, eye protection.'],
     yes: 'Closed, clear, qualified for the try',
@@ -104,7 +106,7 @@ export const compressorTries = {
     next: 'stopped-again',
   }),
   'stopped-again': offSince('Before the try with the assist: since when is it off?', 'rest-again', 'assisted', 'open'),
-  'rest-again': restedNow('assisted'),
+  'rest-again': restedNow('stopped-again', 'assisted'),
   assisted: measure({
     say: 'One try with the assist: compressor amps, and the lowest volts at T1 to T2 during it.',
     body: ['Off within seconds if it hums.', NO_CLAMP],

@@ -33,6 +33,7 @@ export const ecmFan = flow({
     // The cover comes off for the probes: its bus first.
     rests: rested('ready', 'handed-over'),
     ready: confirm({
+      sitting: true,
       say: 'Live readings at the fan’s plug: are you qualified and equipped for them?',
       body: ['First the probes, with the cabinet locked and proved dead. Then people clear, power and a call.'],
       callouts: [

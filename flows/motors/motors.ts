@@ -6,6 +6,11 @@ import { fanWindings } from '../windings/fan.ts';
 import { threeWindings } from '../windings/three.ts';
 import { CLEARED, RUBS, SPINS, STIFF, STILL_STIFF } from './spin-words.ts';
 
+const ELECTRONIC = {
+  level: 'danger',
+  text: 'An electronic fan: its plug and module are left alone. Its own bus holds for five minutes and more.',
+} as const;
+
 /** Fan spin and the windings that the observation asks for, from the harness ends. */
 export const motors = flow({
   id: 'motors',
@@ -20,13 +25,14 @@ export const motors = flow({
         'Good: coasts three turns or more, silent, no play in the shaft, blade clear of the guard.',
         'Clear of everything and stiff, rough or loose: bearings, which no capacitor cures. Rubbing on something is not.',
       ],
+      callouts: [ELECTRONIC],
       why: 'A stiff motor overloads the best capacitor. It can only be judged with power off.',
       source: ['Coasting three turns: common practice, no single source'],
       yes: 'Spins free, silent, no play',
       words: SPINS,
       no: { label: 'Rubs, catches or doesn’t turn', words: RUBS, to: 'freed' },
       others: {
-        stiff: { label: 'Blade clear of everything, and stiff, rough or has play', words: STIFF, to: 'bearings' },
+        stiff: { label: 'Blade clear of everything, and stiff, rough or has play', words: STIFF, to: 'whose-shaft' },
       },
       cant: { label: 'Can’t reach it', to: 'not-spun' },
       next: 'which',
@@ -39,7 +45,7 @@ export const motors = flow({
       ],
       why: 'A blade that rubs feels like a bearing. Only clear of everything does the shaft show itself.',
       ...CLEARED,
-      no: STILL_STIFF,
+      no: { ...STILL_STIFF, to: 'whose-shaft' },
       cant: {
         label: 'It can’t be cleared here',
         words: ['not cleared', 'still rubs', 'bent blade', 'bent'],
@@ -83,6 +89,34 @@ export const motors = flow({
       who: 'junior',
       judged: [],
       evidence: ['spin'],
+      then: 'which',
+    }),
+    // Turned by hand such a motor catches by its magnets, and brakes where its module is bad: that is no bearing.
+    'whose-shaft': judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: KINDS,
+      then: {
+        psc: 'bearings',
+        ecm: 'electronic',
+        'three-phase': 'bearings',
+        refrigeration: 'bearings',
+        closed: 'electronic',
+        undecided: 'electronic',
+      },
+    }),
+    electronic: verdict({
+      verdict: 'electronic-fan-stiff',
+      title: 'The electronic fan feels stiff or rough: no motor is condemned on that',
+      says: ['Its magnets catch, and a bad module brakes it. Bearings, module or nothing: by hand nobody tells.'],
+      next: [
+        'Finish the dead tests. Its plug is left alone.',
+        'A senior tells it by line, command and the maker’s test. It stays off until then.',
+      ],
+      who: 'senior',
+      judged: [],
+      evidence: ['spin', 'freed'],
+      raises: 'verdict',
       then: 'which',
     }),
     bearings: verdict({

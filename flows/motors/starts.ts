@@ -28,8 +28,9 @@ export const offSince = <const T extends string>(say: string, rest: T, go: T, ca
     cant,
   });
 
-export const restedNow = <const T extends string>(go: T) =>
-  confirm({
+export const restedNow = <const T extends string, const S extends string>(since: S, go: T) =>
+  confirm<T, S>({
+    waits: { since, least },
     say: `Wait until it has been off for ${REST}.`,
     source: [BETWEEN_STARTS],
     yes: `Off for ${REST}`,

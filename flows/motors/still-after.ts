@@ -16,8 +16,15 @@ export const stillAfter = flow({
   examples: STILL_AFTER,
   steps: {
     which: choose({
+      sitting: true,
       say: 'Call there, contactor in: which motor stands still?',
       body: [`${REST} after a stop, and ${AT_MOST.toLowerCase()} Pressures have to even out.`],
+      callouts: [
+        {
+          level: 'warning',
+          text: 'Live readings go on, for qualified people with gloves and eye protection. NFPA 70E and your employer’s program govern.',
+        },
+      ],
       why: 'Good dead tests leave three things: no volts, no start, or a motor that fails only on volts.',
       source: [BETWEEN_STARTS],
       options: {

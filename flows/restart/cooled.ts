@@ -20,6 +20,7 @@ export const cooled = <const T extends string, const U extends string>(of: strin
         },
       },
       cant: off,
+      whileOff: 'until-read',
     }),
     'pair-again': measure<'reads' | U>({
       say: 'What read OL, once more, dead: the same pair.',

@@ -100,6 +100,8 @@ export const restart = flow({
     }),
     ...cooled('C to R, the fan’s open pair, or the overload outside the shell.', 'closed', 'stays-off'),
     closed: confirm({
+      sitting: true,
+      powers: ['yes'],
       say: 'Close up and clear the unit.',
       body: [
         'Tools out, cover on, people clear.',

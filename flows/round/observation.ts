@@ -228,7 +228,7 @@ export const observation = choose({
         'ice on the lineset',
         'hielo',
       ],
-      to: 'ice',
+      to: 'iced-where',
     },
     k: {
       label: 'Water at the indoor unit, float tripped',
@@ -243,7 +243,7 @@ export const observation = choose({
         'pan full',
         'drain clogged',
       ],
-      to: 'water',
+      to: 'water-where',
     },
     l: {
       label: 'Other noise or smell',

@@ -37,10 +37,11 @@ import { insulation } from '../trips/insulation.ts';
 import { trips } from '../trips/trips.ts';
 import { KINDS } from '../unit.ts';
 import { compressorTerminals } from '../windings/terminals.ts';
+import * as afterATrip from './after-a-trip.ts';
 import { head, notTheFan } from './head-high.ts';
 import { chatters, contradicts, fuseAlone, insulationOpen } from './left-open.ts';
 import { observation } from './observation.ts';
-import { kindForSource, unitKind } from './unit-kind.ts';
+import { houseOrBox, kindForSource, unitKind } from './unit-kind.ts';
 
 const QUIET = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j', 'k', 'l', 'm', 'n', 'o', 'p', 'undecided'] as const;
 
@@ -53,6 +54,8 @@ export const round = flow({
   examples: ROUND,
   steps: {
     observation,
+    'iced-where': houseOrBox('ice', 'class'),
+    'water-where': houseOrBox('water', 'class'),
     ice: include(ice, {
       exits: { thawed: 'class', blower: 'air-off', raised: '!raised', left: '!left' },
       needs: {},
@@ -83,7 +86,7 @@ export const round = flow({
     }),
     // Whatever was seen first: an outdoor unit that doesn't go off comes before it.
     'stays-on': found({
-      among: { outdoor: { verdicts: ['outdoor-stays-on'], to: 'runs-on' } },
+      among: { outdoor: { verdicts: ['outdoor-stays-on', 'ice-and-wont-stop'], to: 'runs-on' } },
       none: 'of-a-house',
     }),
     // What a house is asked, its thermostat, its registers and its return, a box hasn't.
@@ -107,7 +110,7 @@ export const round = flow({
       then: {
         a: 'box-coil',
         b: 'hum',
-        c: 'rests',
+        c: 'block',
         d: 'block',
         e: 'block',
         f: 'block',
@@ -220,9 +223,9 @@ export const round = flow({
     trips: include(trips, { exits: { 'dead-tests': 'block', raised: '!raised' }, needs: {} }),
     block: include(deadBlock, {
       exits: {
-        repair: 'repair',
+        repair: 'cause-first',
         clean: 'not-the-fan',
-        'under-load': 'under-load',
+        'under-load': 'cause-first',
         ground: 'ground',
         cause: 'insulation',
         terminals: 'terminals',
@@ -231,7 +234,7 @@ export const round = flow({
       needs: {},
     }),
     ground: include(ground, {
-      exits: { replace: 'repair', settled: 'tripped', compressor: 'insulation', raised: '!raised' },
+      exits: { replace: 'cause-first', settled: 'cause-first', compressor: 'insulation', raised: '!raised' },
       needs: {},
     }),
     'not-the-fan': notTheFan('clean'),
@@ -254,7 +257,7 @@ export const round = flow({
         l: 'restart',
         m: 'restart',
         n: 'restart',
-        o: 'restart',
+        o: 'printed',
         p: 'restart',
         undecided: 'cold-first',
       },
@@ -276,23 +279,19 @@ export const round = flow({
     }),
     // With an overload open nothing is started to read the supply: the restart asks first whether it has closed.
     'cold-first': found({ among: { open: { verdicts: OPENED_HOT, to: 'restart' } }, none: 'supply' }),
+    terminals: include(compressorTerminals, {
+      exits: { settled: 'cause-first', left: '!left', raised: '!raised' },
+      needs: {},
+    }),
+    ...afterATrip.first,
     insulation: include(insulation, {
       exits: { good: 'fused', left: '!left', raised: '!raised' },
       needs: {},
       again: { times: 2, spent: 'insulation-open' },
     }),
     'insulation-open': insulationOpen,
-    // What read low to ground at its own leads stays off, whatever the insulation test reads after it.
-    fused: found({
-      among: {
-        low: { verdicts: ['compressor-low-to-ground'], to: 'contradicts' },
-        fuse: { verdicts: ['fuse-blown'], to: 'fuse-alone' },
-      },
-      none: 'breaker',
-    }),
+    ...afterATrip.decided,
     contradicts,
-    'fuse-alone': fuseAlone,
-    breaker: include(breaker, { exits: { holds: 'tripped', raised: '!raised', left: '!left' }, needs: {} }),
     'under-load': include(underLoad, {
       exits: { replace: 'repair', good: 'tripped', raised: '!raised' },
       needs: {},
@@ -350,11 +349,10 @@ export const round = flow({
     }),
     // The switch was read after the dead tests had found nothing.
     'nor-the-fan': notTheFan('restart'),
-    terminals: include(compressorTerminals, {
-      exits: { settled: 'tripped', left: '!left', raised: '!raised' },
-      needs: {},
-    }),
-    repair: include(repair, { exits: { fitted: 'tripped', left: '!left' }, needs: {} }),
+    repair: include(repair, { exits: { fitted: 'fitted', left: '!left' }, needs: {} }),
+    ...afterATrip.last,
+    'fuse-alone': fuseAlone,
+    breaker: include(breaker, { exits: { holds: 'tripped', raised: '!raised', left: '!left' }, needs: {} }),
     ...head,
     restart: include(restart, {
       exits: {

@@ -67,3 +67,23 @@ export const kindForSource = choose({
   as: 'class',
   options: classes({ psc: 'source', ecm: 'source', three: 'source', box: 'source', closed: '!left', out: '!left' }),
 });
+
+/** Ice or water, before the kind of unit is asked: what a house is told of its thermostat and its air, a box hasn't. */
+export const houseOrBox = <const H extends string, const B extends string>(house: H, box: B) =>
+  choose<H | B>({
+    say: 'Where: at the indoor unit of a house or shop, or in a walk-in or reach-in?',
+    why: 'The room’s air thaws a house’s coil. A box has defrost, a heated drain and fans of its own.',
+    options: {
+      house: {
+        label: 'Indoor unit, its coil or lines',
+        words: ['house', 'indoor', 'indoor unit', 'shop', 'attic', 'closet', 'office'],
+        to: house,
+      },
+      box: {
+        label: 'Walk-in or reach-in',
+        words: ['walk-in', 'walk in', 'reach-in', 'reach in', 'freezer', 'cooler', 'box'],
+        to: box,
+      },
+    },
+    cant: house,
+  });

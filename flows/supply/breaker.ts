@@ -12,7 +12,8 @@ export const breaker = flow({
   examples: BREAKER,
   steps: {
     start: choose({
-      say: 'Nothing behind the breaker was found. One controlled start, people clear: what does it do?',
+      powers: ['holds', 'later', 'trips'],
+      say: 'What was found is put right, or nothing was. One controlled start, people clear: what does it do?',
       body: ['Closed up, tools out, your lock off by your own hand. Breaker fully off, then on, once.'],
       callouts: [
         { level: 'warning', text: 'Once. It trips again: it stays off. Not at all where it is hot, smells or is wet.' },

@@ -3,6 +3,7 @@ import { PHASE_MONITOR } from '../examples/first-looks.ts';
 import { LIMITS } from '../limits.ts';
 import { probesPlaced } from '../motors/live-probes.ts';
 import { NAMEPLATE_VOLTS, whichPlate } from '../unit.ts';
+import { noSupply } from './absent.ts';
 import { located } from './located.ts';
 
 const SHOWS_FAULT = { judged: ['judged'], evidence: ['light', 'lines'] } as const;
@@ -69,6 +70,7 @@ export const phaseMonitor = flow({
       },
     }),
     ready: confirm({
+      sitting: true,
       say: 'The three lines under power: are you qualified and equipped for live readings?',
       body: [
         'First the dead pairs and the probes, with the cabinet locked. Then people clear, and power. Nothing is moved.',
@@ -109,7 +111,7 @@ export const phaseMonitor = flow({
       then: {
         good: 'held-with-good-lines',
         'which-plate': 'printed',
-        absent: 'absent',
+        absent: 'line-side',
         'leg-lost': 'single-phasing',
         neutral: 'unread',
         'no-ground': 'unread',
@@ -123,18 +125,7 @@ export const phaseMonitor = flow({
       },
     }),
     printed: whichPlate('judged', 'out'),
-    absent: verdict({
-      verdict: 'supply-absent',
-      title: 'No supply at the unit with its means in',
-      says: ['No pair shows volts: a fuse, the means itself, or what feeds it. The monitor does what it should.'],
-      next: [
-        'Off. Fuse and means are tested dead; the panel is an electrician’s.',
-        'Tell the customer whom to call: electrician or utility.',
-      ],
-      who: 'junior',
-      ...SHOWS_FAULT,
-      then: '!left',
-    }),
+    ...noSupply('The monitor does what it should.', SHOWS_FAULT.judged, SHOWS_FAULT.evidence, 'unread'),
     'single-phasing': verdict({
       verdict: 'single-phasing',
       title: 'Single-phasing: off',

@@ -3,6 +3,7 @@ import { leftOff } from '../endings.ts';
 import { SUPPLY } from '../examples/supply.ts';
 import { LIMITS } from '../limits.ts';
 import { NAMEPLATE_VOLTS, whichPlate } from '../unit.ts';
+import { noSupply } from './absent.ts';
 import { located } from './located.ts';
 
 const V = (words: readonly string[], optional = false) => ({ over: false, words, ...(optional ? { optional } : {}) });
@@ -30,6 +31,8 @@ export const supply = flow({
   examples: SUPPLY,
   steps: {
     ready: confirm({
+      sitting: true,
+      powers: ['yes'],
       say: 'Close up and clear the unit; power on from a safe position.',
       body: [
         'Tools out, people clear. Your lock comes off by your own hand. Live readings for qualified people, one sitting.',
@@ -77,7 +80,7 @@ export const supply = flow({
       then: {
         good: '!good',
         'which-plate': 'printed',
-        absent: 'absent',
+        absent: 'line-side',
         'leg-lost': 'lost',
         neutral: 'neutral',
         'single-phasing': 'single-phasing',
@@ -112,7 +115,7 @@ export const supply = flow({
       then: {
         good: '!good',
         'which-plate': 'not-read',
-        absent: 'absent',
+        absent: 'line-side',
         'leg-lost': 'lost',
         neutral: 'neutral',
         'single-phasing': 'no-ground',
@@ -149,19 +152,7 @@ export const supply = flow({
       raises: 'verdict',
       then: '!raised',
     }),
-    absent: verdict({
-      verdict: 'supply-absent',
-      title: 'No supply at the unit with its means in',
-      says: ['No pair shows volts: a fuse, the means itself, or what feeds it.'],
-      next: [
-        'Off. Fuse and means are tested dead; the panel is an electrician’s.',
-        'Tell the customer whom to call: electrician or utility.',
-      ],
-      who: 'junior',
-      judged: ['judged', 'grounded'],
-      evidence: ['line', 'ground-again'],
-      then: '!left',
-    }),
+    ...noSupply('', ['judged', 'grounded'], ['line', 'ground-again'], 'not-read'),
     lost: verdict({
       verdict: 'leg-lost',
       title: 'A leg is lost: leave it off',

@@ -1,7 +1,9 @@
 import { act, choose, flow, found, judge, measure, ohms, probes, verdict } from '../../engine/vocabulary.ts';
+import { rested } from '../blower/drive.ts';
 import { FAULTY } from '../dead/block.ts';
 import { GROUND } from '../examples/trips.ts';
 import { LIMITS } from '../limits.ts';
+import { KINDS } from '../unit.ts';
 
 /** Verdicts of a ground after which there is something to prove at a restart. */
 export const GROUND_SETTLED = ['wire-chafed', 'heater-grounded'] as const;
@@ -14,6 +16,21 @@ export const ground = flow({
   exits: ['replace', 'settled', 'compressor', 'raised'],
   examples: GROUND,
   steps: {
+    // Taken apart at its leads: the bus of an electronic fan has emptied before.
+    fan: judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: KINDS,
+      then: {
+        psc: 'split',
+        ecm: 'rests',
+        'three-phase': 'split',
+        refrigeration: 'split',
+        closed: 'open',
+        undecided: 'rests',
+      },
+    }),
+    rests: rested('split', 'open'),
     split: measure({
       say: 'Take the branches apart and read each alone to ground, bare metal.',
       body: [
@@ -79,7 +96,7 @@ export const ground = flow({
       quiet: ['comp', 'fan'],
       then: {
         comp: 'comp-low',
-        fan: 'fan',
+        fan: 'fan-low',
         heater: 'open',
         cable: 'open',
         several: 'open',
@@ -100,7 +117,34 @@ export const ground = flow({
       evidence: ['split', 'beyond'],
       then: '!compressor',
     }),
-    fan: verdict({
+    'fan-low': judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: KINDS,
+      then: {
+        psc: 'to-frame',
+        ecm: 'electronic',
+        'three-phase': 'to-frame',
+        refrigeration: 'to-frame',
+        closed: 'electronic',
+        undecided: 'electronic',
+      },
+    }),
+    electronic: verdict({
+      verdict: 'electronic-fan-low-to-ground',
+      title: 'The electronic fan’s branch reads low to ground: off, and no motor on an ohmmeter',
+      says: ['A filter in its module reads to ground as well. Which it is the maker’s test tells.'],
+      next: [
+        'It stays off and locked. A senior takes it from here.',
+        'Tell the customer that no motor is ordered yet.',
+      ],
+      who: 'senior',
+      judged: ['branch', 'past'],
+      evidence: ['split', 'beyond'],
+      raises: 'verdict',
+      then: '!raised',
+    }),
+    'to-frame': verdict({
       verdict: 'fan-to-frame',
       title: 'The fan motor reads low to its frame: replace the motor',
       says: ['Low to the frame alone, and still low at the motor, past the run of its leads.'],

@@ -43,6 +43,7 @@ export const compressorTerminals = flow({
         none: { label: 'Nobody reached, or no', words: ['nobody', 'no', 'no senior'], to: 'waits' },
       },
       cant: 'waits',
+      whileOff: 'until-read',
     }),
     shell: choose({
       say: 'How hot is the shell, and for how long has it been off?',
@@ -62,6 +63,7 @@ export const compressorTerminals = flow({
         },
         unsure: { label: 'Not sure', words: ['not sure', 'cant tell', 'dont know'], to: 'hot' },
       },
+      whileOff: 'until-read',
     }),
     hot: verdict({
       verdict: 'compressor-has-to-cool',

@@ -12,8 +12,11 @@ test('the call changed just now, said by a device whose clock is 29 minutes behi
   const c = new Conversation().types(...CALL);
   c.type('just now', 'ines', { said: behind(c, 29) });
   expect(c.place).toBe('round~1/source/wait');
-  c.wait(0, 20).type('waited');
-  c.wait(0, 20).type('r-c 26.1 y-c 0');
+  expect(c.wait(0, 20).type('waited').refusal).toMatchObject({
+    code: 'too-early',
+    text: 'By this record 4 min 40 s are left of it. Wait, then answer again.',
+  });
+  c.type('not sure').wait(0, 20).type('r-c 26.1 y-c 0');
   expect(c.verdicts).toEqual(['call-read-too-early']);
 });
 test('five minutes by both clocks: they decide', () => {

@@ -239,13 +239,13 @@ describe('given an electronic blower whose bus has rested, when power was on sin
     const c = typed(inside(), lines);
     if (lines.length > 1) c.type('release all clear, seen in person', 'ruth');
     expect(c.place).toBe('round~1/blower/rests/off');
-    expect(here(typed(c, ['off now', 'yes']))).toBe('longer');
+    expect(typed(c, ['off now']).type('yes').refusal?.code).toBe('too-early');
     expect(here(typed(c.wait(5), ['yes', ...AGAIN]))).toBe('probes');
   });
   test('while it still rested, then the five minutes begin anew', () => {
     const c = typed(new Conversation(), RESTED.slice(0, 5)).wait(4);
     expect([here(typed(c, ['power is back'])), c.kinds]).toEqual(['off', ['voided']]);
-    expect(here(typed(c, ['off now', 'yes']))).toBe('longer');
+    expect(typed(c, ['off now']).type('yes').refusal?.code).toBe('too-early');
   });
   test('after a silence, or what a live page takes, no rest falls', () => {
     expect(here(inside().wait(31))).toBe('proving');

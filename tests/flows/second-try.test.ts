@@ -24,12 +24,13 @@ test.each([
   ['not sure', 6, 'across-24'],
   ['not sure', 4, 'waited'],
 ] as const)('%s, and "left alone" %s minutes later: %s', (said, minutes, place) => {
-  const c = atCall().types(said, NONE, 'waited').wait(minutes);
+  // Not sure whether they were over: that leads on too, and its judge counts.
+  const c = atCall().types(said, NONE, 'not sure').wait(minutes);
   expect(c.types('unchanged', NONE).place.split('/').at(-1)).toBe(place);
 });
 
 test('changed again at the second try: its own five minutes', () => {
-  const c = atCall().types('changed just now', NONE, 'waited').wait(6).types('changed just now', NONE);
+  const c = atCall().types('changed just now', NONE, 'not sure').wait(6).types('changed just now', NONE);
   expect(c.place).toBe('round~1/control~2/waited');
 });
 
@@ -61,7 +62,7 @@ test.each([
   [Number(LIMITS.delay.least.value) - 2, 'reversing-undecided'],
 ])('the call changed just now, and 0 V read %s minutes later: %s', (minutes, verdict) => {
   const c = new Conversation().types(...valve.slice(0, valve.indexOf('left alone')), 'just now').wait(minutes);
-  expect(c.types('waited', 'coil 0').verdicts).toEqual([verdict]);
+  expect(c.types('not sure', 'coil 0').verdicts).toEqual([verdict]);
 });
 
 /** An electronic fan: its means is said to be off. */
@@ -73,7 +74,7 @@ test.each([
   const c = new Conversation()
     .types(...bus.slice(0, bus.indexOf('rested')))
     .wait(minutes)
-    .types('waited');
+    .types('not sure');
   expect(c.place.split('/').at(-1)).toBe(place);
 });
 
@@ -81,15 +82,16 @@ test('too early, and then long enough by the same first answer: its bus has rest
   const c = new Conversation()
     .types(...bus.slice(0, bus.indexOf('rested')))
     .wait(3)
-    .types('waited');
+    .types('not sure');
   expect(c.place.split('/').at(-1)).toBe('longer');
+  expect(c.type('waited').refusal?.text).toBe('By this record 2 min 0 s are left of it. Wait, then answer again.');
   expect(c.wait(2).types('waited').place.split('/').at(-1)).toBe('ready');
 });
 test('too early twice: nothing is opened', () => {
   const c = new Conversation()
     .types(...bus.slice(0, bus.indexOf('rested')))
     .wait(3)
-    .types('waited', 'waited');
+    .types('not sure', 'not sure');
   expect([c.place, c.verdicts]).toEqual(['!raised', ['electronic-fan-handed-over']]);
 });
 
@@ -102,7 +104,7 @@ test.each([
   [Number(least.value) - 1, '!raised'],
 ])('off just now, and tried %s minutes later: %s', (minutes, place) => {
   const c = new Conversation().types(...stalls.slice(0, stalls.indexOf('rested')), 'off now').wait(minutes);
-  c.types('waited', '221 comp 92', ...(place === '!raised' ? [] : ['yes', 'clean, 1 cap']));
+  c.types('not sure', '221 comp 92', ...(place === '!raised' ? [] : ['yes', 'clean, 1 cap']));
   // On to the assist, which goes in under a new proof of dead.
   expect(c.place.split('/').at(-1)).toBe(place);
   expect(c.verdicts.includes('no-start-undecided')).toBe(place === '!raised');
@@ -122,7 +124,7 @@ test.each([
 });
 test('the try with the assist is a start of its own, minutes after the one before', () => {
   const at = stalls.lastIndexOf('rested');
-  const c = new Conversation().types(...stalls.slice(0, at)).types('off 5 minutes', '219 comp 94');
+  const c = new Conversation().types(...stalls.slice(0, at)).types('not sure', '219 comp 94');
   expect([c.place, c.verdicts.at(-1)]).toEqual(['!raised', 'no-start-undecided']);
 });
 

@@ -41,11 +41,11 @@ describe('given a second version', () => {
   });
 });
 
-test('a step that got another name: its answer is dropped, and the job would stand there', () => {
+test('a step that got another name: its answer is dropped, and power was on since: it would stand before it, at the lock', () => {
   const renamed = JSON.parse(JSON.stringify(FIRST).replaceAll('"sections"', '"both-sections"')) as Manual;
   const { changes, dropped, ends } = impact(compile({ ...renamed, version: 2 }), finished);
   expect(dropped).toBeGreaterThan(0);
-  expect(ends).toMatch(/\/both-sections$/);
+  expect(ends).toBe('dead:outdoor/locked');
   expect(changes.every((c) => c.old !== null && c.now === null)).toBe(true);
   expect(changes.length).toBe(finished.filter((e) => e.kind === 'concluded').length);
 });

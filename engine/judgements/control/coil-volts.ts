@@ -9,11 +9,11 @@ import { ratedVolts } from './contactor-coil.ts';
 /**
  * Volts at a contactor's coil, the least of them while it pulls in, and R–C under the same load where it was read. Too
  * low is told apart by R–C: low there too is the source, else a wire or a switch drops it. Enough and not in is the
- * contactor. No volts decide nothing within the delay after a change of call.
+ * contactor, where R–C has volts as well. No volts decide nothing within the delay after a change of call.
  */
 export const coilVolts = judgement({
   id: 'coil-volts',
-  semantics: 1,
+  semantics: 2,
   takes: ['readings', 'pulled', 'rated', 'waited'],
   limits: ['rated', 'pullIn', 'high', 'absent', 'loaded'],
   outcomes: ['good', 'not-in', 'low', 'drop', 'source', 'high', 'absent', 'wait', 'undecided'],
@@ -55,6 +55,10 @@ export const coilVolts = judgement({
       return { outcome: 'absent', findings: [line('absent', `${shown} at the coil: the call does not reach it.`)] };
     }
     if (coil.gt(high)) return { outcome: 'high', findings: [line('high', `${shown} at the coil is above ${most}.`)] };
+    if (coil.gte(low) && source?.lt(scale.times(limits.absent.value))) {
+      const text = `${shown} at the coil and ${say(source, 'V')} at R–C: what feeds it can’t have less. Read both again.`;
+      return { outcome: 'undecided', findings: [line('contradicts', text)] };
+    }
     if (coil.gte(low)) {
       const notIn = chosenOf(pulled, 'ok').includes('no');
       const text = notIn
@@ -83,6 +87,8 @@ export const coilVolts = judgement({
       { readings: volts({ coil: low }) },
       { readings: volts({ coil: low }), pulled: { ok: chose('yes') } },
       { readings: volts({ coil: low }), pulled: { ok: chose('no') } },
+      { readings: volts({ coil: low, rc: past(limits.absent.value, '-0.01') }), pulled: { ok: chose('no') } },
+      { readings: volts({ coil: low, rc: limits.absent.value }), pulled: { ok: chose('no') } },
       { readings: volts({ coil: limits.high.value }) },
       { readings: volts({ coil: past(limits.high.value, '0.01') }) },
       { readings: volts({ coil: under }) },

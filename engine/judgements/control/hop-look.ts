@@ -34,6 +34,13 @@ export const walk = (readings: Parts | undefined, limits: HopLimits): Hop =>
     limits,
   );
 
+/** Full volts at a place that lies behind one without: along one wire that can't be. */
+export function isBehind(readings: Parts | undefined, { openVolts }: HopLimits): boolean {
+  const read = PLACES.flatMap(([name]) => figureOf(readings, name, 'V')?.abs() ?? []);
+  const none = read.findIndex((v) => v.lt(openVolts));
+  return none >= 0 && read.slice(none + 1).some((v) => v.gte(openVolts));
+}
+
 /** Of what was read between the strip and the coil: nothing, so what lies between is one stretch. */
 const isOneStretch = (readings: Parts | undefined): boolean =>
   DEVICES.every((device) => figureOf(readings, device, 'V') === null);

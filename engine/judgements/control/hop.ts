@@ -3,7 +3,7 @@ import { judgement } from '../judgement.ts';
 import { chose, past, volts } from '../probing.ts';
 import { confirmed, figureOf } from '../read.ts';
 import { finding, say } from '../say.ts';
-import { type Crossed, crossed, DEVICES, limitsOf, nameOf, walk, walkFinding } from './hop-look.ts';
+import { type Crossed, crossed, DEVICES, isBehind, limitsOf, nameOf, walk, walkFinding } from './hop-look.ts';
 
 /**
  * Which switch between the call and the coil is open: volts after each, black on C, or volts across each. What was read
@@ -14,7 +14,7 @@ import { type Crossed, crossed, DEVICES, limitsOf, nameOf, walk, walkFinding } f
  */
 export const hopping = judgement({
   id: 'hop',
-  semantics: 4,
+  semantics: 5,
   takes: ['readings', 'across', 'waited'],
   limits: ['closed', 'open', 'pullIn'],
   outcomes: [
@@ -37,10 +37,18 @@ export const hopping = judgement({
     const against =
       over.some((c) => c.device === found && c.is === 'closed') ||
       open.some((c) => found !== undefined && c.device !== found);
+    // Volts behind a place that has none: a lead sat on paint there.
+    const behind = isBehind(readings, of);
     // No volts behind the switches, and one of them shows a part of the volts: neither it nor the wire is condemned on that.
     const partly =
       along.is === 'open' && found === undefined && open.length === 0 && over.some((c) => c.is === 'neither');
-    if (against || partly || open.length > 1 || (open.length > 0 && (along.is === 'through' || along.is === 'drop'))) {
+    if (
+      against ||
+      partly ||
+      behind ||
+      open.length > 1 ||
+      (open.length > 0 && (along.is === 'through' || along.is === 'drop'))
+    ) {
       const text = 'The readings contradict each other. Read them again, with the call there and black on C.';
       const line = finding({ name: 'Switches', reading: '–', word: 'contradicts', text });
       return { outcome: 'contradicts', findings: [...findings, line] };
@@ -88,6 +96,7 @@ export const hopping = judgement({
       { ...at({ delay: '0', lp: '0', hp: '0', discharge: '0', coil: '0' }), waited },
       at({ delay: '0', lp: '0', hp: '0', discharge: '0', coil: '0' }),
       at({ lp: '0', hp: '0', discharge: '0', coil: '0' }),
+      at({ hp: '0', discharge: '0' }),
       at({ hp: '0', discharge: '0', coil: '0' }),
       at({ discharge: '0', coil: '0' }),
       at({ coil: '0' }),
@@ -99,8 +108,11 @@ export const hopping = judgement({
       { readings: volts({ rc: '25.6', coil: past(pullIn.value, '-0.01').toFixed(2) }), across: volts({ lp: dead }) },
       at({ coil: new Exact('25.6').minus(dead).toFixed(2) }),
       { readings: volts({ start: dead }), waited },
+      { readings: volts({ start: dead, coil: '0' }), waited },
       { readings: volts({ start: dead }) },
+      { readings: volts({ start: dead, coil: open.value }) },
       { readings: volts({ start: closed.value }) },
+      { readings: volts({ start: closed.value, coil: '0' }) },
       { readings: volts({ start: past(open.value, '-0.01') }) },
       { readings: volts({ start: open.value, coil: open.value }) },
       { across: volts({ delay: '0.1', lp: '0.1', hp: open.value }) },

@@ -259,7 +259,7 @@ function answered(before: Evidence, entry: Entry & { kind: 'answered' }, cabinet
   if (name === 'observation') return { ...lasting, insulated: false, grounded: false, apart: false };
   if (own && name === 'coil' && parts.choice) return { ...lasting, apart: chosen(parts.choice)[0] === '24' };
   if (own && parts.test) return { ...lasting, tester: chosen(parts.test)[0] ?? '' };
-  if (isLive(place, parts)) return own ? powered(undone(lasting)) : undone(lasting);
+  if (isLive(place, parts) || turnsOn(place, parts)) return own ? powered(undone(lasting)) : undone(lasting);
   if (isTooMuchForControl(place, parts)) return undone(lasting);
   if (cabinet === 'indoor' ? own && /(^|-)drive$/.test(name) : SAYS_CLASS.test(name))
     return { ...lasting, unitClass: chosen(parts.choice)[0] ?? null };
@@ -393,6 +393,11 @@ const isTooMuchForControl = (place: string, parts: Parts): boolean =>
   Object.entries(parts).some(
     ([k, v]) => v.kind === 'figure' && v.unit === 'V' && Math.abs(Number(v.value)) > (k === 'l1l2' ? 5 : 30),
   );
+/** By the step's name: closed up or the probes placed, people clear, and then the lock comes off and power goes on. */
+export const turnsOn = (place: string, parts: Parts): boolean =>
+  /\/(probes|closed|shut|qualified)$|(^|\/)(supply|runs-on\/source)\/ready$|coil-live~\d+\/call$|\/breaker\/start$/.test(
+    place,
+  ) && ['yes', 'done', 'now', 'earlier', 'holds', 'later', 'trips'].includes(chosen(parts.ok ?? parts.choice)[0] ?? '');
 /** Volts or amps read outside make-dead, the nameplate's own figures and those of the 24 V circuit apart. */
 export const isLive = (place: string, parts: Parts): boolean =>
   !place.startsWith('dead:') &&

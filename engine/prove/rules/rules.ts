@@ -6,7 +6,17 @@ import type { Entry } from '../../schema.ts';
 import { instant, SENIOR, type State, type Turn } from '../bench.ts';
 import { isProved, type Node } from '../key.ts';
 import { DEAD } from '../scope.ts';
-import { CABINETS, type Cabinet, cabinetOf, chosen, isControl, isDead, isInside, type Watched } from './evidence.ts';
+import {
+  CABINETS,
+  type Cabinet,
+  cabinetOf,
+  chosen,
+  isControl,
+  isDead,
+  isInside,
+  turnsOn,
+  type Watched,
+} from './evidence.ts';
 import { unproven } from './verdicts.ts';
 
 export type Rule = 'R1' | 'R2' | 'R3' | 'R4' | 'R5' | 'R6' | 'R7' | 'R8' | 'R9' | 'R10' | 'R12' | 'R13' | 'opinion';
@@ -25,6 +35,17 @@ function unexplained(place: string, record: readonly Entry[]): boolean {
     e.kind === 'concluded' && e.body.place.startsWith(round) ? [e.body.verdict] : [],
   );
   return concluded.some((v) => /high-pressure-fan$/.test(v)) && !concluded.includes('high-pressure-reset');
+}
+
+/** In this round a breaker tripped, as it was seen, or a fuse read open. */
+function isOfATrip(place: string, record: readonly Entry[]): boolean {
+  const round = /^round~\d+/.exec(place)?.[0] ?? '';
+  const seen = record.findLast((e) => e.kind === 'answered' && e.body.place === `${round}/observation`);
+  const tripped = seen?.kind === 'answered' && chosen(seen.body.parts.choice)[0] === 'h';
+  return (
+    tripped ||
+    record.some((e) => e.kind === 'concluded' && e.body.verdict === 'fuse-blown' && e.body.place.startsWith(round))
+  );
 }
 
 /** Rules about an entry as it comes. */
@@ -56,6 +77,8 @@ export function watch(
       if (!e.insulated) say('R7', 'started after a trip without an insulation test that holds');
       if (e.grounded) say('R7', 'started with a compressor that read low to ground at its own leads');
     }
+    if (cabinetOf(place) === 'outdoor' && turnsOn(place, parts) && isOfATrip(place, record) && !e.insulated)
+      say('R7', `power at ${place} after a trip or a fuse without an insulation test that holds`);
     if (place.endsWith('/restart/closed') && chosen(parts.ok)[0] === 'yes' && unexplained(place, record))
       say('R7', 'started behind a high-pressure switch that nothing explains');
     if (Object.values(parts).some((v) => v.kind === 'figure' && v.unit === 'psig') && entry.by !== SENIOR)

@@ -1,7 +1,7 @@
 /** Worked calls about an error code. */
 import type { Example } from '../../../engine/vocabulary.ts';
 import { COMPRESSOR } from '../lines.ts';
-import { LIVE, PROVE, TO_MOTORS } from './lines.ts';
+import { PROVE, TO_MOTORS } from './lines.ts';
 
 const DEAD = ['psc', ...TO_MOTORS];
 export const CODE: readonly Example[] = [
@@ -15,10 +15,10 @@ export const CODE: readonly Example[] = [
     title: 'A lockout by pressure: on to the tests',
     lines: [
       ...['error code', 'blinks 4', 'high pressure', ...DEAD, 'spin free', COMPRESSOR, 'fan 14 31 45 frame ol'],
-      ...['17.9 96 1.2', ...LIVE],
+      ...['24', 'left alone', 'y-c 25.6 coil 0', 'delay .1 lp .1 hp 25.6', 'fan ran well'],
     ],
-    then: ['code-points-on', 'capacitor-good', 'runs-nothing-found'],
-    ends: 'done',
+    then: ['code-points-on', 'capacitor-good', 'high-pressure-unexplained'],
+    ends: 'raised',
   },
   {
     title: 'The table names the board: a senior, no part',

@@ -1,13 +1,14 @@
 /** Worked calls that begin with ice. */
 import type { Example } from '../../../engine/vocabulary.ts';
 import { PLACED } from '../blower.ts';
+import { GATES } from '../control.ts';
 import { BOTH, HIGH_SPLIT, LIVE } from './lines.ts';
 
 export const ICE: readonly Example[] = [
   {
     title: 'Thawed, then the filter: changed and proven',
     lines: [
-      ...['ice', 'off, fan on', 'drain open', 'thawed', 'psc', 'filter plugged', ...BOTH],
+      ...['ice', 'house', 'off, fan on', 'drain open', 'thawed', 'psc', 'filter plugged', ...BOTH],
       ...[HIGH_SPLIT, 'new filter', ...LIVE],
     ],
     then: ['thawed', 'airflow-short', 'air-side-righted', 'repair-proven'],
@@ -17,6 +18,7 @@ export const ICE: readonly Example[] = [
     title: 'Iced because no air passes: on to the blower',
     lines: [
       'iced up',
+      'attic',
       'no air',
       'outdoor off',
       'nothing',
@@ -32,20 +34,29 @@ export const ICE: readonly Example[] = [
     ends: 'raised',
   },
   {
-    title: 'The outdoor unit doesn’t stop',
-    lines: ['frozen', 'wont go off'],
-    then: ['ice-and-wont-stop'],
+    title: 'The outdoor unit doesn’t stop: off at its means, thawed, then why it runs on',
+    lines: [
+      ...['frozen', 'house', 'wont go off', 'drain open', 'thawed', 'psc', 'blower on', '24', ...GATES, 'coil 0'],
+      ...['contacts ol ol'],
+    ],
+    then: ['ice-and-wont-stop', 'thawed', 'runs-on-undecided'],
+    ends: 'raised',
+  },
+  {
+    title: 'Not sure whether it stands: looked, and no air comes',
+    lines: ['frozen', 'house', 'not sure', 'no air', 'wont go off', 'psc', 'blower off', '24', ...GATES, 'coil 118'],
+    then: ['ice-without-air', 'outdoor-stays-on', 'control-volts-foreign'],
     ends: 'raised',
   },
   {
     title: 'Water caught, still ice after hours: somebody comes back',
-    lines: ['frozen coil', 'blower on', 'pan full', 'bucket under it', 'still frozen'],
+    lines: ['frozen coil', 'indoor', 'blower on', 'pan full', 'bucket under it', 'still frozen'],
     then: ['still-thawing'],
     ends: 'left',
   },
   {
     title: 'It can’t thaw safely here',
-    lines: ['ice', 'off, fan on', 'would run over', 'not safe'],
+    lines: ['ice', 'indoor', 'off, fan on', 'would run over', 'not safe'],
     then: ['thaw-not-safe'],
     ends: 'raised',
   },

@@ -37,8 +37,8 @@ export const WARM: readonly Example[] = [
     'reversing-not-commanded',
   ),
   raised(
-    'No volts at a good coil right after the call was changed: a tap on waited decides nothing',
-    [...toCoil(), 'coil 18', 'wire back', '24', 'just now', 'waited', 'coil 0'],
+    'No volts at a good coil right after the call was changed: they decide nothing',
+    [...toCoil(), 'coil 18', 'wire back', '24', 'just now', 'not sure', 'coil 0'],
     'reversing-undecided',
   ),
   raised('Stuck in heating', [...commanded(), 'heat 0 big 160 small 95 before 60 after 61'], 'reversing-valve'),

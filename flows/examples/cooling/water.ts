@@ -2,7 +2,13 @@
 import type { Example } from '../../../engine/vocabulary.ts';
 import { PROVE } from './lines.ts';
 
-const cleared = (...lines: readonly string[]): string[] => ['float tripped', 'pan full', 'drain cleared', ...lines];
+const cleared = (...lines: readonly string[]): string[] => [
+  'float tripped',
+  'house',
+  'pan full',
+  'drain cleared',
+  ...lines,
+];
 export const WATER: readonly Example[] = [
   {
     title: 'Drain blocked: cleared, a quart leaves, the float lifts open',
@@ -24,19 +30,19 @@ export const WATER: readonly Example[] = [
   },
   {
     title: 'Nothing in the drain, and the float works: nothing was put right',
-    lines: ['float', 'float alone', 'ran free', 'good', 'drains', 'lift opens', ...PROVE],
+    lines: ['float', 'house', 'float alone', 'ran free', 'good', 'drains', 'lift opens', ...PROVE],
     then: ['drain-ran-free', 'drain-in-order', 'runs-nothing-found'],
     ends: 'done',
   },
   {
     title: 'Nothing in the drain, and no float is there',
-    lines: ['leaking water', 'pan full', 'not sure', 'good', 'drains', 'no float', ...PROVE],
+    lines: ['leaking water', 'house', 'pan full', 'not sure', 'good', 'drains', 'no float', ...PROVE],
     then: ['drain-ran-free', 'drain-in-order-no-float', 'runs-nothing-found'],
     ends: 'done',
   },
   {
     title: 'Dry and down, and no call passes',
-    lines: ['float', 'float alone', 'was open', 'good', 'drains', 'stays open'],
+    lines: ['float', 'house', 'float alone', 'was open', 'good', 'drains', 'stays open'],
     then: ['drain-ran-free', 'float-stays-open'],
     ends: 'raised',
   },
@@ -54,14 +60,20 @@ export const WATER: readonly Example[] = [
   },
   {
     title: 'Water on the board: off, and it stays off',
-    lines: ['water', 'on the board', 'breaker off'],
+    lines: ['water', 'house', 'on the board', 'breaker off'],
     then: ['electrics-wet'],
     ends: 'raised',
   },
   {
     title: 'No dry way to the breaker: keep away',
-    lines: ['leaking water', 'near wires', 'wet panel'],
+    lines: ['leaking water', 'house', 'near wires', 'wet panel'],
     then: ['water-keep-away'],
+    ends: 'raised',
+  },
+  {
+    title: 'Nobody could clear it or see the water leave: neither blocked nor open',
+    lines: ['float', 'house', 'float alone', 'not sure', 'good', 'cant see'],
+    then: ['drain-ran-free', 'drain-not-seen'],
     ends: 'raised',
   },
 ];

@@ -281,7 +281,7 @@ y-c 0 coil 0
 
 thermostat-or-its-cable ← indoor-source: A blank thermostat, the call left alone: none leaves it
 left alone
-  just now | waited | r-c 26.1 y-c 0 → !raised as call-read-too-early (0 V within five minutes of a change of call)
+  just now | not sure | r-c 26.1 y-c 0 → !raised as call-read-too-early (0 V within five minutes of a change of call)
 
 transformer-open ← indoor-source: An open transformer behind an electronic blower that rested
 fuse 0.1 sec ol y-c 12
@@ -483,14 +483,15 @@ blower-motor-electric ← blower-live: A call, volts at the leads, capacitor goo
 
 electronic-blower-suspect ← blower-live: Constant torque: line and tap there, dry and free: motor or module
 119, 115 v
-  119 → !raised as blower-no-start-undecided (right, or one leg of two: nobody read its nameplate)
+  119 → which-volts (right, or one leg of two: its nameplate is asked for alone)
+  119 | cant → !raised as blower-no-start-undecided (right, or one leg of two: nobody read its nameplate)
   119, 208/230 → !raised as blower-no-start-undecided (one leg of two)
   150 → !raised as blower-no-start-undecided (neither one leg nor two, and nobody read its nameplate)
 
 electronic-motor-suspect ← ecm-fan: Line and command there, free and dry: motor or module
 rested
-  off now | waited → longer (five minutes by a tap, not by the record)
-  off now | waited | long enough → !raised as electronic-fan-handed-over (off just now by the record, long ago by word)
+  off now | not sure → longer (not sure whether five minutes, and by the record not)
+  off now | not sure | not sure → !raised as electronic-fan-handed-over (off just now by the record)
 
 electronic-motor-suspect ← ecm-fan: Line and command there, free and dry: motor or module
 free
@@ -570,7 +571,7 @@ compressor-seized ← still-after: Volts held, capacitor good, an assist tried: 
 
 compressor-seized ← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms
 rested
-  off now | waited | 221 comp 92 → !raised as no-start-undecided (tried right after it was off)
+  off now | not sure | 221 comp 92 → !raised as no-start-undecided (tried right after it was off)
   not sure → !raised as no-start-undecided (nobody knows since when it is off)
 
 compressor-seized ← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms
@@ -593,7 +594,7 @@ compressor-seized ← still-after: Volts held, capacitor good, an assist tried: 
 export const AIR_AND_CIRCUIT = `
 airflow-short ← not-cold: A clogged filter and a high split: changed and proven
 e
-  ice → off (ice alone)
+  ice | house → off (ice alone)
 
 airflow-short ← not-cold: A clogged filter and a high split: changed and proven
 return 75 supply 50 wb 63
@@ -606,7 +607,7 @@ cottonwood, small line 118 outdoor 90
 
 undercharge ← circuit: Short of refrigerant: superheat high, subcooling low
 e
-  ice → off (ice)
+  ice | house → off (ice)
 
 undercharge ← circuit: Short of refrigerant: superheat high, subcooling low
 all four
@@ -642,7 +643,7 @@ comp 7.1 valve, unloader, rotation
 
 reversing-not-commanded ← warm: No command at a good coil
 left alone
-  just now | waited | coil 0 → !raised as reversing-undecided (0 V within five minutes of a change of call, by the record)
+  just now | not sure | coil 0 → !raised as reversing-undecided (0 V within five minutes of a change of call, by the record)
   not sure | waited | coil 0 → !raised as reversing-undecided (nobody knows since when the call stands)
 
 reversing-valve ← warm: Hot gas leaks through

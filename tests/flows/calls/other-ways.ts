@@ -310,6 +310,14 @@ psc
   ecm | ${TO_TERMINALS} → pairs-again (an electronic fan: the compressor’s terminals are the same)
   ${BOX} | ${TO_BOX_TERMINALS} → pairs-again (a box: the compressor’s terminals are the same)
 
+← fan-windings: A fan on three lines: three equal pairs are right
+spin free
+  stiff → pairs as fan-bearings (a fan on three lines, stiff: its bearings)
+
+← trips: A breaker tripped, and a weak capacitor: the insulation before any power, then one controlled start
+herm 36.1 fan 5.02 hf 4.4 case ol
+  cant | herm ol fan ol | spin free | cr .9 cs 2.7 sr 3.6 g ol | fan 14 31 45 frame ol | ready, reciprocating, 500 | 120 | 9.3 / 0.4 / 9.3 → qualified as value-undecided (its value stays open: read under load, after the insulation)
+
 ← new-motor-part: Two singles, HERM’s condemned as well: the fan’s goes by the motor’s plate, HERM’s by its own print
 herm 36.1 case ol
   herm 45.2 case ol | ${AFTER_HERM} | herm 3.9 case ol | ${NEW_MOTOR} | still in → rating (the fan’s own condemned, and said to be still in: a part for it)

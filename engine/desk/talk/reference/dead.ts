@@ -4,7 +4,7 @@
  * from which link on it has to be made again. Nothing here is shared with the engine, its fold or the proof's monitors.
  */
 import type { Parts } from '../../../schema.ts';
-import { type Answer, chosen, type Heard, isLive, isTooMuch, standing, volts } from './heard.ts';
+import { type Answer, chosen, type Heard, isLive, isTooMuch, standing, turnsOn, volts } from './heard.ts';
 
 export type Cabinet = 'outdoor' | 'indoor' | 'inverter';
 /** By the pages, the innermost counts: blower and 24 V source are indoors, what leads back out isn’t, an inverter has its own. */
@@ -115,7 +115,7 @@ function broken(heard: readonly Heard[], cabinet?: Cabinet): number {
     if (entry.kind !== 'answered') return false;
     const { place, parts, offline } = entry.body;
     if (cabinet !== undefined && cabinetAt(place) !== cabinet) return false;
-    return offline === true || isLive(place, parts) || isTooMuch(place, parts);
+    return offline === true || isLive(place, parts) || isTooMuch(place, parts) || turnsOn(place, parts);
   });
   return breaks?.entry.seq ?? 0;
 }

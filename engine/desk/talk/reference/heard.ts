@@ -88,6 +88,16 @@ export const isLive = (place: string, parts: Parts): boolean =>
   Object.entries(parts).some(
     ([key, v]) => v.kind === 'figure' && (v.unit === 'V' || v.unit === 'A') && !PRINTED.includes(key),
   );
+const POWER = ['probes', 'closed', 'shut', 'qualified'];
+/** Rule 3: the lock comes off and power goes on, as the step says before its reading. */
+export const turnsOn = (place: string, parts: Parts): boolean => {
+  const [page = '', step = ''] = place.split('/').slice(-2);
+  const said = chosen(parts.ok) || chosen(parts.choice);
+  if (POWER.includes(step) || (step === 'ready' && (page === 'supply' || place.includes('runs-on/source/'))))
+    return said === 'yes' || said === 'done';
+  if (page.startsWith('coil-live') && step === 'call') return said === 'now' || said === 'earlier';
+  return page === 'breaker' && step === 'start' && ['holds', 'later', 'trips'].includes(said);
+};
 /** Rule 3: a line terminal above 5 V or a control terminal above 30 V during control live. */
 export const isTooMuch = (place: string, parts: Parts): boolean =>
   on24(place) &&
