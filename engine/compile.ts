@@ -19,9 +19,10 @@ import { TranscriptMismatch } from './errors.ts';
 import { isSkipped } from './facts.ts';
 import { flatten, jobName, type Place, type Plan, skipTarget } from './flatten.ts';
 import { energise, fold, leave, onlyAdds, spentTries } from './fold.ts';
-import { askAgain, isBegun, overtaken } from './forget.ts';
+import { isBegun } from './forget.ts';
 import { foundAt, isKnown, jobFactAt, judged } from './known.ts';
 import { BLANK, type Memory } from './memory.ts';
+import { askAgain, overtaken } from './power.ts';
 import type { Entry } from './schema.ts';
 import type { Manual } from './vocabulary.ts';
 

@@ -3,11 +3,12 @@ import { Decimal } from 'decimal.js';
 import { TranscriptMismatch, unreachable } from './errors.ts';
 import { amendedFact, givenAt, jobFactOf } from './facts.ts';
 import { jobName, type Place, type Plan } from './flatten.ts';
-import { isBegun, noticed, powered, reopen, voidAll, withdraw } from './forget.ts';
+import { isBegun, noticed, reopen, voidAll, withdraw } from './forget.ts';
 import { judgedAnew } from './judged-anew.ts';
 import { showsOneSection } from './judgements/read.ts';
 import { isTaken, judged } from './known.ts';
 import { BLANK, type JobFact, type Memory, NO_ISOLATION } from './memory.ts';
+import { powered } from './power.ts';
 import type { Entry, Equipment, Parts, Truck, VoidReason } from './schema.ts';
 import type { AskStep } from './vocabulary.ts';
 

@@ -6,9 +6,10 @@
 import { isSkipped } from './facts.ts';
 import { jobName, type Place, type Plan, skipTarget } from './flatten.ts';
 import { energise, leave, spentTries } from './fold.ts';
-import { askAgain, isBegun, overtaken } from './forget.ts';
+import { isBegun } from './forget.ts';
 import { conclude, foundAt, isKnown, jobFactAt, judged } from './known.ts';
 import type { Memory } from './memory.ts';
+import { askAgain, overtaken } from './power.ts';
 import type { Conclusion } from './schema.ts';
 
 interface Way {

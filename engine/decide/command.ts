@@ -2,7 +2,8 @@
 import { isHalt } from '../compile.ts';
 import { skipTarget } from '../flatten.ts';
 import { placeOf } from '../fold.ts';
-import { isBegun, whileOff } from '../forget.ts';
+import { isBegun } from '../forget.ts';
+import { whileOff } from '../power.ts';
 import { prompt, promptAgain } from '../prompt.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
 import type { CommandName, Draft, Parts } from '../schema.ts';

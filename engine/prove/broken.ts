@@ -141,13 +141,13 @@ export const BROKEN: readonly Variant[] = [
   page(
     'a fuse is put in for a part that was found, without the insulation test',
     'R7',
-    on('h'),
+    inFull('h'),
     'round',
     step('cause-first', (s) => ({ ...s, to: { ...(s as { to: object }).to, fuse: 'put-right' } }) as Step),
   ),
   page(
     'probes that are placed leave the isolation standing while power is on',
-    'R3',
+    'R2',
     inFull('a'),
     'indoor-source',
     step('probes', (s) => ({ ...(s as AskStep), powers: undefined }) as unknown as Step),
@@ -170,11 +170,15 @@ export const BROKEN: readonly Variant[] = [
     option('coil', 'line', '!apart'),
   ),
   page(
-    'live figures are called a matter of words',
+    'live figures are called a matter of words, and closing up leaves the isolation standing',
     'R2',
     PAGES,
     'restart',
-    step('figures', (s) => ({ ...(s as AskStep), circuit: 'none' }) as Step),
+    (restart) =>
+      step(
+        'closed',
+        (s) => ({ ...(s as AskStep), powers: undefined }) as unknown as Step,
+      )(step('figures', (s) => ({ ...(s as AskStep), circuit: 'none' }) as Step)(restart)),
   ),
   isolation('power back asks for the line alone', MAKE_DEAD, 'R3', (i) => ({
     ...i,

@@ -99,7 +99,7 @@ function ruleOf(lacks: string, record: readonly Entry[]): Rule {
   const ends = record.findLast(
     (x) =>
       ['alarmed', 'handed-over', 'voided', 'withdrawn', 'amended'].includes(x.kind) ||
-      (x.kind === 'answered' && x.body.place.endsWith('/figures')),
+      (x.kind === 'answered' && (x.body.place.endsWith('/figures') || turnsOn(x.body.place, x.body.parts))),
   );
   if (ends === undefined) return 'R1';
   return ends.kind === 'answered' ? 'R2' : 'R3';
