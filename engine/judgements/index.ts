@@ -71,6 +71,7 @@ import { voltsHeld } from './supply/volts-held.ts';
 import { voltsThere } from './supply/volts-there.ts';
 import { tabs } from './tabs.ts';
 import { threeTerminals } from './three-terminals.ts';
+import { tripped } from './tripped.ts';
 import { underLoadValues } from './under-load.ts';
 import { unitClass } from './unit-class.ts';
 import { blowerWindings } from './windings/blower.ts';
@@ -141,6 +142,7 @@ export const judgements = {
   subcooling,
   'refrigerant-cause': refrigerantCause,
   observed,
+  tripped,
   'box-holds': boxHolds,
   airflow,
   condenser,

@@ -69,7 +69,9 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
   const read = readAhead(plan, at, passed);
   const job = Object.entries(kept).flatMap(([k, f]) =>
     f && !isWords(f.value) && (!composed || read.has(k) || k === 'class')
-      ? [`${k} ${pointed(plan, at, passed, k, f.value) ?? counted(page, k, f.value) ?? valueKey(f.value)}`]
+      ? [
+          `${k} ${pointed(plan, at, passed, k, f.value) ?? counted(page, k, f.value) ?? opened(k, f.value) ?? valueKey(f.value)}`,
+        ]
       : [],
   );
   job.sort();
@@ -227,6 +229,9 @@ const readBy = ({ step, refs }: Place): string[] =>
 /** How many tabs a terminal has is looked at on the page that counts them; after it, that they were counted. */
 const counted = (page: string, name: string, { kind }: Value): string | null =>
   /(^|:)tabs~\d+$/.test(name) && !page.includes('/terminals/') ? kind : null;
+/** How fast it trips decides on its own page alone; behind it, whether a fuse opened or a breaker. */
+const opened = (name: string, value: Value): string | null =>
+  /(^|:)trip~\d+$/.test(name) ? `${valueKey(value) === 'fuse'}` : null;
 
 /**
  * Where only the judge of which motors were measured still reads what was seen, that it points at one of them is all that

@@ -139,7 +139,7 @@ const TO_INSULATION = ['good', 'measured', 'low', 'doubtful', 'fuse'];
 /**
  * A page that several calls come to is tried in full on one of them. The restart: where nobody was indoors before it. The
  * search for what keeps a motor still: on the plate that most units have. That for the missing 24 V: before anything was
- * repaired, where none arrived outdoors. The air that is not cold: where the call began with one of the two motors, it is a copy. The insulation: on a part that the diagram asks for.
+ * repaired, where none arrived outdoors. The air that is not cold: where the call began with one of the two motors, it is a copy. The insulation: where the call began with the trip, on a part that the diagram asks for.
  */
 function isSeenElsewhere({ node: { evidence }, at, job, passed, ahead }: Here): boolean {
   switch (/(?<=^round~1\/)(restart|still|source|not-cold|insulation)(?=[~/])/.exec(at.id)?.[0]) {
@@ -158,6 +158,7 @@ function isSeenElsewhere({ node: { evidence }, at, job, passed, ahead }: Here): 
     case 'insulation':
       return (
         job.rla !== undefined ||
+        valueKey(job['round:observation~1']?.value) === 'a' ||
         valueKey(job['diagram@outdoor']?.value) !== printed(job) ||
         ahead().some((group) => !TO_INSULATION.includes(group))
       );

@@ -91,7 +91,34 @@ export const runsOn = flow({
     called: judge('volts-there', {
       of: { readings: 'off-24' },
       limits: LIMITS.controlThere,
-      then: { there: 'source', none: 'contacts', between: 'contacts', high: 'foreign', undecided: 'contacts' },
+      then: { there: 'whose-call', none: 'contacts', between: 'contacts', high: 'foreign', undecided: 'contacts' },
+    }),
+    'whose-call': judge('unit-class', {
+      of: { unit: '@class' },
+      limits: {},
+      quiet: KINDS,
+      then: {
+        psc: 'source',
+        ecm: 'source',
+        'three-phase': 'source',
+        refrigeration: 'box-calls',
+        closed: 'source',
+        undecided: 'source',
+      },
+    }),
+    'box-calls': verdict({
+      verdict: 'box-control-calls',
+      title: 'Volts at the coil: the box’s own control calls, the contactor is not at fault',
+      says: ['Its thermostat, a solenoid that doesn’t close, or a pump-down switch keeps the call. Which is open.'],
+      next: [
+        'Off at its means, goods watched. A senior follows the call from the coil back.',
+        'Tell the customer: a control, not the compressor.',
+      ],
+      who: 'senior',
+      judged: ['called'],
+      evidence: ['off-24'],
+      raises: 'verdict',
+      then: '!raised',
     }),
     // The board is in the other cabinet: hands go in there under its own lock alone.
     source: include(yOff, {
@@ -118,7 +145,7 @@ export const runsOn = flow({
       next: 'welded-twice',
     }),
     'welded-twice': judge('contactor', {
-      of: { readings: null, first: null, released: 'contacts-again', rated: null },
+      of: { readings: null, first: 'contacts', released: 'contacts-again', rated: null },
       limits: LIMITS.contactor,
       then: { ...LETS_GO, welded: 'weld' },
     }),
@@ -141,7 +168,10 @@ export const runsOn = flow({
       verdict: 'runs-on-undecided',
       title: 'Why it runs with the thermostat OFF is undecided',
       says: ['The contacts let go and no call was found, or nobody could read them.'],
-      next: ['Volts at the coil with the thermostat OFF would decide it.', 'It stays off. A senior sees this call.'],
+      next: [
+        'Volts at the coil with the thermostat OFF would decide it.',
+        'Its coil’s wire back on, or capped and noted. It stays off. A senior sees this call.',
+      ],
       who: 'senior',
       judged: ['called', 'welded', 'welded-twice'],
       evidence: ['off-24', 'contacts', 'contacts-again'],

@@ -542,6 +542,12 @@ export const RUNS_ON: readonly Example[] = [
     ends: 'raised',
   },
   {
+    title: 'A box whose coil has its volts: its own control calls, no contactor',
+    lines: ['m', 'walk-in', 'product 38 r404a nothing', '24', ...GATES, 'coil 25'],
+    then: ['box-control-calls'],
+    ends: 'raised',
+  },
+  {
     title: 'A box has no indoor unit: its coil’s print first',
     lines: ['m', 'walk-in', 'product 38 r404a nothing', '240', ...GATES, 'contacts ol ol'],
     then: ['runs-on-undecided'],

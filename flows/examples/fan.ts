@@ -170,14 +170,14 @@ export const STILL_AFTER: readonly Example[] = [
     ends: 'raised',
   },
   {
-    title: 'Tried right after it was off: pressures had not evened out, and nothing is called seized',
-    lines: [...LOCKED.slice(0, -1), 'off now', 'not sure', '221 comp 92'],
+    title: 'Off just now, and not sure whether five minutes are over: not tried, nothing is called seized',
+    lines: [...LOCKED.slice(0, -1), 'off now', 'not sure'],
     then: ['capacitor-good', 'no-start-undecided'],
     ends: 'raised',
   },
   {
-    title: 'The try with the assist right after it was off: not called seized either',
-    lines: [...LOCKED, '221 comp 92', ...DEAD_AGAIN, 'assist fitted', 'closed', 'off now', 'not sure', '219 comp 94'],
+    title: 'Before the try with the assist not sure either: not tried',
+    lines: [...LOCKED, '221 comp 92', ...DEAD_AGAIN, 'assist fitted', 'closed', 'off now', 'not sure'],
     then: ['capacitor-good', 'no-start-undecided'],
     ends: 'raised',
   },

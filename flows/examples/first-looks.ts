@@ -96,9 +96,9 @@ export const PHASE_MONITOR: readonly Example[] = [
     'left',
   ),
   call(
-    'Dark, and nothing on the line side either: not concluded on that',
+    'Dark, and nothing on the line side either: a dead meter reads so too',
     ['a', '3-phase', 'dark', 'qualified', ...PLACED, '0 0 0', '0'],
-    ['phase-monitor-not-explained'],
+    ['nothing-at-the-means'],
     'raised',
   ),
   call(

@@ -114,23 +114,23 @@ export const SUPPLY: readonly Example[] = [
   },
 ];
 
-const LATER = ['h', 'psc', 'after minutes', ...GATES, ...BLOCK, ...INSULATED, 'trips after a while'];
+const LATER = ['h', 'psc', 'after minutes', ...GATES, ...BLOCK, ...INSULATED, 'closed', 'trips after a while'];
 export const BREAKER: readonly Example[] = [
   {
     title: 'Below its rating, and it drops volts: the breaker',
-    lines: [...LATER, 'rating 40 mop 40', 'load 22 drop 0.6'],
+    lines: [...LATER, 'rating 40 mop 40', 'qualified', 'load 22 drop 0.6'],
     then: ['capacitor-good', 'breaker-weak'],
     ends: 'raised',
   },
   {
     title: 'The load is above its rating',
-    lines: [...LATER, 'rating 20 mop 40', 'load 23 drop 0.1'],
+    lines: [...LATER, 'rating 20 mop 40', 'qualified', 'load 23 drop 0.1'],
     then: ['capacitor-good', 'load-above-the-breaker'],
     ends: 'raised',
   },
   {
     title: 'It trips again at once: an electrician',
-    lines: ['h', 'psc', 'at once', ...GATES, ...BLOCK, ...INSULATED, 'trips again'],
+    lines: ['h', 'psc', 'at once', ...GATES, ...BLOCK, ...INSULATED, 'closed', 'trips again'],
     then: ['capacitor-good', 'breaker-not-measured'],
     ends: 'raised',
   },

@@ -15,7 +15,7 @@ const LOCKED_AGAIN = ['yes', 'clean, 1 cap', PROVING, RESIDUAL];
 export const TRIPS: readonly Example[] = [
   {
     title: 'It trips without a call: the loads to ground first',
-    lines: [...tripped('no call'), ...BLOCK, ...INSULATED, 'holds', ...RUNS],
+    lines: [...tripped('no call'), ...BLOCK, ...INSULATED, 'closed', 'holds', ...RUNS],
     then: ['trips-without-a-call', 'capacitor-good', 'runs-nothing-found'],
     ends: 'done',
   },
@@ -30,7 +30,7 @@ export const TRIPS: readonly Example[] = [
     lines: [
       ...[...tripped('fuse'), 'fuses ol 0.1 contacts .1 .1 coil 12.6 t1g ol t2g ol', 'no diagram', 'wires off', WEAK],
       ...['spin free', COMPRESSOR, 'fan 14 31 45 frame ol', ...INSULATED, 'age', ...LOCKED_AGAIN, ...NEW_PART],
-      ...['fuse in', 'holds', ...RUNS],
+      ...['fuse in', 'closed', 'holds', ...RUNS],
     ],
     then: ['fuse-blown', 'section-fails-value', 'new-part-right', 'repair-proven'],
     ends: 'done',
@@ -39,10 +39,26 @@ export const TRIPS: readonly Example[] = [
     title: 'A breaker tripped, and a weak capacitor: the insulation before any power, then one controlled start',
     lines: [
       ...[...tripped('few seconds'), LINE, 'no diagram', 'wires off', WEAK, 'spin free', COMPRESSOR],
-      ...['fan 14 31 45 frame ol', ...INSULATED, 'age', ...LOCKED_AGAIN, ...NEW_PART, 'holds', ...RUNS],
+      ...['fan 14 31 45 frame ol', ...INSULATED, 'age', ...LOCKED_AGAIN, ...NEW_PART, 'closed', 'holds', ...RUNS],
     ],
     then: ['section-fails-value', 'new-part-right', 'repair-proven'],
     ends: 'done',
+  },
+  {
+    title:
+      'A fuse opened by word and was left out of the line, a weak capacitor: insulation, part, a new fuse, one start',
+    lines: [
+      ...[...tripped('fuse'), LINE, 'no diagram', 'wires off', WEAK, 'spin free', COMPRESSOR, 'fan 14 31 45 frame ol'],
+      ...[...INSULATED, 'age', ...LOCKED_AGAIN, ...NEW_PART, 'fuse in', 'closed', 'holds', ...RUNS],
+    ],
+    then: ['section-fails-value', 'new-part-right', 'repair-proven'],
+    ends: 'done',
+  },
+  {
+    title: 'A fuse opened by word, and nobody read it: no start, a senior has its cause sought',
+    lines: [...tripped('fuse'), ...BLOCK, ...INSULATED],
+    then: ['capacitor-good', 'fuse-without-cause'],
+    ends: 'raised',
   },
   {
     title: 'A breaker tripped, a weak capacitor, and nobody has an insulation tester: no power on an ohmmeter',
@@ -65,20 +81,39 @@ export const GROUND: readonly Example[] = [
     title: 'The fan at its own leads: a new motor',
     lines: [
       ...[...LOW, 'comp ol fan 3k heater ol cable ol', '3k', ...INSULATED, 'nothing', ...LOCKED_AGAIN],
-      ...['motor fitted', '45+5 6% 440', 'other 45+5 440 herm 45.2 fan 5.01', 'fitted', 'wires back', 'holds', ...RUNS],
+      ...[
+        'motor fitted',
+        '45+5 6% 440',
+        'other 45+5 440 herm 45.2 fan 5.01',
+        'fitted',
+        'wires back',
+        'closed',
+        'holds',
+        ...RUNS,
+      ],
     ],
     then: ['low-to-ground', 'capacitor-good', 'fan-to-frame', 'new-part-right', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The crankcase heater: off until a new one is in',
-    lines: [...LOW, 'comp ol fan ol heater 2k cable ol', 'heater off', ...INSULATED, 'holds', ...RUNS],
+    lines: [...LOW, 'comp ol fan ol heater 2k cable ol', 'heater off', ...INSULATED, 'closed', 'holds', ...RUNS],
     then: ['low-to-ground', 'capacitor-good', 'heater-grounded', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The wire before the motor: mended, and it clears',
-    lines: [...LOW, 'comp ol fan ol heater ol cable 3k', 'chafed', 'mended', 'ol', ...INSULATED, 'holds', ...RUNS],
+    lines: [
+      ...LOW,
+      'comp ol fan ol heater ol cable 3k',
+      'chafed',
+      'mended',
+      'ol',
+      ...INSULATED,
+      'closed',
+      'holds',
+      ...RUNS,
+    ],
     then: ['low-to-ground', 'capacitor-good', 'wire-chafed', 'repair-proven'],
     ends: 'done',
   },
@@ -92,6 +127,7 @@ export const GROUND: readonly Example[] = [
       'mended',
       'ol',
       ...INSULATED,
+      'closed',
       'holds',
       ...RUNS,
     ],
@@ -108,6 +144,7 @@ export const GROUND: readonly Example[] = [
       'mended',
       'ol',
       ...INSULATED,
+      'closed',
       'holds',
       ...RUNS,
     ],
@@ -119,7 +156,7 @@ export const GROUND: readonly Example[] = [
     lines: [
       ...[...tripped(), T_LOW, 'no diagram', 'wires off', WEAK, 'spin free', COMPRESSOR, 'fan 14 31 45 frame ol'],
       ...['comp ol fan 0.2 heater ol cable ol', 'ol', 'chafed', 'mended', 'ol', ...INSULATED, 'age'],
-      ...[...LOCKED_AGAIN, ...NEW_PART, 'holds', ...RUNS],
+      ...[...LOCKED_AGAIN, ...NEW_PART, 'closed', 'holds', ...RUNS],
     ],
     then: ['low-to-ground', 'section-fails-value', 'wire-chafed', 'new-part-right', 'repair-proven'],
     ends: 'done',
@@ -212,7 +249,7 @@ export const INSULATION: readonly Example[] = [
 export const EMPTIED: readonly Example[] = [
   {
     title: 'The test left 300 V: discharged again, and empty',
-    lines: [...CLEAN, SCROLL, '120', '9.3 / 300 / 9.3', EMPTY, 'holds', ...RUNS],
+    lines: [...CLEAN, SCROLL, '120', '9.3 / 300 / 9.3', EMPTY, 'closed', 'holds', ...RUNS],
     then: ['capacitor-good', 'runs-nothing-found'],
     ends: 'done',
   },

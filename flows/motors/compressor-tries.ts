@@ -29,7 +29,7 @@ const NO_CLAMP = 'No clamp meter, no try: skip it.';
 /** The compressor stands: one try rested, then one with an assist by a senior’s word. */
 export const compressorTries = {
   stopped: offSince('Before a try: since when is the compressor off?', 'rest', 'tries', 'open'),
-  rest: restedNow('stopped', 'tries'),
+  rest: restedNow('stopped', 'tries', 'open'),
   tries: measure({
     say: `One try after ${REST}: compressor amps, and the lowest volts at T1 to T2 during the try.`,
     body: [`Off within seconds if it hums. ${AT_MOST}`, NO_CLAMP],
@@ -106,7 +106,7 @@ export const compressorTries = {
     next: 'stopped-again',
   }),
   'stopped-again': offSince('Before the try with the assist: since when is it off?', 'rest-again', 'assisted', 'open'),
-  'rest-again': restedNow('stopped-again', 'assisted'),
+  'rest-again': restedNow('stopped-again', 'assisted', 'open'),
   assisted: measure({
     say: 'One try with the assist: compressor amps, and the lowest volts at T1 to T2 during it.',
     body: ['Off within seconds if it hums.', NO_CLAMP],

@@ -28,14 +28,18 @@ export const offSince = <const T extends string>(say: string, rest: T, go: T, ca
     cant,
   });
 
-export const restedNow = <const T extends string, const S extends string>(since: S, go: T) =>
-  confirm<T, S>({
+/** Nothing is started on a doubt: not sure leads to `doubt`. */
+export const restedNow = <const T extends string, const D extends string, const S extends string>(
+  since: S,
+  go: T,
+  doubt: D,
+) =>
+  confirm<T | D, S>({
     waits: { since, least },
     say: `Wait until it has been off for ${REST}.`,
     source: [BETWEEN_STARTS],
     yes: `Off for ${REST}`,
     words: ['waited', 'five minutes', '5 minutes', 'rested'],
-    // The times of the record decide whether it was: a try too early counts for nothing.
-    unsure: go,
+    unsure: doubt,
     next: go,
   });

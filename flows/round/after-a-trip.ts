@@ -1,5 +1,6 @@
 import { act, found, judge } from '../../engine/vocabulary.ts';
 import { FAULTY, MOTOR } from '../dead/block.ts';
+import { OPENED_HOT } from '../restart/restart.ts';
 import { GROUND_SETTLED } from '../trips/ground.ts';
 
 /** What is put right before power where it was condemned in this round. */
@@ -7,16 +8,17 @@ const PARTS = [...FAULTY, ...MOTOR] as const;
 /** What may have opened a fuse and is put right. */
 const CAUSES = [...PARTS, ...GROUND_SETTLED] as const;
 
-/** On a call of a trip `trip`, on every other `other`. */
-const ofATrip = <const T extends string, const O extends string>(trip: T, other: O) =>
-  judge('observed', {
-    of: { seen: '@round:observation' },
+/** Whether one opened on this call, whatever it began with: a fuse by word, a breaker, neither. */
+const told = <const F extends string, const B extends string, const N extends string>(
+  fuse: F,
+  breaker: B,
+  neither: N,
+) =>
+  judge('tripped', {
+    of: { seen: '@round:observation', told: '@round:trip' },
     limits: {},
-    quiet: ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j', 'k', 'l', 'm', 'n', 'o', 'p', 'undecided'],
-    then: {
-      ...{ a: other, b: other, c: other, d: other, e: other, f: other, g: other, h: trip, i: other, j: other },
-      ...{ k: other, l: other, m: other, n: other, o: other, p: other, undecided: other },
-    },
+    quiet: ['fuse', 'breaker', 'neither', 'undecided'],
+    then: { fuse, breaker, neither, undecided: neither },
   });
 
 /**
@@ -25,8 +27,11 @@ const ofATrip = <const T extends string, const O extends string>(trip: T, other:
  */
 export const first = {
   'cause-first': found({ among: { fuse: { verdicts: ['fuse-blown'], to: 'insulation' } }, none: 'by-trip' }),
-  'by-trip': ofATrip('insulation', 'put-right'),
+  'by-trip': told('insulation', 'insulation', 'put-right'),
 } as const;
+
+/** also where nothing was found and it tripped all the same; */
+export const clean = { 'clean-trip': told('insulation', 'insulation', 'not-the-fan') } as const;
 
 /** what follows from it, */
 export const decided = {
@@ -38,8 +43,9 @@ export const decided = {
       fuse: { verdicts: ['fuse-blown'], to: 'fuse-cause' },
       value: { verdicts: ['value-undecided'], to: 'under-load' },
     },
-    none: 'breaker',
+    none: 'told-of',
   }),
+  'told-of': told('fuse-cause', 'cools-first', 'cools-first'),
   'put-right': found({
     among: {
       part: { verdicts: PARTS, to: 'repair' },
@@ -52,7 +58,7 @@ export const decided = {
 /** and what comes between the part and power. */
 export const last = {
   fitted: found({ among: { fuse: { verdicts: ['fuse-blown'], to: 'new-fuse' } }, none: 'trip-then' }),
-  'trip-then': ofATrip('breaker', 'tripped'),
+  'trip-then': told('new-fuse', 'cools-first', 'tripped'),
   'fuse-cause': found({ among: { cause: { verdicts: CAUSES, to: 'new-fuse' } }, none: 'fuse-alone' }),
   'new-fuse': act('fit', {
     say: 'What opened the fuse is put right: a new one of the printed kind and size, power still locked.',
@@ -62,6 +68,8 @@ export const last = {
     words: ['fuse in', 'new fuse', 'new fuse in', 'fused', 'fitted'],
     cant: { label: 'None here of that kind and size', words: ['no fuse', 'none here'], to: 'fuse-alone' },
     unsure: 'fuse-alone',
-    next: 'breaker',
+    next: 'cools-first',
   }),
+  // On an overload that is open nothing is started: the restart asks first whether it has cooled.
+  'cools-first': found({ among: { open: { verdicts: OPENED_HOT, to: 'tripped' } }, none: 'breaker' }),
 } as const;

@@ -224,7 +224,7 @@ export const round = flow({
     block: include(deadBlock, {
       exits: {
         repair: 'cause-first',
-        clean: 'not-the-fan',
+        clean: 'clean-trip',
         'under-load': 'cause-first',
         ground: 'ground',
         cause: 'insulation',
@@ -237,6 +237,7 @@ export const round = flow({
       exits: { replace: 'cause-first', settled: 'cause-first', compressor: 'insulation', raised: '!raised' },
       needs: {},
     }),
+    ...afterATrip.clean,
     'not-the-fan': notTheFan('clean'),
     clean: judge('observed', {
       of: { seen: '@round:observation' },

@@ -28,7 +28,21 @@ export const noSupply = <const J extends string, const E extends string, const O
     'fed-there': judge('fed-volts', {
       of: { readings: 'line-side', plate: '@volts', unit: '@class' },
       limits: LIMITS.fedVolts,
-      then: { there: 'absent', none: open, between: open, undecided: open },
+      then: { there: 'absent', none: 'fed-by-nothing', between: open, undecided: open },
+    }),
+    'fed-by-nothing': verdict<'!raised', J | E | 'line-side' | 'fed-there'>({
+      verdict: 'nothing-at-the-means',
+      title: 'Nothing at the line side of the means either: breaker, utility, or a meter that doesn’t read',
+      says: ['A dead meter reads so as well, so it is not known which. No part of the unit is at fault by it.'],
+      next: [
+        'The meter on a source that you know. It reads: panel, breaker or utility, an electrician’s.',
+        'It stays off. A senior sees this call. Tell the customer that the line is looked for.',
+      ],
+      who: 'senior',
+      judged: [...judged, 'fed-there'],
+      evidence: [...evidence, 'line-side'],
+      raises: 'verdict',
+      then: '!raised',
     }),
     absent: verdict<'!left', J | E | 'line-side' | 'fed-there'>({
       verdict: 'supply-absent',

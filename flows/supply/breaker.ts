@@ -1,4 +1,4 @@
-import { amps, choose, flow, form, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
+import { amps, choose, confirm, flow, form, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
 import { leftOff } from '../endings.ts';
 import { BREAKER } from '../examples/supply.ts';
 import { LIMITS } from '../limits.ts';
@@ -11,14 +11,29 @@ export const breaker = flow({
   exits: ['holds', 'left', 'raised'],
   examples: BREAKER,
   steps: {
-    start: choose({
-      powers: ['holds', 'later', 'trips'],
-      say: 'What was found is put right, or nothing was. One controlled start, people clear: what does it do?',
-      body: ['Closed up, tools out, your lock off by your own hand. Breaker fully off, then on, once.'],
-      callouts: [
-        { level: 'warning', text: 'Once. It trips again: it stays off. Not at all where it is hot, smells or is wet.' },
+    shut: confirm({
+      sitting: true,
+      powers: ['yes'],
+      say: 'What was found is put right, or nothing was. Close up and clear for one controlled start.',
+      body: [
+        'Every lead back where it sat, boards plugged in, tools out, people clear.',
+        'Your lock comes off by your own hand.',
       ],
+      callouts: [{ level: 'warning', text: 'Not at all where the breaker is hot, smells or is wet.' }],
       why: 'After the ground and the insulation were found safe, one start tells whether it holds.',
+      source: ['29 CFR 1910.333(b)(2)(v): tools removed, people warned and clear, lock removed by who applied it'],
+      yes: 'Closed, clear, lock off',
+      words: ['closed', 'closed up', 'closed and clear', 'clear', 'buttoned up'],
+      no: {
+        label: 'Not today: it stays off',
+        words: ['not today', 'stays off', 'leave it off'],
+        to: 'stays-off',
+      },
+      next: 'start',
+    }),
+    start: choose({
+      say: 'Breaker fully off, then on, once, and a call: what does it do?',
+      callouts: [{ level: 'warning', text: 'Once. It trips again, or the new fuse opens: it stays off.' }],
       options: {
         holds: { label: 'It holds and runs', words: ['holds', 'it holds', 'runs', 'running'], to: '!holds' },
         later: {
@@ -26,7 +41,11 @@ export const breaker = flow({
           words: ['trips after a while', 'trips later', 'after minutes'],
           to: 'plate',
         },
-        trips: { label: 'It trips again at once', words: ['trips', 'trips again', 'tripped again'], to: 'handed-over' },
+        trips: {
+          label: 'It trips again at once',
+          words: ['trips', 'trips again', 'tripped again', 'blows again', 'fuse opens'],
+          to: 'handed-over',
+        },
         off: { label: 'Not today: it stays off', words: ['not today', 'stays off', 'leave it off'], to: 'stays-off' },
       },
       cant: 'handed-over',
@@ -42,6 +61,20 @@ export const breaker = flow({
         }),
       },
       cant: 'handed-over',
+      next: 'panel',
+    }),
+    panel: confirm({
+      sitting: true,
+      powers: ['yes'],
+      say: 'One start more, the last, to read the breaker under load in its open panel. Qualified and equipped for that?',
+      body: ['Breaker cold and dry, people clear. An electrician’s work where the code or your employer says so.'],
+      callouts: [
+        { level: 'warning', text: 'Rated gloves and eye protection. NFPA 70E and your employer’s program govern.' },
+      ],
+      why: 'What trips after minutes is told by what flows through it, and by the volts across it.',
+      yes: 'Qualified, equipped, breaker cold',
+      words: ['qualified', 'equipped', 'ready'],
+      no: { label: 'Not here, not now', words: ['not qualified', 'not now', 'no'], to: 'handed-over' },
       next: 'load',
     }),
     load: measure({

@@ -87,8 +87,6 @@ describe('unsure is not yes', () => {
     'coil-live/waited': 'as there',
     'indoor-source/wait': 'as there',
     'cable-end/wait': 'as there',
-    'still-after/rest': 'as there: a try too early counts for nothing',
-    'still-after/rest-again': 'as there',
     'restart/off': 'the next round proves every cabinet dead before hands go in',
     'blower-restart/off': 'as there',
     'intake-root/tell-danger': 'the caller has heard it or not: the call goes on to who and where, the alarm stands',

@@ -174,6 +174,7 @@ export const LIMITS = {
   },
   alternative: {},
   observed: {},
+  tripped: {},
   airflow: AIR,
   condenser: { low: limit('5', 'Δ°F'), high: limit('20', 'Δ°F'), far: limit('25', 'Δ°F') },
   'heat-strips': { none: limit('0.5', 'A') },

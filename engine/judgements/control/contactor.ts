@@ -5,6 +5,9 @@ import { finding } from '../say.ts';
 import { type CoilBand, coilBand, coilFinding, ratedVolts } from './contactor-coil.ts';
 import { contactFindings, releasedFindings } from './contactor-contacts.ts';
 
+const ONCE = { name: 'Twice', reading: '–', word: 'once' } as const;
+const ANOTHER = 'Another contact than the first time reads closed. Neither is welded on one reading.';
+
 /**
  * A contactor tested dead, one coil wire off: its contacts in Ω with the armature pressed in and, where somebody read
  * them, let go; its coil in Ω. `first` is what was read of it before, where this is the second time: only what reads bad
@@ -13,7 +16,7 @@ import { contactFindings, releasedFindings } from './contactor-contacts.ts';
  */
 export const contactor = judgement({
   id: 'contactor',
-  semantics: 3,
+  semantics: 4,
   takes: ['readings', 'first', 'released', 'rated'],
   limits: ['contacts', 'welded', 'shorted', 'low', 'high', 'rated'],
   outcomes: ['good', 'coil-open', 'coil-shorted', 'contacts', 'welded', 'between', 'undecided'],
@@ -27,7 +30,12 @@ export const contactor = judgement({
       ...letGo.map((c) => c.finding),
       coilFinding(readings, volts, limits),
     ];
-    if (letGo.some((c) => c.is === 'bad')) return { outcome: 'welded', findings };
+    const stuck = letGo.filter((c) => c.is === 'bad');
+    if (stuck.length > 0) {
+      const then = releasedFindings(first, limits.welded).filter((c) => c.is === 'bad');
+      if (!first || stuck.some(({ pole }) => then.some((b) => b.pole === pole))) return { outcome: 'welded', findings };
+      return { outcome: 'between', findings: [...findings, finding({ ...ONCE, text: ANOTHER })] };
+    }
     const byCoil = BY_COIL[coil];
     const worn = contacts.filter((c) => c.is === 'bad');
     if (first) {
@@ -38,10 +46,7 @@ export const contactor = judgement({
       if (bad || worn.length > 0) {
         const text =
           'It reads bad now and read good before, or the other part did. Neither is condemned on one reading.';
-        return {
-          outcome: 'between',
-          findings: [...findings, finding({ name: 'Twice', reading: '–', word: 'once', text })],
-        };
+        return { outcome: 'between', findings: [...findings, finding({ ...ONCE, text })] };
       }
     }
     if (worn.length > 0) return { outcome: 'contacts', findings };
@@ -66,6 +71,8 @@ export const contactor = judgement({
       { readings: good, released: { pole1: over, pole2: over } },
       { readings: good, released: { pole1: over, pole2: read(past(welded.value, '-0.001'), 'Ω') } },
       { readings: good, released: { pole1: over, pole2: read(welded.value, 'Ω') } },
+      { first: { pole1: over, pole2: read(0.1, 'Ω') }, released: { pole1: over, pole2: read(0.1, 'Ω') } },
+      { first: { pole1: read(0.1, 'Ω'), pole2: over }, released: { pole1: over, pole2: read(0.1, 'Ω') } },
       { readings: { ...good, coil: over }, first: { ...good, coil: over } },
       { readings: { ...good, coil: over }, first: good },
       { readings: { ...good, pole1: over }, first: { ...good, pole1: over } },

@@ -395,9 +395,9 @@ const isTooMuchForControl = (place: string, parts: Parts): boolean =>
   );
 /** By the step's name: closed up or the probes placed, people clear, and then the lock comes off and power goes on. */
 export const turnsOn = (place: string, parts: Parts): boolean =>
-  /\/(probes|closed|shut|qualified)$|(^|\/)(supply|runs-on\/source)\/ready$|coil-live~\d+\/call$|\/breaker\/start$/.test(
+  /\/(probes|closed|shut|qualified)$|(^|\/)(supply|runs-on\/source)\/ready$|coil-live~\d+\/call$|\/breaker\/panel$/.test(
     place,
-  ) && ['yes', 'done', 'now', 'earlier', 'holds', 'later', 'trips'].includes(chosen(parts.ok ?? parts.choice)[0] ?? '');
+  ) && ['yes', 'done', 'now', 'earlier'].includes(chosen(parts.ok ?? parts.choice)[0] ?? '');
 /** Volts or amps read outside make-dead, the nameplate's own figures and those of the 24 V circuit apart. */
 export const isLive = (place: string, parts: Parts): boolean =>
   !place.startsWith('dead:') &&

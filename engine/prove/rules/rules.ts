@@ -44,6 +44,7 @@ function isOfATrip(place: string, record: readonly Entry[]): boolean {
   const tripped = seen?.kind === 'answered' && chosen(seen.body.parts.choice)[0] === 'h';
   return (
     tripped ||
+    record.some((e) => e.kind === 'answered' && e.body.place === `${round}/trips/fast`) ||
     record.some((e) => e.kind === 'concluded' && e.body.verdict === 'fuse-blown' && e.body.place.startsWith(round))
   );
 }

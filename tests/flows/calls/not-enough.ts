@@ -571,7 +571,8 @@ compressor-seized ← still-after: Volts held, capacitor good, an assist tried: 
 
 compressor-seized ← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms
 rested
-  off now | not sure | 221 comp 92 → !raised as no-start-undecided (tried right after it was off)
+  off now | not sure → !raised as no-start-undecided (not sure whether it was long enough)
+  off 5 minutes | 221 comp 92 → !raised as no-start-undecided (tried right after it was off, whatever is said)
   not sure → !raised as no-start-undecided (nobody knows since when it is off)
 
 compressor-seized ← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms

@@ -318,6 +318,10 @@ spin free
 herm 36.1 fan 5.02 hf 4.4 case ol
   cant | herm ol fan ol | spin free | cr .9 cs 2.7 sr 3.6 g ol | fan 14 31 45 frame ol | ready, reciprocating, 500 | 120 | 9.3 / 0.4 / 9.3 → qualified as value-undecided (its value stays open: read under load, after the insulation)
 
+← still-after: Volts held, capacitor good, an assist tried: seized, and a senior confirms
+off now
+  off 5 minutes | 219 comp 94 → !raised as no-start-undecided (with the assist right after it was off, whatever is said)
+
 ← new-motor-part: Two singles, HERM’s condemned as well: the fan’s goes by the motor’s plate, HERM’s by its own print
 herm 36.1 case ol
   herm 45.2 case ol | ${AFTER_HERM} | herm 3.9 case ol | ${NEW_MOTOR} | still in → rating (the fan’s own condemned, and said to be still in: a part for it)

@@ -124,7 +124,7 @@ const CALLS: Readonly<Record<string, readonly Row[]>> = {
     'wires off',
     ['coil matted, cottonwood ; herm 54.6 fan 4.97', { herm: '54.6', fan: '4.97' }, ['coil matted', 'cottonwood']],
     ...['case ol', 'spin free', COMPRESSOR, 'fan 15 33 48 frame ol'],
-    ...['ready, scroll, 500', '120', '9.3 / 0.4 / 9.3', 'holds', '21.2 118 1.4', 'closed'],
+    ...['ready, scroll, 500', '120', '9.3 / 0.4 / 9.3', 'closed', 'holds', '21.2 118 1.4', 'closed'],
     ['239 238 comp 17.6 fan 1.2', { l1l2: '239', t1t2: '238', comp: '17.6', fan: '1.2' }],
   ],
   'on the edge of the label': [

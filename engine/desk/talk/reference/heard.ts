@@ -96,7 +96,7 @@ export const turnsOn = (place: string, parts: Parts): boolean => {
   if (POWER.includes(step) || (step === 'ready' && (page === 'supply' || place.includes('runs-on/source/'))))
     return said === 'yes' || said === 'done';
   if (page.startsWith('coil-live') && step === 'call') return said === 'now' || said === 'earlier';
-  return page === 'breaker' && step === 'start' && ['holds', 'later', 'trips'].includes(said);
+  return page === 'breaker' && step === 'panel' && said === 'yes';
 };
 /** Rule 3: a line terminal above 5 V or a control terminal above 30 V during control live. */
 export const isTooMuch = (place: string, parts: Parts): boolean =>
