@@ -52,7 +52,11 @@ const step =
     return { ...page, steps: { ...page.steps, [name]: change(old) } };
   };
 const outcome = (name: string, on: string, to: string): Change =>
-  step(name, (s) => ({ ...(s as JudgeStep), then: { ...(s as JudgeStep).then, [on]: to } }));
+  step(name, (s) => {
+    const { then } = s as JudgeStep;
+    if (!Object.hasOwn(then, on)) throw new Error(`${name} has no outcome ${on}`);
+    return { ...(s as JudgeStep), then: { ...then, [on]: to } };
+  });
 const limited = (name: string, limit: string, value: string): Change =>
   step(name, (s) => {
     const { limits } = s as JudgeStep;
@@ -136,7 +140,7 @@ export const BROKEN: readonly Variant[] = [
     'R7',
     on('h'),
     'round',
-    outcome('by-trip', 'h', 'put-right'),
+    outcome('by-trip', 'breaker', 'put-right'),
   ),
   page(
     'a fuse is put in for a part that was found, without the insulation test',
