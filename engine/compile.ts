@@ -19,7 +19,7 @@ import { TranscriptMismatch } from './errors.ts';
 import { isSkipped } from './facts.ts';
 import { flatten, jobName, type Place, type Plan, skipTarget } from './flatten.ts';
 import { energise, fold, leave, onlyAdds, spentTries } from './fold.ts';
-import { isBegun } from './forget.ts';
+import { isAnyBegun } from './forget.ts';
 import { foundAt, isKnown, jobFactAt, judged } from './known.ts';
 import { BLANK, type Memory } from './memory.ts';
 import { askAgain, overtaken } from './power.ts';
@@ -148,18 +148,15 @@ const way = (target: string, guard: Guard) => ({ target, guard });
 function waysOf(plan: Plan, place: Place): object[] {
   const unknown: Guard = ({ context }) => !isKnown(place, context.memory);
   const ways: object[] = [];
-  if (!place.gate) {
-    const again: Guard = (a) => unknown(a) && overtaken(plan, a.context.memory, place).length > 0;
-    ways.push({ target: 'start', guard: again, actions: mutate((m) => askAgain(plan, m, place)) });
-  }
+  const again: Guard = (a) => unknown(a) && overtaken(plan, a.context.memory, place).length > 0;
+  ways.push({ target: 'start', guard: again, actions: mutate((m) => askAgain(plan, m, place)) });
   if (place.class === 'inside' || place.class === 'control live') {
     const first = plan.regions[place.cabinet]?.first ?? 'start';
     const bare: Guard = (a) => unknown(a) && a.context.memory.isolations[place.cabinet]?.proved == null;
     ways.push(way(first, bare));
   }
   if (place.class === 'live') {
-    const standing: Guard = (a) =>
-      unknown(a) && Object.keys(plan.regions).some((c) => isBegun(plan, a.context.memory, c));
+    const standing: Guard = (a) => unknown(a) && isAnyBegun(plan, a.context.memory);
     ways.push({ target: 'start', guard: standing, actions: mutate((m) => energise(plan, m)) });
   }
   const known: Guard = (a) => !unknown(a);

@@ -124,6 +124,9 @@ export const skipTarget = (place: Place): string | null =>
   place.next ??
   ('by' in place.step && place.step.by === 'ok' ? (place.to.no ?? null) : null);
 
+/** Folder of a place: the copy of the page it belongs to, with the slash behind it. */
+export const folderOf = (id: string): string => id.slice(0, id.lastIndexOf('/') + 1);
+
 /**
  * `round:` names are facts of one round: the next one begins without them. `cabinet:` names are facts of one cabinet:
  * what is known of the outdoor unit's capacitor says nothing of the indoor unit's.

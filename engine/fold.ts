@@ -3,9 +3,9 @@ import { Decimal } from 'decimal.js';
 import { TranscriptMismatch, unreachable } from './errors.ts';
 import { amendedFact, givenAt, jobFactOf } from './facts.ts';
 import { jobName, type Place, type Plan } from './flatten.ts';
-import { isBegun, noticed, reopen, voidAll, withdraw } from './forget.ts';
+import { isAnyBegun, noticed, reopen, voidAll, withdraw } from './forget.ts';
 import { judgedAnew } from './judged-anew.ts';
-import { showsOneSection } from './judgements/read.ts';
+import { chosenOf, showsOneSection } from './judgements/read.ts';
 import { isTaken, judged } from './known.ts';
 import { BLANK, type JobFact, type Memory, NO_ISOLATION } from './memory.ts';
 import { powered } from './power.ts';
@@ -150,10 +150,8 @@ function answered(plan: Plan, before: Memory, entry: Entry & { kind: 'answered' 
   return ends ? ended(plan, held) : held;
 }
 /** Whether with this answer the lock came off and power went on. */
-const turnsOn = ({ powers, by }: AskStep, parts: Parts): boolean => {
-  const value = by === undefined ? undefined : parts[by];
-  return value?.kind === 'choice' && (powers ?? []).some((option) => value.chosen.includes(option));
-};
+const turnsOn = ({ powers = [], by = '' }: AskStep, parts: Parts): boolean =>
+  powers.some((option) => chosenOf(parts, by).includes(option));
 
 /** A new part is in: its round keeps what was known of the old one, and what was known of that one alone is forgotten. */
 function renewed(memory: Memory, place: Place, renews: readonly string[]): Memory {
@@ -337,8 +335,7 @@ export const energise = (plan: Plan, memory: Memory): Memory => ({
   power: { ...memory.power, on: memory.last },
 });
 function ended(plan: Plan, memory: Memory): Memory {
-  const begun = Object.keys(plan.regions).some((cabinet) => isBegun(plan, memory, cabinet));
-  return begun ? noticed(voidAll(plan, memory, 'void'), 'void:live') : memory;
+  return isAnyBegun(plan, memory) ? noticed(voidAll(plan, memory, 'void'), 'void:live') : memory;
 }
 
 /** What is said where the tries of one kind of line are used up, or null. */

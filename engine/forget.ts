@@ -63,6 +63,10 @@ export function isBegun(plan: Plan, memory: Memory, cabinet: string, from: Reent
   return memory.isolations[cabinet]?.proved != null || places.slice(first).some((id) => memory.facts[id] !== undefined);
 }
 
+/** Whether any cabinet's isolation has. */
+export const isAnyBegun = (plan: Plan, memory: Memory): boolean =>
+  Object.keys(plan.regions).some((cabinet) => isBegun(plan, memory, cabinet));
+
 /** Ends every isolation of the job. `age` keeps the chips and the lock, which is then confirmed with the proving line. */
 export function voidAll(plan: Plan, memory: Memory, how: Reentry): Memory {
   let out = memory;

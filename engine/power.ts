@@ -1,29 +1,29 @@
 /** What power that goes on undoes: proofs, what was true only while it was off, and what was agreed for live work. */
 import { heardAt } from './facts.ts';
-import type { Place, Plan } from './flatten.ts';
+import { folderOf, type Place, type Plan } from './flatten.ts';
 import { drop, noticed, type Reentry, voidAll } from './forget.ts';
 import type { Memory } from './memory.ts';
 import type { AskStep } from './vocabulary.ts';
 
-const pageOf = (id: string): string => id.slice(0, id.lastIndexOf('/') + 1);
 /** The page that a page stands on. */
-const around = (id: string): string => pageOf(pageOf(id).slice(0, -1));
+const around = (id: string): string => folderOf(folderOf(id).slice(0, -1));
 
-interface Known {
-  readonly id: string;
-  readonly seq: number;
+interface Marked {
   readonly place: Place;
   readonly step: AskStep;
 }
+interface Known extends Marked {
+  readonly seq: number;
+}
 /** Standing answers to steps that are so marked. */
 const marked = (plan: Plan, memory: Memory, mark: 'whileOff' | 'sitting'): Known[] =>
-  (markedIn(plan)[mark] ?? []).flatMap(({ place, step }) => {
+  markedIn(plan)[mark].flatMap(({ place, step }) => {
     const fact = memory.facts[place.id];
-    return fact ? [{ id: place.id, seq: fact.seq, place, step }] : [];
+    return fact ? [{ seq: fact.seq, place, step }] : [];
   });
-type Marked = Readonly<Record<'whileOff' | 'sitting', readonly Pick<Known, 'place' | 'step'>[]>>;
-const marks = new WeakMap<Plan, Marked>();
-function markedIn(plan: Plan): Marked {
+type ByMark = Readonly<Record<'whileOff' | 'sitting', readonly Marked[]>>;
+const marks = new WeakMap<Plan, ByMark>();
+function markedIn(plan: Plan): ByMark {
   const known = marks.get(plan);
   if (known) return known;
   const asked = [...plan.places.values()].flatMap((place) =>
@@ -39,14 +39,14 @@ function markedIn(plan: Plan): Marked {
 
 /** Answers that hold while the power is off, where it has been off since. */
 export const whileOff = (plan: Plan, memory: Memory): string[] =>
-  marked(plan, memory, 'whileOff').flatMap(({ id, seq, step }) => {
+  marked(plan, memory, 'whileOff').flatMap(({ place: { id }, seq, step }) => {
     if (seq <= memory.power.on) return [];
     return step.whileOff === 'until-read' && isRead(plan, memory, id, seq) ? [] : [id];
   });
 /** Whether what was asked for a dead reading of its page has served. */
 const isRead = (plan: Plan, memory: Memory, id: string, seq: number): boolean =>
   Object.entries(memory.facts).some(
-    ([other, fact]) => fact.seq > seq && pageOf(other) === pageOf(id) && plan.places.get(other)?.class === 'inside',
+    ([other, fact]) => fact.seq > seq && folderOf(other) === folderOf(id) && plan.places.get(other)?.class === 'inside',
   );
 
 /** Power came back, or may have: every isolation ends, what was true only while it was off, and what was agreed for live work. */
@@ -60,18 +60,18 @@ export const powered = (plan: Plan, memory: Memory, how: Reentry): Memory => ({
  * live reading, what was agreed before an emergency, a hand-over or power that came back. Whichever way the job came here.
  */
 export function overtaken(plan: Plan, memory: Memory, place: Place): string[] {
-  if (place.class === 'eyes' || place.class === 'proving') return [];
+  if (place.gate || place.class === 'eyes' || place.class === 'proving') return [];
   const live = place.class === 'live';
-  const leading = marked(plan, memory, live ? 'sitting' : 'whileOff').filter(({ id, place: { cabinet }, step }) =>
+  const leading = marked(plan, memory, live ? 'sitting' : 'whileOff').filter(({ place: { id, cabinet }, step }) =>
     live
-      ? place.id.startsWith(pageOf(id))
+      ? place.id.startsWith(folderOf(id))
       : step.whileOff === true && cabinet === place.cabinet && place.id.startsWith(around(id)),
   );
   const last = leading.reduce<Known | null>((a, b) => (a && a.seq > b.seq ? a : b), null);
-  if (last === null || (!live && last.seq > memory.power.on && !isStale(plan, memory, place.cabinet, last.id)))
+  if (last === null || (!live && last.seq > memory.power.on && !isStale(plan, memory, place.cabinet, last.place.id)))
     return [];
-  const page = leading.filter(({ id }) => pageOf(id) === pageOf(last.id));
-  return page.flatMap(({ id, seq }) => (!live || seq <= memory.power.upset ? [id] : []));
+  const page = leading.filter(({ place: { id } }) => folderOf(id) === folderOf(last.place.id));
+  return page.flatMap(({ place: { id }, seq }) => (!live || seq <= memory.power.upset ? [id] : []));
 }
 
 /** Older than a proof may be when the lock went on: nothing held the power off in between. */

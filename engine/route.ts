@@ -6,7 +6,7 @@
 import { isSkipped } from './facts.ts';
 import { jobName, type Place, type Plan, skipTarget } from './flatten.ts';
 import { energise, leave, spentTries } from './fold.ts';
-import { isBegun } from './forget.ts';
+import { isAnyBegun } from './forget.ts';
 import { conclude, foundAt, isKnown, jobFactAt, judged } from './known.ts';
 import type { Memory } from './memory.ts';
 import { askAgain, overtaken } from './power.ts';
@@ -97,7 +97,7 @@ function downFromStart(plan: Plan, memory: Memory): Way {
       here = onward(place, memory, passed);
       continue;
     }
-    if (!place.gate && overtaken(plan, memory, place).length > 0) return { place: here, memory, passed };
+    if (overtaken(plan, memory, place).length > 0) return { place: here, memory, passed };
     const bare = !SEEN.includes(place.class) && !memory.isolations[place.cabinet]?.proved;
     const gates = bare ? plan.regions[place.cabinet]?.first : undefined;
     if (gates === undefined) return { place: here, memory, passed };
@@ -115,8 +115,8 @@ function leftAt(plan: Plan, { place: here, memory }: Way): Memory | null {
     const left = Object.entries(plan.regions).find(([, r]) => r.exits[here] !== undefined);
     return left ? leave(plan, memory, left[0], left[1].exits[here] ?? '') : null;
   }
-  if (!place.gate && overtaken(plan, memory, place).length > 0) return askAgain(plan, memory, place);
-  if (place.class !== 'live' || !Object.keys(plan.regions).some((c) => isBegun(plan, memory, c))) return null;
+  if (overtaken(plan, memory, place).length > 0) return askAgain(plan, memory, place);
+  if (place.class !== 'live' || !isAnyBegun(plan, memory)) return null;
   return energise(plan, memory);
 }
 

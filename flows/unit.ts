@@ -1,8 +1,23 @@
 /** What several pages ask of the unit, or ask only on one kind of unit. */
-import { amps, form, one } from '../engine/vocabulary.ts';
+import { amps, form, judge, one } from '../engine/vocabulary.ts';
 
 /** Every kind that `unit-class` tells: where a page only goes on by it, nobody has to read that it did. */
 export const KINDS = ['psc', 'ecm', 'three-phase', 'refrigeration', 'closed', 'undecided'] as const;
+type Kind = (typeof KINDS)[number];
+/** The kind of unit decides the way: most go one, each that goes another is named. */
+export const byKind = <const M extends string, const O extends Readonly<Partial<Record<Kind, string>>>>(
+  most: M,
+  others: O,
+) =>
+  judge('unit-class', {
+    of: { unit: '@class' },
+    limits: {},
+    quiet: KINDS,
+    then: {
+      ...{ psc: most, ecm: most, 'three-phase': most, refrigeration: most, closed: most, undecided: most },
+      ...(others as Readonly<Record<Kind, M | (O[keyof O] & string)>>),
+    },
+  });
 /** Asked where there are three lines. */
 export const THREE_PHASE = { fact: '@class', part: 'choice', is: ['three-phase'] } as const;
 

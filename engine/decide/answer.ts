@@ -3,8 +3,9 @@ import { Decimal } from 'decimal.js';
 import { isHalt } from '../compile.ts';
 import { heardAt } from '../facts.ts';
 import type { Place, Plan } from '../flatten.ts';
-import { isBegun } from '../forget.ts';
+import { isAnyBegun } from '../forget.ts';
 import { haltCard } from '../halts.ts';
+import { chosenOf } from '../judgements/read.ts';
 import { asAsked, isAsked } from '../known.ts';
 import type { Memory } from '../memory.ts';
 import { toPart } from '../prompt.ts';
@@ -139,16 +140,12 @@ export function mayAnswer(place: Place, memory: Memory, c: Context): Wish | null
 /** What is left of a wait that somebody says is over, by the record's own times; 0 where it is, or where none was begun. */
 function secondsLeft(place: Place, parts: Parts, memory: Memory, at: string): number {
   const { waits } = place.step as AskStep;
-  if (!waits || !chosenIn(parts, 'ok').includes('yes')) return 0;
+  if (!waits || !chosenOf(parts, 'ok').includes('yes')) return 0;
   const since = (place.refs[waits.since] ?? []).flatMap((id) => memory.facts[id] ?? [])[0];
-  if (!since || !chosenIn(since.body.parts, 'choice').includes('now')) return 0;
+  if (!since || !chosenOf(since.body.parts, 'choice').includes('now')) return 0;
   const gone = Math.floor((Date.parse(at) - Date.parse(heardAt(since))) / 1000);
   return Math.max(0, Number(waits.least.value) * 60 - gone);
 }
-const chosenIn = (parts: Parts, key: string): readonly string[] => {
-  const value = parts[key];
-  return value?.kind === 'choice' ? value.chosen : [];
-};
 const sayLeft = (seconds: number): string =>
   seconds < 60 ? `${seconds} s` : `${Math.floor(seconds / 60)} min ${seconds % 60} s`;
 
@@ -189,7 +186,7 @@ export function decideAnswer(s: Standing, given: GivenParts, offline: boolean, c
   if ('refusal' in read) return read.refusal;
   const left = offline ? 0 : secondsLeft(place, read.parts, memory, c.at);
   if (left > 0) return refuse('too-early', `By this record ${sayLeft(left)} are left of it. Wait, then answer again.`);
-  const begun = Object.keys(planOf(s).regions).some((cabinet) => isBegun(planOf(s), memory, cabinet));
+  const begun = isAnyBegun(planOf(s), memory);
   return {
     drafts: [
       {

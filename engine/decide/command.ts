@@ -2,7 +2,7 @@
 import { isHalt } from '../compile.ts';
 import { skipTarget } from '../flatten.ts';
 import { placeOf } from '../fold.ts';
-import { isBegun } from '../forget.ts';
+import { isAnyBegun } from '../forget.ts';
 import { whileOff } from '../power.ts';
 import { prompt, promptAgain } from '../prompt.ts';
 import { memoryOf, placeIdOf, planOf, type Standing } from '../replay.ts';
@@ -123,8 +123,7 @@ export function decideCommand(s: Standing, command: Command, c: Context, keep: S
     case 'power is back':
     case 'lock is off': {
       if (!may('report')) return only('somebody who is signed in');
-      const begun = Object.keys(plan.regions).some((cabinet) => isBegun(plan, memory, cabinet));
-      if (!begun && whileOff(plan, memory).length === 0)
+      if (!isAnyBegun(plan, memory) && whileOff(plan, memory).length === 0)
         return {
           ...write({ kind: 'noted', body: { as: 'observation', text: keep.keep(`${command.name} ${words}`.trim()) } }),
           info: ['Noted. No isolation was standing.'],

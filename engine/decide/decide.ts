@@ -5,7 +5,7 @@
 import { isHalt } from '../compile.ts';
 import type { Place, Plan } from '../flatten.ts';
 import { placeOf } from '../fold.ts';
-import { isBegun } from '../forget.ts';
+import { isAnyBegun } from '../forget.ts';
 import { isConcluded } from '../known.ts';
 import type { Memory } from '../memory.ts';
 import { prompt } from '../prompt.ts';
@@ -271,7 +271,7 @@ function commandIn(text: string, s: Standing, p: Prompt): ReturnType<typeof read
   if (!command || !isReport(command.name)) return command;
   const said = text.toLowerCase();
   if (offeredBy(p).some((words) => words.toLowerCase() === said)) return null;
-  const begun = Object.keys(planOf(s).regions).some((cabinet) => isBegun(planOf(s), memoryOf(s), cabinet));
+  const begun = isAnyBegun(planOf(s), memoryOf(s));
   return begun || Object.keys(readLine(text, p.parts).given).length === 0 ? command : null;
 }
 

@@ -50,15 +50,13 @@ export function answers(state: State): Turn[] {
       : sets.slice(0, 1).map((parts) => ({ ...tap(parts), by, label: `${by}, not certified: a line` }));
   // Who says that it has been so for longer, or that it was waited for, may be right: the walk's next answer comes a minute
   // after the last.
+  const { waits } = place.step as AskStep;
   const later = sets
-    .filter(
-      ({ choice, ok }) =>
-        choice === 'earlier' || (ok === 'yes' && (isWait(plan, here) || (place.step as AskStep).waits)),
-    )
+    .filter(({ choice, ok }) => choice === 'earlier' || (ok === 'yes' && (waits || isWait(plan, here))))
     .map((parts) => ({ ...tap(parts), after: WAITED, label: `${by}: so for ${WAITED} minutes` }));
   // Said a minute later it is refused where the step counts the wait itself: what leads on comes first.
-  const waits = (place.step as AskStep).waits !== undefined;
-  return [...(waits ? later : []), ...sets.map(tap), ...(waits ? [] : later), ...barred, skip];
+  const taps = sets.map(tap);
+  return [...(waits ? [...later, ...taps] : [...taps, ...later]), ...barred, skip];
 }
 
 /**

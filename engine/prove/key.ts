@@ -1,6 +1,6 @@
 /** What makes two states of the walk the same. */
 
-import { jobName, type Place, type Plan } from '../flatten.ts';
+import { folderOf, jobName, type Place, type Plan } from '../flatten.ts';
 import { motors } from '../judgements/motors.ts';
 import { showsOneSection } from '../judgements/read.ts';
 import { datesFor, isSought, judged } from '../known.ts';
@@ -69,9 +69,7 @@ export function keyOf({ state, evidence }: Node, composed: boolean): string {
   const read = readAhead(plan, at, passed);
   const job = Object.entries(kept).flatMap(([k, f]) =>
     f && !isWords(f.value) && (!composed || read.has(k) || k === 'class')
-      ? [
-          `${k} ${pointed(plan, at, passed, k, f.value) ?? counted(page, k, f.value) ?? opened(k, f.value) ?? valueKey(f.value)}`,
-        ]
+      ? [`${k} ${pointed(plan, at, passed, k, f.value) ?? counted(page, k, f.value) ?? opened(k, f.value)}`]
       : [],
   );
   job.sort();
@@ -230,8 +228,8 @@ const readBy = ({ step, refs }: Place): string[] =>
 const counted = (page: string, name: string, { kind }: Value): string | null =>
   /(^|:)tabs~\d+$/.test(name) && !page.includes('/terminals/') ? kind : null;
 /** How fast it trips decides on its own page alone; behind it, whether a fuse opened or a breaker. */
-const opened = (name: string, value: Value): string | null =>
-  /(^|:)trip~\d+$/.test(name) ? `${valueKey(value) === 'fuse'}` : null;
+const opened = (name: string, value: Value): string =>
+  /(^|:)trip~\d+$/.test(name) ? `${valueKey(value) === 'fuse'}` : valueKey(value);
 
 /**
  * Where only the judge of which motors were measured still reads what was seen, that it points at one of them is all that
@@ -292,8 +290,6 @@ export function sortsOf(plan: Plan): Sorting[] {
   return all;
 }
 
-/** Folder of a place: the copy of the page it belongs to. */
-const folderOf = (id: string): string => id.slice(0, id.lastIndexOf('/') + 1);
 /** All tries of a page are one page. A walk asks it of the same few thousand places at every state. */
 function pageOf(id: string): string {
   const known = pages.get(id) ?? folderOf(id).replace(/(\/[^/]*)~\d+\/$/, '$1/');

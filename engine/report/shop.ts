@@ -1,6 +1,7 @@
 /** A finished call for the shop: every verdict with what it rests on, and everything that went otherwise than straight on. */
 import { givenAt } from '../facts.ts';
 import { fingerprint } from '../fingerprint.ts';
+import { folderOf } from '../flatten.ts';
 import type { Entry, Finding, TextRef } from '../schema.ts';
 import { answerWords, NOTED, RAISED, VOIDED } from '../words.ts';
 import { askedAt, type Closed, type Drawn, sentence } from './closed.ts';
@@ -193,10 +194,10 @@ function events(job: Closed): string[] {
 
 /** What was looked at on the page on which a part was fitted, before it went in. */
 function causes(job: Closed): string[] {
-  const pages = new Set(job.fitted.map(({ place }) => folder(place.id)));
+  const pages = new Set(job.fitted.map(({ place }) => folderOf(place.id)));
   return job.passed.flatMap((place) => {
     const fact = job.memory.facts[place.id];
-    if (!fact || place.class !== 'eyes' || !('parts' in place.step) || !pages.has(folder(place.id))) return [];
+    if (!fact || place.class !== 'eyes' || !('parts' in place.step) || !pages.has(folderOf(place.id))) return [];
     return [
       sentence(
         `Why it failed, #${fact.seq}: ${answerWords(place.step, fact.body.parts, job.resolve, job.units).join('; ')}`,
@@ -204,7 +205,6 @@ function causes(job: Closed): string[] {
     ];
   });
 }
-const folder = (id: string): string => id.slice(0, id.lastIndexOf('/') + 1);
 
 function stock(job: Closed): string[] {
   const used = of(job.entries, 'counted').map((e) => {

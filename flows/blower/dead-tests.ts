@@ -4,7 +4,7 @@ import { BLOWER_TESTS } from '../examples/blower.ts';
 import { fuseShort } from '../indoor/fuse-short.ts';
 import { LIMITS } from '../limits.ts';
 import { CLEARED, RUBS, SPINS, STIFF, STILL_STIFF } from '../motors/spin-words.ts';
-import { KINDS } from '../unit.ts';
+import { byKind } from '../unit.ts';
 import { blowerWindings } from '../windings/blower.ts';
 import { blowerCapacitor } from './capacitor.ts';
 
@@ -179,19 +179,7 @@ export const blowerTests = flow({
       none: '!clean',
     }),
     // The short is sought outdoors as well, and hands go into a unit of a known kind alone.
-    known: judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'short',
-        ecm: 'short',
-        'three-phase': 'short',
-        refrigeration: 'short',
-        closed: 'fuse-alone',
-        undecided: 'fuse-alone',
-      },
-    }),
+    known: byKind('short', { closed: 'fuse-alone', undecided: 'fuse-alone' }),
     short: include(fuseShort, {
       exits: { settled: '!settled', raised: '!raised' },
       needs: { line: 'line', fuses: 'fuses' },

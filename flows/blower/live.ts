@@ -11,6 +11,7 @@ import {
   verdict,
   volts,
 } from '../../engine/vocabulary.ts';
+import { QUALIFIED } from '../cautions.ts';
 import { foreignFound } from '../control/foreign.ts';
 import { BLOWER_LIVE } from '../examples/blower.ts';
 import { LIMITS } from '../limits.ts';
@@ -18,10 +19,6 @@ import { probesPlaced } from '../motors/live-probes.ts';
 import { INDOOR_VOLTS } from '../unit.ts';
 import { rested } from './drive.ts';
 
-const QUALIFIED = {
-  level: 'warning',
-  text: 'Live readings are for qualified people with rated gloves and eye protection. NFPA 70E and your employer’s program govern.',
-} as const;
 const LIVE = { level: 'danger', text: 'Line voltage is present. The isolation has ended.' } as const;
 
 /** The blower gets its call or not, and its volts or not: the live half, after the dead tests or where there are none. */

@@ -13,6 +13,7 @@ import {
   volts,
 } from '../../engine/vocabulary.ts';
 import { REPLACED } from '../capacitor/verdicts.ts';
+import { QUALIFIED } from '../cautions.ts';
 import { BLOWER_RESTART } from '../examples/blower.ts';
 import { LIMITS } from '../limits.ts';
 import { ROUNDS } from '../motors/starts.ts';
@@ -70,12 +71,7 @@ export const blowerRestart = flow({
         'Tools out, doors on, filter in, people clear.',
         'Your lock comes off by your own hand. Power on, fan at ON.',
       ],
-      callouts: [
-        {
-          level: 'warning',
-          text: 'Live readings are for qualified people with rated gloves and eye protection. NFPA 70E and your employer’s program govern.',
-        },
-      ],
+      callouts: [QUALIFIED],
       source: ['29 CFR 1910.333(b)(2)(v): tools removed, people warned and clear, lock removed by who applied it'],
       yes: 'Closed, clear, qualified for the live readings',
       words: [

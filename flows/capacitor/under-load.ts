@@ -1,4 +1,5 @@
 import { amps, confirm, flow, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
+import { QUALIFIED } from '../cautions.ts';
 import { LOAD_CALLS } from '../examples/repair.ts';
 import { LIMITS } from '../limits.ts';
 
@@ -27,12 +28,7 @@ export const underLoad = flow({
         'Wires back on as recorded, all tight, tools out, people clear. Your lock comes off by your own hand.',
         'Amps in the HERM lead, volts across HERM and C of the capacitor, motor running.',
       ],
-      callouts: [
-        {
-          level: 'warning',
-          text: 'Live readings are for qualified people with rated gloves and eye protection. NFPA 70E and your employer’s program govern.',
-        },
-      ],
+      callouts: [QUALIFIED],
       why: 'µF is amps over 2π·f·volts across the capacitor. The line voltage must not stand in for it.',
       source: ['I / (2π·f·V): physics'],
       yes: 'Qualified, wires back, cover guarded',

@@ -10,6 +10,7 @@ import {
   verdict,
   volts,
 } from '../../engine/vocabulary.ts';
+import { GLOVES } from '../cautions.ts';
 import { COIL_LIVE } from '../examples/coil-live.ts';
 import { LIMITS } from '../limits.ts';
 import { contactorDead } from './contactor-dead.ts';
@@ -36,13 +37,7 @@ export const coilLive = flow({
         'Tools out, people clear, your lock off by your own hand. Covers off only as far as the readings need. One sitting.',
         'COOL, 5 °F below the room; a box: its own thermostat calling.',
       ],
-      callouts: [
-        LIVE,
-        {
-          level: 'warning',
-          text: 'Rated gloves and eye protection. NFPA 70E and your employer’s program govern.',
-        },
-      ],
+      callouts: [LIVE, GLOVES],
       why: 'Its volts come from this cabinet, so they go with the line. A delay keeps it out for minutes after each change.',
       source: [DELAY],
       options: {

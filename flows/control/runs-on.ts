@@ -3,7 +3,7 @@ import { iceFirst } from '../endings.ts';
 import { RUNS_ON } from '../examples/control.ts';
 import { yOff } from '../indoor/y-off.ts';
 import { LIMITS } from '../limits.ts';
-import { KINDS, THREE_PHASE } from '../unit.ts';
+import { byKind, THREE_PHASE } from '../unit.ts';
 import { foreignFound } from './foreign.ts';
 import { CONTROL_LIVE, stillDead } from './words.ts';
 
@@ -40,19 +40,7 @@ export const runsOn = flow({
   examples: RUNS_ON,
   steps: {
     // A box has no indoor unit, and its thermostat stands where its goods are.
-    whose: judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'indoor',
-        ecm: 'indoor',
-        'three-phase': 'indoor',
-        refrigeration: 'coil',
-        closed: 'indoor',
-        undecided: 'indoor',
-      },
-    }),
+    whose: byKind('indoor', { refrigeration: 'coil' }),
     indoor: choose({
       say: 'Thermostat OFF, outdoor unit running. What does the indoor unit do?',
       body: ['Open the outdoor means under load only where it is rated for it: else the breaker.'],
@@ -93,19 +81,7 @@ export const runsOn = flow({
       limits: LIMITS.controlThere,
       then: { there: 'whose-call', none: 'contacts', between: 'contacts', high: 'foreign', undecided: 'contacts' },
     }),
-    'whose-call': judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'source',
-        ecm: 'source',
-        'three-phase': 'source',
-        refrigeration: 'box-calls',
-        closed: 'source',
-        undecided: 'source',
-      },
-    }),
+    'whose-call': byKind('source', { refrigeration: 'box-calls' }),
     'box-calls': verdict({
       verdict: 'box-control-calls',
       title: 'Volts at the coil: the box’s own control calls, the contactor is not at fault',

@@ -1,4 +1,5 @@
 import { amps, confirm, flow, form, judge, measure, verdict } from '../../engine/vocabulary.ts';
+import { QUALIFIED } from '../cautions.ts';
 import { BOTH_RUN } from '../examples/cooling/both-run.ts';
 import { LIMITS } from '../limits.ts';
 import { WAIT } from '../motors/starts.ts';
@@ -23,12 +24,7 @@ export const bothRun = flow({
       sitting: true,
       say: 'A clamp on live wires comes next. Qualified, rated gloves, eye protection?',
       body: ['Cover off only as far as the leads need it. Nothing but the clamp goes in.'],
-      callouts: [
-        {
-          level: 'warning',
-          text: 'Live readings are for qualified people with rated gloves and eye protection. NFPA 70E and your employer’s program govern.',
-        },
-      ],
+      callouts: [QUALIFIED],
       why: '“Both run” by ear misleads: a fan alone sounds much like a unit that works.',
       source: ['Qualified for the live reading: 29 CFR 1910.333(c)(2)'],
       yes: 'Qualified and equipped',

@@ -12,6 +12,7 @@ import {
   verdict,
   volts,
 } from '../../engine/vocabulary.ts';
+import { QUALIFIED } from '../cautions.ts';
 import { foreignFound, ownVolts } from '../control/foreign.ts';
 import { printedCoil } from '../control/printed-coil.ts';
 import { CONTROL_LIVE, changed, DELAY, delayOver, stillDead } from '../control/words.ts';
@@ -195,12 +196,7 @@ export const warm = flow({
       powers: ['yes'],
       say: 'Close up and clear the unit, lock off by your own hand, power on, COOL.',
       body: ['Tools out, people clear. Let it run for 15 minutes.'],
-      callouts: [
-        {
-          level: 'warning',
-          text: 'Live readings are for qualified people with rated gloves and eye protection. NFPA 70E and your employer’s program govern.',
-        },
-      ],
+      callouts: [QUALIFIED],
       source: ['29 CFR 1910.333(b)(2)(v): tools removed, people warned and clear, lock removed by who applied it'],
       yes: 'Closed, clear, running',
       words: ['closed', 'closed up', 'power on', 'running'],

@@ -7,7 +7,7 @@ import { DEAD_BLOCK } from '../examples/block.ts';
 import { LIMITS } from '../limits.ts';
 import { motors } from '../motors/motors.ts';
 import { START_GEAR } from '../refrigeration/start-gear.ts';
-import { BOXED, KINDS, THREE_PHASE } from '../unit.ts';
+import { BOXED, byKind, THREE_PHASE } from '../unit.ts';
 
 /** Verdicts of the fan motor that end in another motor. */
 const BY_THE_BLOCK = ['fan-bearings', 'fan-winding-open'] as const;
@@ -287,19 +287,7 @@ export const deadBlock = flow({
       // Where one is expected, make-dead ends before any hand is inside.
       then: { none: 'motors', unseen: 'not-told', some: 'kind', undecided: 'kind' },
     }),
-    kind: judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'run',
-        ecm: 'run',
-        'three-phase': 'run',
-        refrigeration: 'gear',
-        closed: 'not-told',
-        undecided: 'run',
-      },
-    }),
+    kind: byKind('run', { refrigeration: 'gear', closed: 'not-told' }),
     gear: choose({
       say: 'Which capacitors does this condensing unit have?',
       body: [

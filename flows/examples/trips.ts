@@ -12,10 +12,13 @@ const SCROLL = 'ready, scroll, 500';
 /** Reading what the test left ended the isolation: from the lock again before the next test. */
 const LOCKED_AGAIN = ['yes', 'clean, 1 cap', PROVING, RESIDUAL];
 
+/** The insulation holds, and it is started once. */
+const HOLDS = [...INSULATED, 'closed', 'holds', ...RUNS];
+
 export const TRIPS: readonly Example[] = [
   {
     title: 'It trips without a call: the loads to ground first',
-    lines: [...tripped('no call'), ...BLOCK, ...INSULATED, 'closed', 'holds', ...RUNS],
+    lines: [...tripped('no call'), ...BLOCK, ...HOLDS],
     then: ['trips-without-a-call', 'capacitor-good', 'runs-nothing-found'],
     ends: 'done',
   },
@@ -97,57 +100,25 @@ export const GROUND: readonly Example[] = [
   },
   {
     title: 'The crankcase heater: off until a new one is in',
-    lines: [...LOW, 'comp ol fan ol heater 2k cable ol', 'heater off', ...INSULATED, 'closed', 'holds', ...RUNS],
+    lines: [...LOW, 'comp ol fan ol heater 2k cable ol', 'heater off', ...HOLDS],
     then: ['low-to-ground', 'capacitor-good', 'heater-grounded', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The wire before the motor: mended, and it clears',
-    lines: [
-      ...LOW,
-      'comp ol fan ol heater ol cable 3k',
-      'chafed',
-      'mended',
-      'ol',
-      ...INSULATED,
-      'closed',
-      'holds',
-      ...RUNS,
-    ],
+    lines: [...LOW, 'comp ol fan ol heater ol cable 3k', 'chafed', 'mended', 'ol', ...HOLDS],
     then: ['low-to-ground', 'capacitor-good', 'wire-chafed', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The fan’s leads rub on the guard: low at their ends, clear past the run, mended',
-    lines: [
-      ...LOW,
-      'comp ol fan 0.2 heater ol cable ol',
-      'ol',
-      'chafed',
-      'mended',
-      'ol',
-      ...INSULATED,
-      'closed',
-      'holds',
-      ...RUNS,
-    ],
+    lines: [...LOW, 'comp ol fan 0.2 heater ol cable ol', 'ol', 'chafed', 'mended', 'ol', ...HOLDS],
     then: ['low-to-ground', 'capacitor-good', 'wire-chafed', 'repair-proven'],
     ends: 'done',
   },
   {
     title: 'The compressor’s harness rubs on an edge: clear of it nothing reads low, mended',
-    lines: [
-      ...LOW,
-      'comp 0.2 fan ol heater ol cable ol',
-      'ol',
-      'chafed',
-      'mended',
-      'ol',
-      ...INSULATED,
-      'closed',
-      'holds',
-      ...RUNS,
-    ],
+    lines: [...LOW, 'comp 0.2 fan ol heater ol cable ol', 'ol', 'chafed', 'mended', 'ol', ...HOLDS],
     then: ['low-to-ground', 'capacitor-good', 'wire-chafed', 'repair-proven'],
     ends: 'done',
   },

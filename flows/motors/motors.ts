@@ -1,6 +1,6 @@
 import { act, flow, include, judge, verdict } from '../../engine/vocabulary.ts';
 import { MOTORS_EXAMPLES } from '../examples/start.ts';
-import { KINDS } from '../unit.ts';
+import { byKind } from '../unit.ts';
 import { compressorWindings } from '../windings/compressor.ts';
 import { fanWindings } from '../windings/fan.ts';
 import { threeWindings } from '../windings/three.ts';
@@ -92,19 +92,7 @@ export const motors = flow({
       then: 'which',
     }),
     // Turned by hand such a motor catches by its magnets, and brakes where its module is bad: that is no bearing.
-    'whose-shaft': judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'bearings',
-        ecm: 'electronic',
-        'three-phase': 'bearings',
-        refrigeration: 'bearings',
-        closed: 'electronic',
-        undecided: 'electronic',
-      },
-    }),
+    'whose-shaft': byKind('bearings', { ecm: 'electronic', closed: 'electronic', undecided: 'electronic' }),
     electronic: verdict({
       verdict: 'electronic-fan-stiff',
       title: 'The electronic fan feels stiff or rough: no motor is condemned on that',
@@ -139,19 +127,7 @@ export const motors = flow({
       quiet: ['compressor', 'fan', 'both', 'undecided'],
       then: { compressor: 'lines', fan: 'fan-kind', both: 'lines', undecided: 'lines' },
     }),
-    lines: judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'compressor',
-        ecm: 'compressor',
-        'three-phase': 'three',
-        refrigeration: 'compressor',
-        closed: 'compressor',
-        undecided: 'compressor',
-      },
-    }),
+    lines: byKind('compressor', { 'three-phase': 'three' }),
     three: include(threeWindings, { exits: { done: 'and-fan' }, needs: {}, again: { times: 2, spent: 'and-fan' } }),
     compressor: include(compressorWindings, {
       exits: { done: 'and-fan' },
@@ -165,19 +141,7 @@ export const motors = flow({
       then: { compressor: '!done', fan: '!done', both: 'fan-kind', undecided: 'fan-kind' },
     }),
     // An electronic fan has no windings that an ohmmeter judges: line, command and the maker's test do.
-    'fan-kind': judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'fan',
-        ecm: '!done',
-        'three-phase': 'fan',
-        refrigeration: 'fan',
-        closed: '!done',
-        undecided: '!done',
-      },
-    }),
+    'fan-kind': byKind('fan', { ecm: '!done', closed: '!done', undecided: '!done' }),
     fan: include(fanWindings, { exits: { done: '!done' }, needs: {}, again: { times: 2, spent: '!done' } }),
   },
 });

@@ -1,7 +1,7 @@
-import { choose, confirm, flow, include, judge, verdict } from '../../engine/vocabulary.ts';
+import { choose, confirm, flow, include, verdict } from '../../engine/vocabulary.ts';
 import { STILL_AFTER } from '../examples/fan.ts';
 import { located } from '../supply/located.ts';
-import { KINDS } from '../unit.ts';
+import { byKind } from '../unit.ts';
 import { compressorTries } from './compressor-tries.ts';
 import { ecmFan } from './ecm-fan.ts';
 import { fanFed } from './fan-fed.ts';
@@ -43,19 +43,7 @@ export const stillAfter = flow({
       next: 'fan-kind',
     }),
     // The run capacitor of a unit with an electronic fan is the compressor's: it says nothing of this motor.
-    'fan-kind': judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'feed',
-        ecm: 'electronic',
-        'three-phase': 'feed',
-        refrigeration: 'feed',
-        closed: 'open',
-        undecided: 'open',
-      },
-    }),
+    'fan-kind': byKind('feed', { ecm: 'electronic', closed: 'open', undecided: 'open' }),
     electronic: include(ecmFan, { exits: { raised: '!raised' }, needs: {} }),
     ...fanFed,
     ...compressorTries,

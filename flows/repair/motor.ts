@@ -1,6 +1,6 @@
-import { act, choose, confirm, found, include, judge } from '../../engine/vocabulary.ts';
+import { act, choose, confirm, found, include } from '../../engine/vocabulary.ts';
 import { UNDER_LOAD } from '../capacitor/under-load.ts';
-import { KINDS } from '../unit.ts';
+import { byKind } from '../unit.ts';
 import { newMotorPart } from './new-part.ts';
 import { FIRST, OTHER } from './which.ts';
 
@@ -32,19 +32,7 @@ export const newMotor = {
     next: 'motor-kind',
   }),
   // A motor without a run capacitor gets none.
-  'motor-kind': judge('unit-class', {
-    of: { unit: '@class' },
-    limits: {},
-    quiet: KINDS,
-    then: {
-      psc: 'with-motor',
-      ecm: 'still-in',
-      'three-phase': 'asks',
-      refrigeration: 'asks',
-      closed: 'with-motor',
-      undecided: 'with-motor',
-    },
-  }),
+  'motor-kind': byKind('with-motor', { ecm: 'still-in', 'three-phase': 'asks', refrigeration: 'asks' }),
   asks: choose({
     say: 'Does the new motor’s plate ask for a run capacitor?',
     body: ['A three-phase, a shaded-pole or an electronic motor has none.'],

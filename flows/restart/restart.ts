@@ -16,6 +16,7 @@ import {
 } from '../../engine/vocabulary.ts';
 import { UNDER_LOAD } from '../capacitor/under-load.ts';
 import { REPLACED } from '../capacitor/verdicts.ts';
+import { QUALIFIED } from '../cautions.ts';
 import { CONTROL_SETTLED } from '../control/control.ts';
 import { SETTLED } from '../cooling/settled.ts';
 import { WASHED } from '../cooling/wash.ts';
@@ -108,12 +109,7 @@ export const restart = flow({
         'Your lock comes off by your own hand.',
         'Power on from a safe position.',
       ],
-      callouts: [
-        {
-          level: 'warning',
-          text: 'Live readings are for qualified people with rated gloves and eye protection. NFPA 70E and your employer’s program govern.',
-        },
-      ],
+      callouts: [QUALIFIED],
       source: ['29 CFR 1910.333(b)(2)(v): tools removed, people warned and clear, lock removed by who applied it'],
       yes: 'Closed, clear, qualified for the live readings',
       words: [

@@ -35,7 +35,7 @@ import { supply } from '../supply/supply.ts';
 import { ground } from '../trips/ground.ts';
 import { insulation } from '../trips/insulation.ts';
 import { trips } from '../trips/trips.ts';
-import { KINDS } from '../unit.ts';
+import { byKind } from '../unit.ts';
 import { compressorTerminals } from '../windings/terminals.ts';
 import * as afterATrip from './after-a-trip.ts';
 import { head, notTheFan } from './head-high.ts';
@@ -90,19 +90,7 @@ export const round = flow({
       none: 'of-a-house',
     }),
     // What a house is asked, its thermostat, its registers and its return, a box hasn't.
-    'of-a-house': judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'by-observation',
-        ecm: 'by-observation',
-        'three-phase': 'by-observation',
-        refrigeration: 'of-a-box',
-        closed: 'by-observation',
-        undecided: 'by-observation',
-      },
-    }),
+    'of-a-house': byKind('by-observation', { refrigeration: 'of-a-box' }),
     'of-a-box': judge('observed', {
       of: { seen: '@round:observation' },
       limits: {},
@@ -157,19 +145,7 @@ export const round = flow({
       exits: { tests: 'fan-kind', 'not-cold': 'not-cold', done: '!unrepaired', raised: '!raised', left: '!left' },
       needs: {},
     }),
-    'fan-kind': judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'block',
-        ecm: 'ecm-fan',
-        'three-phase': 'block',
-        refrigeration: 'block',
-        closed: 'inverter',
-        undecided: 'block',
-      },
-    }),
+    'fan-kind': byKind('block', { ecm: 'ecm-fan', closed: 'inverter' }),
     'ecm-fan': include(ecmFan, { exits: { raised: '!raised' }, needs: {} }),
     heard: found({ among: { contactor: { verdicts: ['contactor-noise'], to: 'chatter' } }, none: 'block' }),
     cycling: include(cycling, {
@@ -265,19 +241,7 @@ export const round = flow({
     }),
     // A head that was high has opened the circuit: what stood in the air is gone, and the restart's line reads the supply.
     explained: found({ among: { head: { verdicts: ['high-pressure-open'], to: 'restart' } }, none: 'cold-first' }),
-    lines: judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'restart',
-        ecm: 'restart',
-        'three-phase': 'cold-first',
-        refrigeration: 'restart',
-        closed: 'restart',
-        undecided: 'restart',
-      },
-    }),
+    lines: byKind('restart', { 'three-phase': 'cold-first' }),
     // With an overload open nothing is started to read the supply: the restart asks first whether it has closed.
     'cold-first': found({ among: { open: { verdicts: OPENED_HOT, to: 'restart' } }, none: 'supply' }),
     terminals: include(compressorTerminals, {
@@ -373,19 +337,7 @@ export const round = flow({
     }),
     motor: include(motorAfter, { exits: { fitted: 'restarted', left: '!left' }, needs: {} }),
     // Hands go into a unit of a known kind alone; of another the next round asks.
-    opened: judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'contactor',
-        ecm: 'contactor',
-        'three-phase': 'contactor',
-        refrigeration: 'contactor',
-        closed: '!again',
-        undecided: '!again',
-      },
-    }),
+    opened: byKind('contactor', { closed: '!again', undecided: '!again' }),
     contactor: include(contactorAfter, { exits: { fitted: 'restarted', left: '!left' }, needs: {} }),
     restarted: include(restart, {
       exits: {

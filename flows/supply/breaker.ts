@@ -1,4 +1,5 @@
 import { amps, choose, confirm, flow, form, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
+import { GLOVES } from '../cautions.ts';
 import { leftOff } from '../endings.ts';
 import { BREAKER } from '../examples/supply.ts';
 import { LIMITS } from '../limits.ts';
@@ -68,9 +69,7 @@ export const breaker = flow({
       powers: ['yes'],
       say: 'One start more, the last, to read the breaker under load in its open panel. Qualified and equipped for that?',
       body: ['Breaker cold and dry, people clear. An electrician’s work where the code or your employer says so.'],
-      callouts: [
-        { level: 'warning', text: 'Rated gloves and eye protection. NFPA 70E and your employer’s program govern.' },
-      ],
+      callouts: [GLOVES],
       why: 'What trips after minutes is told by what flows through it, and by the volts across it.',
       yes: 'Qualified, equipped, breaker cold',
       words: ['qualified', 'equipped', 'ready'],

@@ -1,4 +1,5 @@
 import { choose, confirm, flow, include, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
+import { QUALIFIED } from '../cautions.ts';
 import { PHASE_MONITOR } from '../examples/first-looks.ts';
 import { LIMITS } from '../limits.ts';
 import { probesPlaced } from '../motors/live-probes.ts';
@@ -75,12 +76,7 @@ export const phaseMonitor = flow({
       body: [
         'First the dead pairs and the probes, with the cabinet locked. Then people clear, and power. Nothing is moved.',
       ],
-      callouts: [
-        {
-          level: 'warning',
-          text: 'Live readings are for qualified people with rated gloves and eye protection. NFPA 70E and your employer’s program govern.',
-        },
-      ],
+      callouts: [QUALIFIED],
       yes: 'Qualified, equipped',
       words: ['qualified', 'ready'],
       no: { label: 'Not here, not now', words: ['not now', 'not qualified'], to: 'unread' },

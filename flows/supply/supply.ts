@@ -1,4 +1,5 @@
 import { confirm, flow, include, judge, measure, verdict, volts } from '../../engine/vocabulary.ts';
+import { GLOVES } from '../cautions.ts';
 import { leftOff } from '../endings.ts';
 import { SUPPLY } from '../examples/supply.ts';
 import { LIMITS } from '../limits.ts';
@@ -38,7 +39,7 @@ export const supply = flow({
         'Tools out, people clear. Your lock comes off by your own hand. Live readings for qualified people, one sitting.',
       ],
       callouts: [
-        { level: 'warning', text: 'Rated gloves and eye protection. NFPA 70E and your employer’s program govern.' },
+        GLOVES,
         { level: 'warning', text: 'It hums and nothing turns: off within seconds, at the thermostat first.' },
       ],
       source: ['29 CFR 1910.333(b)(2)(v): tools removed, people warned and clear, lock removed by who applied it'],

@@ -3,7 +3,7 @@ import { rested } from '../blower/drive.ts';
 import { FAULTY } from '../dead/block.ts';
 import { GROUND } from '../examples/trips.ts';
 import { LIMITS } from '../limits.ts';
-import { KINDS } from '../unit.ts';
+import { byKind } from '../unit.ts';
 
 /** Verdicts of a ground after which there is something to prove at a restart. */
 export const GROUND_SETTLED = ['wire-chafed', 'heater-grounded'] as const;
@@ -17,19 +17,7 @@ export const ground = flow({
   examples: GROUND,
   steps: {
     // Taken apart at its leads: the bus of an electronic fan has emptied before.
-    fan: judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'split',
-        ecm: 'rests',
-        'three-phase': 'split',
-        refrigeration: 'split',
-        closed: 'open',
-        undecided: 'rests',
-      },
-    }),
+    fan: byKind('split', { ecm: 'rests', closed: 'open', undecided: 'rests' }),
     rests: rested('split', 'open'),
     split: measure({
       say: 'Take the branches apart and read each alone to ground, bare metal.',
@@ -117,19 +105,7 @@ export const ground = flow({
       evidence: ['split', 'beyond'],
       then: '!compressor',
     }),
-    'fan-low': judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'to-frame',
-        ecm: 'electronic',
-        'three-phase': 'to-frame',
-        refrigeration: 'to-frame',
-        closed: 'electronic',
-        undecided: 'electronic',
-      },
-    }),
+    'fan-low': byKind('to-frame', { ecm: 'electronic', closed: 'electronic', undecided: 'electronic' }),
     electronic: verdict({
       verdict: 'electronic-fan-low-to-ground',
       title: 'The electronic fan’s branch reads low to ground: off, and no motor on an ohmmeter',

@@ -1,7 +1,7 @@
 import { choose, flow, judge, measure, ohms, probes, verdict } from '../../engine/vocabulary.ts';
 import { FAN_WINDINGS } from '../examples/windings.ts';
 import { LIMITS } from '../limits.ts';
-import { KINDS } from '../unit.ts';
+import { byKind } from '../unit.ts';
 import { SUM } from './compressor.ts';
 import { FAN_HEAT, lowAtItsLeads, untilCool } from './verdicts.ts';
 
@@ -38,19 +38,7 @@ export const fanWindings = flow({
       cant: 'not-taken',
       next: 'lines',
     }),
-    lines: judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'judged',
-        ecm: 'judged',
-        'three-phase': 'equal',
-        refrigeration: 'judged',
-        closed: 'judged',
-        undecided: 'judged',
-      },
-    }),
+    lines: byKind('judged', { 'three-phase': 'equal' }),
     // A unit on three lines has a fan of three equal pairs, or one with a run capacitor, judged by its sum.
     equal: judge('three-windings', {
       of: { readings: 'pairs', earlier: null, warm: null },

@@ -1,7 +1,7 @@
 import { act, choose, flow, judge, measure, ohms, verdict } from '../../engine/vocabulary.ts';
 import { TERMINALS } from '../examples/three.ts';
 import { LIMITS } from '../limits.ts';
-import { KINDS } from '../unit.ts';
+import { byKind } from '../unit.ts';
 import { COMPRESSOR_LEADS, COMPRESSOR_PAIRS } from './compressor.ts';
 import { THREE_LEADS, THREE_PAIRS } from './three.ts';
 
@@ -79,19 +79,7 @@ export const compressorTerminals = flow({
       then: '!left',
     }),
     // Three lines have no start and no run: their pairs are equal.
-    lines: judge('unit-class', {
-      of: { unit: '@class' },
-      limits: {},
-      quiet: KINDS,
-      then: {
-        psc: 'pairs',
-        ecm: 'pairs',
-        'three-phase': 'three',
-        refrigeration: 'pairs',
-        closed: 'pairs',
-        undecided: 'pairs',
-      },
-    }),
+    lines: byKind('pairs', { 'three-phase': 'three' }),
     three: measure({
       say: 'At the compressor’s own terminals, plug off: its three pairs, then any of them to ground.',
       body: ['In any order: three equal pairs are right. Face out of line. Type ol for over range.'],
